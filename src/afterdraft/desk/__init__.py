@@ -1,0 +1,1 @@
+"""The writer's own work, as values."""

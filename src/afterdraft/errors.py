@@ -1,0 +1,140 @@
+"""Every error the program raises on purpose, as one tree.
+
+An error takes facts and writes its own sentence: what happened, that nothing
+is lost, what to do. The faces (command line, web) map the class to an exit code or status once.
+
+    AfterdraftError
+    ├── UnreadableManuscript      the file cannot be read as a manuscript (exit 3)
+    │   ├── UnknownFormat
+    │   ├── EmptyManuscript
+    │   ├── DamagedFile
+    │   ├── LockedFile
+    │   └── TooLarge
+    ├── BookTrouble               the book file cannot be used as it is (exit 4)
+    │   ├── DamagedBook
+    │   ├── NewerBook
+    │   ├── BookOpenElsewhere
+    │   ├── NotABook
+    │   └── CannotWrite           disk full, read-only folder, vanished drive
+    └── EditRefused               an edit cannot be done as asked; nothing was changed
+        ├── Stale                 the text was changed elsewhere meanwhile
+        ├── NothingToUndo
+        ├── Missing               the thing named is not there (any more)
+        └── NotPossible
+"""
+
+
+class AfterdraftError(Exception):
+    """Base of all; `str(error)` is a sentence a writer understands."""
+
+
+class UnreadableManuscript(AfterdraftError):
+    """The file cannot be read as a manuscript."""
+
+
+class UnknownFormat(UnreadableManuscript):
+    def __init__(self, name: str, reads: str) -> None:
+        super().__init__(
+            f"“{name}” is not a kind of file that can be read here. Nothing was changed. "
+            f"Save the manuscript as one of these and bring it in again: {reads}."
+        )
+
+
+class EmptyManuscript(UnreadableManuscript):
+    def __init__(self, name: str) -> None:
+        super().__init__(
+            f"“{name}” holds no text. Nothing was changed. "
+            "Check that it is the right file, and that the text is not a picture."
+        )
+
+
+class DamagedFile(UnreadableManuscript):
+    def __init__(self, name: str, what: str) -> None:
+        super().__init__(
+            f"“{name}” cannot be read: {what}. Nothing was changed. "
+            "Open it in your word processor, save it under a new name, and bring that in."
+        )
+
+
+class LockedFile(UnreadableManuscript):
+    def __init__(self, name: str) -> None:
+        super().__init__(
+            f"“{name}” is locked with a password. Nothing was changed. "
+            "Save a copy without the password and bring that in."
+        )
+
+
+class TooLarge(UnreadableManuscript):
+    def __init__(self, name: str, what: str) -> None:
+        super().__init__(
+            f"“{name}” is larger than a manuscript can be ({what}). Nothing was changed. "
+            "If it holds pictures, save a copy without them and bring that in."
+        )
+
+
+class BookTrouble(AfterdraftError):
+    """The book file cannot be used as it is."""
+
+
+class DamagedBook(BookTrouble):
+    def __init__(self, path: str, what: str) -> None:
+        super().__init__(
+            f"The book at {path} is damaged: {what}. The file was left as it is. "
+            "Restore the latest backup: afterdraft book restore."
+        )
+
+
+class NewerBook(BookTrouble):
+    def __init__(self, path: str, has: int, knows: int) -> None:
+        super().__init__(
+            f"The book at {path} was made by a newer Afterdraft (its form is {has}, this program knows {knows}). "
+            "It was left as it is. Update the program to open it."
+        )
+
+
+class BookOpenElsewhere(BookTrouble):
+    def __init__(self, path: str) -> None:
+        super().__init__(f"The book at {path} is open in another program. Nothing was changed. Close it there first.")
+
+
+class NotABook(BookTrouble):
+    def __init__(self, path: str) -> None:
+        super().__init__(f"There is no Afterdraft book at {path}. Nothing was changed. Check the name and the folder.")
+
+
+class CannotWrite(BookTrouble):
+    def __init__(self, path: str, why: str) -> None:
+        super().__init__(
+            f"{path} cannot be written: {why}. What was saved before is safe. Make room or choose another folder, then try again."
+        )
+
+
+class EditRefused(AfterdraftError):
+    """An edit cannot be done as asked; nothing was changed."""
+
+
+class Stale(EditRefused):
+    """The text was changed elsewhere since it was read. Carries what stands now."""
+
+    def __init__(self, *, what: str, stands: str, revision: int) -> None:
+        self.stands = stands
+        self.revision = revision
+        super().__init__(f"{what} was changed in another window. Both texts are kept: choose which shall stand.")
+
+
+class NothingToUndo(EditRefused):
+    """The edit named is not the one on top of the stack any more."""
+
+    def __init__(self, on_top: str | None) -> None:
+        now = f"The latest edit is now “{on_top}”." if on_top else "There is nothing there any more."
+        super().__init__(f"Nothing was taken back, because something changed in the meantime. {now}")
+
+
+class Missing(EditRefused):
+    def __init__(self, what: str) -> None:
+        super().__init__(f"{what} is not there. It may have been joined to another or taken back meanwhile.")
+
+
+class NotPossible(EditRefused):
+    def __init__(self, why: str) -> None:
+        super().__init__(f"{why} Nothing was changed.")

@@ -1,0 +1,28 @@
+"""A draft as recovered from its files: text, division, doubts."""
+
+from dataclasses import dataclass
+
+from afterdraft.manuscript.blocks import Blocks
+from afterdraft.manuscript.division import Division, Doubt
+
+
+@dataclass(frozen=True, slots=True)
+class Suggestion:
+    """A place where an unmarked scene break may be; never cut silently."""
+
+    paragraph: int
+    strength: float  # 0…1
+    why: tuple[str, ...]  # of "place", "time", "cast", "words"
+
+
+@dataclass(frozen=True, slots=True)
+class Draft:
+    """What `structure(blocks)` gives. Ids are provisional ("scene-0", …) until a book takes it in."""
+
+    source: Blocks
+    division: Division
+    doubts: tuple[Doubt, ...] = ()
+    suggestions: tuple[Suggestion, ...] = ()
+    title: str = ""
+    author: str = ""
+    language: str = ""

@@ -1,0 +1,1 @@
+"""The only place for what differs between systems."""

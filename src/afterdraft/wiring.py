@@ -1,0 +1,1 @@
+"""The one place where real adapters meet the use cases."""

@@ -1,0 +1,1 @@
+"""What the writer can do, one verb a file, and the ports those verbs need."""
