@@ -1,0 +1,1 @@
+"""Structure recovery: from the blocks of a file to a draft with parts, chapters and scenes."""

@@ -1,0 +1,102 @@
+"""What the words of a heading say: its kind, its number, its title.
+
+`name("CHAPTER THE FIRST. In which we set out")` → kind "chapter", number 1, title "In which we set out".
+"""
+
+import re
+from dataclasses import dataclass
+from typing import Literal
+
+from afterdraft.manuscript.structure.numerals import Form, read
+
+Kind = Literal["part", "chapter", "prologue", "epilogue", "interlude", "letter", "none"]
+
+KINDS: dict[str, Kind] = {
+    "part": "part",
+    "book": "part",
+    "volume": "part",
+    "vol": "part",
+    "chapter": "chapter",
+    "chap": "chapter",
+    "ch": "chapter",
+    "letter": "letter",
+    "prologue": "prologue",
+    "prolog": "prologue",
+    "prelude": "prologue",
+    "epilogue": "epilogue",
+    "epilog": "epilogue",
+    "conclusion": "epilogue",
+    "coda": "epilogue",
+    "postscript": "epilogue",
+    "interlude": "interlude",
+    "intermezzo": "interlude",
+    "intermission": "interlude",
+}
+ALONE = {"prologue", "epilogue", "interlude"}  # these name a chapter without a number
+
+# the longest run of words that can be a number: "one hundred and twenty-one"
+LONGEST = 5
+LABEL = re.compile(r"(?P<word>[A-Za-z]+)\b\.?(?:\s+(?:the\s+|no\.?\s+|number\s+)?|(?=\d))", re.IGNORECASE)
+BETWEEN = re.compile(r"\s*(?P<sign>[.:,;)\]]?\s*[-–—―]{1,3}|[.:,;)\]]|\n|\t|$)\s*")
+DRESSING = " \t\n*_-–—―~=.:[]()"
+
+
+@dataclass(frozen=True, slots=True)
+class Name:
+    """A heading taken apart. `sign` is what stands between number and title, "" where nothing does."""
+
+    kind: Kind
+    word: str  # the label as typed, lower case: "chapter", "book"; "" for a bare number or title
+    number: int | None
+    form: Form | None
+    title: str
+    sign: str = ""
+
+
+def name(text: str) -> Name:
+    """Takes `text` apart; a line without label or number is all title, kind "none"."""
+    text = text.strip()
+    return _labelled(text) or _numbered(text, kind="none", word="") or Name("none", "", None, None, text)
+
+
+def _labelled(text: str) -> Name | None:
+    bare = text.lstrip(DRESSING)
+    label = LABEL.match(bare + " ")
+    if not label or label["word"].lower() not in KINDS:
+        return None
+    word = label["word"].lower()
+    kind = KINDS[word]
+    rest = bare[label.end() :] if label.end() <= len(bare) else ""
+    numbered = _numbered(rest, kind=kind, word=word)
+    if numbered:
+        return numbered
+    after = BETWEEN.match(bare, label.end("word"))
+    if kind in ALONE and after and (after["sign"].strip() or after.end() == len(bare) or "\n" in after.group()):
+        return Name(kind, word, None, None, _title(bare[after.end() :]), after["sign"].strip())
+    return None
+
+
+def _numbered(text: str, *, kind: Kind, word: str) -> Name | None:
+    """A number at the start of `text`, ended by a sign, a new line, or the end."""
+    text = text.lstrip(DRESSING)
+    for end, sign, begin in _cuts(text):
+        numeral = read(text[:end].strip(DRESSING))
+        if numeral:
+            return Name(kind, word, numeral.value, numeral.form, _title(text[begin:]), sign)
+    return None
+
+
+def _cuts(text: str) -> list[tuple[int, str, int]]:
+    """Places where a leading number may end: `(end of number, sign, start of title)`, the longest first."""
+    cuts: list[tuple[int, str, int]] = []
+    for token in list(re.finditer(r"\S+", text))[:LONGEST]:
+        bare = re.match(r"[\w‐‑-]*\w", token.group())
+        end = token.start() + bare.end() if bare else token.end()
+        sign = BETWEEN.match(text, end)
+        if sign:
+            cuts.append((end, sign["sign"].strip(), sign.end()))
+    return cuts[::-1]
+
+
+def _title(text: str) -> str:
+    return " ".join(text.split()).rstrip(" -–—―:").strip()
