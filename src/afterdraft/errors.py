@@ -15,12 +15,16 @@ is lost, what to do. The faces (command line, web) map the class to an exit code
     │   ├── NewerBook
     │   ├── BookOpenElsewhere
     │   ├── NotABook
-    │   └── CannotWrite           disk full, read-only folder, vanished drive
-    └── EditRefused               an edit cannot be done as asked; nothing was changed
-        ├── Stale                 the text was changed elsewhere meanwhile
-        ├── NothingToUndo
-        ├── Missing               the thing named is not there (any more)
-        └── NotPossible
+    │   ├── CannotWrite           disk full, read-only folder, vanished drive
+    │   └── NotAnswering          the program runs already but gives no answer
+    ├── EditRefused               an edit cannot be done as asked; nothing was changed
+    │   ├── Stale                 the text was changed elsewhere meanwhile
+    │   ├── NothingToUndo
+    │   ├── Missing               the thing named is not there (any more)
+    │   └── NotPossible
+    └── WrongUse                  a command was given something it cannot use (exit 2)
+        ├── PortTaken
+        └── AlreadyThere          the file a command would make exists already
 """
 
 
@@ -105,7 +109,16 @@ class NotABook(BookTrouble):
 class CannotWrite(BookTrouble):
     def __init__(self, path: str, why: str) -> None:
         super().__init__(
-            f"{path} cannot be written: {why}. What was saved before is safe. Make room or choose another folder, then try again."
+            f"{path} cannot be written: {why}. What was saved before is safe. "
+            "Make room or choose another folder, then try again."
+        )
+
+
+class NotAnswering(BookTrouble):
+    def __init__(self, process: int) -> None:
+        super().__init__(
+            f"Afterdraft is running already (process {process}) but does not answer. Nothing was changed. "
+            "Close it, or end that process, and start again."
         )
 
 
@@ -138,3 +151,20 @@ class Missing(EditRefused):
 class NotPossible(EditRefused):
     def __init__(self, why: str) -> None:
         super().__init__(f"{why} Nothing was changed.")
+
+
+class WrongUse(AfterdraftError):
+    """A command was given something it cannot use; nothing was done."""
+
+
+class PortTaken(WrongUse):
+    def __init__(self, port: int) -> None:
+        super().__init__(
+            f"Port {port} cannot be used; another program may have it. Nothing was changed. "
+            "Name another, or leave --port out and a free one is found."
+        )
+
+
+class AlreadyThere(WrongUse):
+    def __init__(self, path: str) -> None:
+        super().__init__(f"{path} is there already and was left as it is. Choose another name or folder.")

@@ -1,0 +1,104 @@
+"""The application: routes, what every handler finds in `request.app.state`, and how trouble becomes an answer.
+
+Handlers are plain functions `def page(request) -> Response`, run on worker threads. They find `registry` (the open
+books), `close` (ends the program) and `log` (the file where faults are written down) in `request.app.state`.
+"""
+
+from collections.abc import Callable, Sequence
+
+from starlette.applications import Starlette
+from starlette.exceptions import HTTPException
+from starlette.middleware import Middleware
+from starlette.requests import Request
+from starlette.responses import JSONResponse, PlainTextResponse, Response
+from starlette.routing import BaseRoute, Route
+from starlette.types import ASGIApp, Message, Receive, Scope, Send
+
+from afterdraft.errors import AfterdraftError, Stale
+from afterdraft.faultlog import write_down
+from afterdraft.web import assets, handover, messages, pages
+from afterdraft.web.guard import Guard
+from afterdraft.web.pages.trouble import trouble
+from afterdraft.web.registry import Registry
+
+
+def build(
+    registry: Registry,
+    *,
+    key: str,
+    port: int,
+    close: Callable[[], tuple[str, ...]],
+    log: str,
+    routes: Sequence[BaseRoute] | None = None,
+) -> ASGIApp:
+    """The whole application behind its guard. `routes` stand in for the pages' own in tests."""
+    app = Starlette(
+        routes=[
+            Route("/static/{digest}/{path:path}", assets.serve),
+            Route("/open", handover.take, methods=["POST"]),
+            *(pages.ROUTES if routes is None else routes),
+        ],
+        middleware=[Middleware(Faults, log=log)],
+        exception_handlers={AfterdraftError: _on_error, HTTPException: _on_refusal},
+    )
+    app.state.registry = registry
+    app.state.close = close
+    app.state.log = log
+    return Guard(app, key=key, port=port)
+
+
+def _on_error(request: Request, error: Exception) -> Response:
+    if not isinstance(error, AfterdraftError):
+        raise error
+    return answer(request, error, messages.status(error))
+
+
+def _on_refusal(request: Request, error: Exception) -> Response:
+    if not isinstance(error, HTTPException):
+        raise error
+    return answer(request, messages.refused(error.status_code, error.detail), error.status_code)
+
+
+def answer(request: Request, error: AfterdraftError, status: int) -> Response:
+    """A script that asks for JSON gets `{"error": sentence}`, and what stands now after a stale save; else a page."""
+    if not wants_json(request):
+        return trouble(request, error, status)
+    body: dict[str, object] = {"error": str(error)}
+    if isinstance(error, Stale):
+        body |= {"stands": error.stands, "revision": error.revision}
+    return JSONResponse(body, status)
+
+
+def wants_json(request: Request) -> bool:
+    return "application/json" in request.headers.get("accept", "")
+
+
+class Faults:
+    """Turns a fault of ours into a page in plain words, and writes its place down."""
+
+    def __init__(self, app: ASGIApp, *, log: str) -> None:
+        self._app = app
+        self._log = log
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        begun = False
+
+        async def watched(message: Message) -> None:
+            nonlocal begun
+            begun = True
+            await send(message)
+
+        try:
+            await self._app(scope, receive, watched)
+        except Exception as fault:  # noqa: BLE001 the last line: whatever it is, she gets an answer
+            write_down(fault)
+            if not begun:
+                await self._apology(Request(scope, receive))(scope, receive, send)
+
+    def _apology(self, request: Request) -> Response:
+        error = messages.fault(self._log)
+        try:
+            return answer(request, error, 500)
+        except Exception as fault:  # noqa: BLE001 the page that tells of faults may itself be the fault
+            write_down(fault)
+            return PlainTextResponse(str(error), 500)

@@ -1,0 +1,5 @@
+"""The screens, and their addresses in one table."""
+
+from starlette.routing import BaseRoute
+
+ROUTES: tuple[BaseRoute, ...] = ()

@@ -1,0 +1,128 @@
+"""The books that are open in this process, by id. Every method may be called from any thread."""
+
+from collections.abc import Callable
+from datetime import UTC, datetime
+from pathlib import Path
+from threading import RLock
+
+from afterdraft.errors import AfterdraftError, Missing, NotPossible
+from afterdraft.home import BooksFolder, Recent, Recents
+from afterdraft.work.ports import Book
+
+Opener = Callable[[Path], Book]  # raises BookTrouble
+Adopter = Callable[[str, bytes], Path]  # a book file's name and bytes → where its copy now lies; raises BookTrouble
+
+
+class Registry:
+    def __init__(self, *, opener: Opener, adopter: Adopter, recents: Recents, folder: BooksFolder) -> None:
+        self.folder = folder
+        self._opener = opener
+        self._adopter = adopter
+        self._recents = recents
+        self._open: dict[str, Book] = {}
+        self._lock = RLock()
+        self._closing = False
+
+    def open(self, path: Path) -> Book:
+        """Open a book file, or find it open already; it becomes the latest recent book. Raises `BookTrouble`."""
+        path = path.expanduser().absolute()
+        with self._lock:
+            book = self._at(path) or self._take_in(path)
+            self._recents.put(_seen(book))
+            return book
+
+    def adopt(self, name: str, content: bytes) -> Book:
+        """Copy a book file that was dropped on the page into the books folder, and open the copy."""
+        return self.open(self._adopter(name, content))
+
+    def book(self, id: str) -> Book:
+        """The book of this id, opened again where it was last after a restart. Raises `Missing`, `BookTrouble`."""
+        with self._lock:
+            if id in self._open:
+                return self._open[id]
+            recent = self._recents.find(id)
+            if recent is None:
+                raise Missing("This book")
+            book = self.open(Path(recent.path))
+            if book.id != id:
+                raise Missing(f"“{recent.title}”")
+            return book
+
+    def recents(self) -> tuple[Recent, ...]:
+        """Latest first; books that are open as they stand now, the others as last seen."""
+        with self._lock:
+            return tuple(self._fresh(recent) for recent in self._recents.all())
+
+    def forget(self, id: str) -> None:
+        """Off the list of recent books; the file stays where it is."""
+        self._recents.forget(id)
+
+    def is_open(self, id: str) -> bool:
+        return id in self._open
+
+    def close(self, id: str) -> None:
+        """Back the book up and close it. Raises `BookTrouble` when the backup cannot be made; closed all the same."""
+        with self._lock:
+            book = self._open.pop(id, None)
+            if book is None:
+                return
+            try:
+                self._recents.update(_seen(book))
+                book.back_up(why="close")
+            finally:
+                book.close()
+
+    def close_all(self) -> tuple[str, ...]:
+        """Close every book for good; none can be opened after. Returns what went wrong, one sentence each."""
+        with self._lock:
+            self._closing = True
+            return tuple(trouble for book in tuple(self._open) if (trouble := self._closed(book)))
+
+    def _closed(self, id: str) -> str:
+        try:
+            self.close(id)
+        except AfterdraftError as trouble:
+            return str(trouble)
+        return ""
+
+    def _at(self, path: Path) -> Book | None:
+        return next((book for book in self._open.values() if _same(Path(book.path), path)), None)
+
+    def _take_in(self, path: Path) -> Book:
+        if self._closing:
+            raise NotPossible("Afterdraft is closing.")
+        book = self._opener(path)
+        already = self._open.get(book.id)
+        if already is not None:
+            book.close()
+            raise NotPossible(
+                f"{path} is a copy of “{already.facts().title}”, which is open from {already.path}. "
+                "To open this one, close Afterdraft first and start it with this file."
+            )
+        self._open[book.id] = book
+        return book
+
+    def _fresh(self, recent: Recent) -> Recent:
+        book = self._open.get(recent.id)
+        return recent if book is None else _seen(book, opened=recent.opened)
+
+
+def _seen(book: Book, *, opened: str = "") -> Recent:
+    facts = book.facts()
+    draft = facts.draft
+    return Recent(
+        id=facts.id,
+        path=facts.path,
+        title=facts.title,
+        opened=opened or datetime.now(UTC).isoformat(timespec="seconds"),
+        words=draft.words if draft else 0,
+        scenes=draft.scenes if draft else 0,
+        written=draft.written if draft else 0,
+    )
+
+
+def _same(one: Path, other: Path) -> bool:
+    try:
+        return one.samefile(other)
+    except OSError:
+        return one == other
