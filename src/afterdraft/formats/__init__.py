@@ -1,1 +1,1 @@
-"""TODO"""
+"""One folder or file per file format; `table.py` says which are read."""

@@ -1,0 +1,98 @@
+"""Which file formats are read, and how one is told from another: by content first, then by the name's ending."""
+
+import io
+import zipfile
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Final
+
+from afterdraft.errors import DamagedFile, LockedFile, UnknownFormat
+from afterdraft.manuscript.blocks import Blocks
+
+
+@dataclass(frozen=True, slots=True)
+class Format:
+    name: str
+    endings: tuple[str, ...]  # lower case, with the dot
+    read: Callable[[bytes, str], Blocks]
+
+
+def _docx(data: bytes, name: str) -> Blocks:
+    from afterdraft.formats.docx.read import read as read_docx  # heavy, so only when needed
+
+    return read_docx(data, name)
+
+
+def _text(data: bytes, name: str) -> Blocks:
+    from afterdraft.formats.txt.read import read as read_text
+
+    return read_text(data, name)
+
+
+DOCX: Final = Format("docx", (".docx", ".docm", ".dotx"), _docx)
+TEXT: Final = Format("txt", (".txt", ".text"), _text)
+MARKDOWN: Final = Format("md", (".md", ".markdown"), _text)
+FORMATS: Final = (DOCX, TEXT, MARKDOWN)
+READS: Final = ".docx, .txt, .md"
+
+ZIP: Final = b"PK\x03\x04"
+OLE: Final = bytes.fromhex("d0cf11e0a1b11ae1")  # [MS-CFB] 2.2: old Word files, and docx files with a password
+LOCKED: Final = "EncryptedPackage".encode("utf-16-le")  # [MS-OFFCRYPTO] 2.3.4.4: the stream that holds a locked docx
+# First bytes of what people take for a manuscript or rename to one: PDF, RTF, pictures, archives, web pages.
+OTHERS: Final = (
+    b"%PDF",
+    b"{\\rtf",
+    b"\x89PNG",
+    b"\xff\xd8\xff",
+    b"GIF8",
+    b"Rar!",
+    b"7z\xbc\xaf",
+    b"\x1f\x8b",
+    b"<!DOCTYPE",
+    b"<html",
+    b"<?xml",
+)
+
+
+def read(data: bytes, name: str) -> Blocks:
+    """Read a manuscript file. `name` is its name without folders.
+
+    Raises UnreadableManuscript (UnknownFormat, LockedFile, DamagedFile, EmptyManuscript, TooLarge).
+    """
+    return told(data, name).read(data, name)
+
+
+def told(data: bytes, name: str) -> Format:
+    """The format of a file. Raises UnknownFormat, LockedFile or DamagedFile."""
+    ending = _ending(name)
+    if data.startswith(ZIP):
+        return _zipped(data, name, ending)
+    if data.startswith(OLE):
+        raise LockedFile(name) if LOCKED in data else UnknownFormat(name, READS)
+    if ending in DOCX.endings and data:
+        raise DamagedFile(name, "it is not a Word document inside, or only the beginning of one")
+    head = data[:100].lstrip()
+    if any(head[: len(first)].lower() == first.lower() for first in OTHERS):
+        raise UnknownFormat(name, READS)
+    if ending in MARKDOWN.endings:
+        return MARKDOWN
+    if ending in (*TEXT.endings, *DOCX.endings, ""):
+        return TEXT
+    raise UnknownFormat(name, READS)
+
+
+def _zipped(data: bytes, name: str, ending: str) -> Format:
+    if ending in DOCX.endings:
+        return DOCX  # its reader says what is wrong with a damaged one
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as package:
+            if any(part.startswith("word/") for part in package.namelist()):
+                return DOCX
+    except zipfile.BadZipFile as fault:
+        raise DamagedFile(name, "it is only the beginning of a file") from fault
+    raise UnknownFormat(name, READS)
+
+
+def _ending(name: str) -> str:
+    stem, dot, ending = name.rpartition(".")
+    return f".{ending.lower()}" if dot and stem else ""

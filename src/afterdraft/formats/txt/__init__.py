@@ -1,0 +1,1 @@
+"""Plain text: how its bytes, lines and paragraphs are told apart."""
