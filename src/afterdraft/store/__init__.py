@@ -1,1 +1,1 @@
-"""TODO"""
+"""The book file: one SQLite database, `NAME.afterdraft`."""

@@ -1,0 +1,180 @@
+"""Backups of one book in the user's data folder, and bringing one back.
+
+A backup's name is `000012 2026-11-25 before draft 2.afterdraft`: a counter, by which they are ordered (clocks are set
+back), the day, and why it was made.
+"""
+
+import os
+import re
+import shutil
+import sqlite3
+from collections.abc import Iterable
+from contextlib import closing
+from dataclasses import dataclass
+from pathlib import Path
+
+from afterdraft.errors import CannotWrite, DamagedBook, NotABook
+from afterdraft.store.connect import is_book, reading, whole, writing
+from afterdraft.store.trouble import told
+
+KEPT_LAST = 10
+KEPT_DAYS = 30
+SUFFIX = ".afterdraft"
+_NAME = re.compile(r"(\d{6,}) (\d{4}-\d\d-\d\d) (.+)\.afterdraft")
+_LASTING = "before "  # backups made before a draft, a migration or a restoring are kept for good
+
+
+@dataclass(frozen=True, slots=True)
+class Backup:
+    path: Path
+    number: int
+    day: str  # as the clock said, YYYY-MM-DD
+    why: str
+    size: int  # bytes
+
+
+def back_up(db: sqlite3.Connection, folder: Path, *, why: str, day: str) -> Path:
+    """Copy the open book `db` as it stands at this moment into `folder`, check the copy, thin out the old ones.
+
+    Raises `CannotWrite` when it cannot be made, `DamagedBook` when the copy does not pass its check; no half-made
+    backup is left.
+    """
+    with told(str(folder)):
+        folder.mkdir(parents=True, exist_ok=True)
+        number = max((backup.number for backup in in_folder(folder)), default=0) + 1
+        target = folder / f"{number:06} {day} {_plain(why)}{SUFFIX}"
+        making = target.with_suffix(".part")
+        try:
+            _copy(db, making)
+            making.replace(target)
+        finally:
+            making.unlink(missing_ok=True)
+        sync_folder(folder)
+        for old in _surplus(in_folder(folder)):
+            old.path.unlink()
+    return target
+
+
+def in_folder(folder: Path) -> tuple[Backup, ...]:
+    """Backups in a book's backup folder, newest first."""
+    found = [_backup(path, match) for path in _listed(folder) if (match := _NAME.fullmatch(path.name))]
+    return tuple(sorted(found, key=lambda backup: backup.number, reverse=True))
+
+
+def restore(path: Path, backup: Path, *, folder: Path, day: str) -> Path | None:
+    """Put `backup` in the place of the book at `path`, in one step, after keeping what is there.
+
+    Returns where the present file was kept: among the backups if it is sound, beside the book if it is not; None if
+    there was no file. Raises `BookTrouble`; then the book is as it was.
+    """
+    if not backup.is_file() or not is_book(backup):
+        raise NotABook(str(backup))
+    making = path.with_name(f"{path.name}.restoring")
+    with told(str(path)):
+        try:
+            shutil.copyfile(backup, making)
+            _check_copy(making)
+            _sync(making)
+            kept = _keep(path, folder, day)
+            making.replace(path)
+        finally:
+            making.unlink(missing_ok=True)
+        sync_folder(path.parent)
+    return kept
+
+
+def sync_folder(folder: Path) -> None:
+    """Make a rename in the folder durable, where the system lets folders be synced at all."""
+    try:
+        handle = os.open(folder, os.O_RDONLY)
+    except OSError:  # Windows: renames are durable without it
+        return
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)
+
+
+def _copy(db: sqlite3.Connection, target: Path) -> None:
+    target.unlink(missing_ok=True)
+    with closing(sqlite3.connect(target, isolation_level=None)) as copy:
+        db.backup(copy)
+        copy.execute("PRAGMA journal_mode = DELETE")  # the copy must be whole in one file
+    _check_copy(target)
+    _sync(target)
+
+
+def _check_copy(path: Path) -> None:
+    with closing(sqlite3.connect(path)) as db:
+        try:
+            said = [row[0] for row in db.execute("PRAGMA quick_check")]
+        except sqlite3.DatabaseError as error:
+            raise DamagedBook(str(path), str(error)) from error
+    if said != ["ok"]:
+        raise DamagedBook(str(path), said[0])
+
+
+def _keep(path: Path, folder: Path, day: str) -> Path | None:
+    """Keep the file that a backup is to replace, its log included."""
+    if not path.exists():
+        return None
+    try:
+        with closing(reading(path)) as db:
+            kept = back_up(db, folder, why="before restoring", day=day)
+        with closing(writing(path)) as db:
+            whole(db)  # nothing of the old log may be left to meet the new file
+    except (DamagedBook, NotABook, sqlite3.DatabaseError) as error:
+        if isinstance(error, sqlite3.OperationalError) and error.sqlite_errorcode == sqlite3.SQLITE_BUSY:
+            raise
+        return _keep_beside(path)
+    if _logs(path):
+        raise sqlite3.OperationalError("the log is still in use")
+    return kept
+
+
+def _keep_beside(path: Path) -> Path:
+    number = 1
+    while (kept := path.with_name(f"{path.stem} (damaged {number}){path.suffix}")).exists():
+        number += 1
+    shutil.copyfile(path, kept)
+    for log in _logs(path):
+        log.replace(kept.with_name(kept.name + log.name.removeprefix(path.name)))
+    return kept
+
+
+def _logs(path: Path) -> list[Path]:
+    return [log for end in ("-wal", "-shm", "-journal") if (log := path.with_name(path.name + end)).exists()]
+
+
+def _surplus(backups: tuple[Backup, ...]) -> Iterable[Backup]:
+    """Those that are neither among the last, nor the last of one of the last days, nor made before something great."""
+    days: list[str] = []
+    for place, backup in enumerate(backups):
+        last_of_day = backup.day not in days
+        if last_of_day:
+            days.append(backup.day)
+        daily = last_of_day and len(days) <= KEPT_DAYS
+        if place >= KEPT_LAST and not daily and not backup.why.startswith(_LASTING):
+            yield backup
+
+
+def _backup(path: Path, match: re.Match[str]) -> Backup:
+    return Backup(path, int(match[1]), match[2], match[3], path.stat().st_size)
+
+
+def _listed(folder: Path) -> list[Path]:
+    return list(folder.iterdir()) if folder.is_dir() else []
+
+
+def _plain(why: str) -> str:
+    """Letters, digits and spaces only: it becomes part of a file name."""
+    kept = re.sub(r"[^\w ]+", " ", why)
+    return " ".join(kept.split())[:60] or "asked for"
+
+
+def _sync(path: Path) -> None:
+    with path.open("rb+") as file:
+        try:
+            os.fsync(file.fileno())
+        except OSError as error:
+            raise CannotWrite(str(path), (error.strerror or "the drive failed").lower()) from error

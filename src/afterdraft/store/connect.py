@@ -1,0 +1,65 @@
+"""Connections to a book file: one that writes, any number that read.
+
+WAL with synchronous FULL: a commit has reached the disk when it returns. Statements run in explicit transactions only.
+"""
+
+import sqlite3
+from pathlib import Path
+
+APPLICATION_ID = 0x41667464  # "Aftd", in the file's header: tells a book from other databases
+_HEADER = b"SQLite format 3\x00"  # sqlite.org/fileformat2.html, as are the two offsets below
+_ID_AT = 68
+_HEADER_BYTES = 100
+BUSY_SECONDS = 2.0  # how long another program may hold the file before that is said
+
+
+def writing(path: Path) -> sqlite3.Connection:
+    """The one connection that writes. Makes no file: the file must be there."""
+    db = _connect(path, "rw")
+    db.execute("PRAGMA journal_mode = WAL")
+    db.execute("PRAGMA synchronous = FULL")
+    db.execute("PRAGMA foreign_keys = ON")
+    db.execute("PRAGMA recursive_triggers = ON")
+    db.execute("PRAGMA wal_autocheckpoint = 0")  # checkpoints wait until the writer rests
+    return db
+
+
+def reading(path: Path) -> sqlite3.Connection:
+    """A connection that cannot write."""
+    db = _connect(path, "ro")
+    db.execute("PRAGMA query_only = ON")
+    return db
+
+
+def made_new(path: Path) -> None:
+    """Put an empty file of ours at `path`, where none may be yet."""
+    db = _connect(path, "rwc")
+    db.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+    db.close()
+
+
+def is_book(path: Path) -> bool:
+    """Whether the file's header says that it is a book."""
+    with path.open("rb") as file:
+        header = file.read(_HEADER_BYTES)
+    return header.startswith(_HEADER) and header[_ID_AT : _ID_AT + 4] == APPLICATION_ID.to_bytes(4, "big")
+
+
+def whole(db: sqlite3.Connection) -> None:
+    """Bring everything into the one file, so that a copy of it is complete; no matter if others have it open."""
+    db.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    try:
+        db.execute("PRAGMA journal_mode = DELETE")
+    except sqlite3.OperationalError as error:
+        if error.sqlite_errorcode != sqlite3.SQLITE_BUSY:
+            raise
+
+
+def _connect(path: Path, mode: str) -> sqlite3.Connection:
+    return sqlite3.connect(
+        f"{path.absolute().as_uri()}?mode={mode}",
+        uri=True,
+        timeout=BUSY_SECONDS,
+        isolation_level=None,
+        check_same_thread=False,  # a connection is used by one thread at a time; which one may change
+    )

@@ -1,0 +1,95 @@
+"""The open transaction that an edit is given; each method only hands on."""
+
+import hashlib
+import sqlite3
+from collections.abc import Mapping, Sequence
+
+from afterdraft.desk.card import Card, CardField
+from afterdraft.desk.note import Note, NoteState
+from afterdraft.manuscript.division import Division
+from afterdraft.manuscript.draft import Draft
+from afterdraft.store import cards, divisions, drafts
+from afterdraft.store.forms import dumped
+from afterdraft.store.journal import Journal
+from afterdraft.store.names import Kind, new_code, new_id
+
+
+class OpenDesk:
+    """Fills `work.ports.Desk`. `now`: UTC, ISO 8601."""
+
+    def __init__(self, db: sqlite3.Connection, journal: Journal, now: str) -> None:
+        self._db = db
+        self._journal = journal
+        self._now = now
+
+    def division(self, draft: str) -> Division:
+        return divisions.read(self._db, draft)
+
+    def set_division(self, draft: str, division: Division) -> None:
+        divisions.write(self._db, draft, division)
+
+    def new_id(self, kind: Kind = "scene") -> str:
+        return new_id(kind)
+
+    def new_code(self) -> str:
+        return new_code(self._db)
+
+    def text(self, draft: str, paragraph: int) -> str:
+        return drafts.text(self._db, draft, paragraph)
+
+    def card(self, id: str) -> Card:
+        return cards.card(self._db, id)
+
+    def card_of(self, scene: str) -> Card:
+        return cards.card_of(self._db, scene)
+
+    def set_card_field(self, id: str, field: CardField, text: str, *, client: str, sequence: int) -> int:
+        return cards.set_field(self._db, id, field, text, client=client, sequence=sequence)
+
+    def last_save(self, card: str) -> tuple[str, int]:
+        return cards.last_save(self._db, card)
+
+    def join_cards(self, *, into: str, of: str) -> None:
+        cards.join(self._db, into=into, of=of)
+
+    def loosen_card(self, scene: str) -> None:
+        cards.loosen(self._db, scene, now=self._now)
+
+    def note(self, id: str) -> Note:
+        return cards.note(self._db, id)
+
+    def add_note(self, *, text: str, scene: str | None) -> Note:
+        return cards.add_note(self._db, text=text, scene=scene, now=self._now)
+
+    def set_note(self, id: str, *, text: str | None = None, state: NoteState | None = None) -> Note:
+        return cards.set_note(self._db, id, text=text, state=state)
+
+    def set_title(self, title: str) -> None:
+        self._db.execute("UPDATE desk_book SET title = ?", (title,))
+
+    def add_draft(self, draft: Draft, originals: Sequence[tuple[str, bytes]]) -> str:
+        """Everything a draft brings is written unlogged and hidden; that it is shown is what can be taken back."""
+        made = new_id("draft")
+        with self._journal.paused():
+            drafts.put(self._db, made, draft, originals, brought_in=self._now)
+            self._db.execute("INSERT INTO desk_draft VALUES (?, 1)", (made,))
+            divisions.write(self._db, made, divisions.with_new_ids(draft.division))
+        self._db.execute("UPDATE desk_draft SET hidden = 0 WHERE id = ?", (made,))
+        return made
+
+    def close_doubt(self, draft: str, paragraph: int) -> None:
+        self._db.execute("INSERT INTO desk_settled VALUES (?, ?) ON CONFLICT DO NOTHING", (draft, paragraph))
+
+    def record_correction(self, draft: str, kind: str, paragraph: int, detail: Mapping[str, object]) -> None:
+        around = [_hash(drafts.text(self._db, draft, n)) for n in (paragraph, paragraph - 1, paragraph + 1)]
+        self._db.execute(
+            "INSERT INTO desk_split (draft, kind, paragraph_hash, before_hash, after_hash, detail) "
+            "VALUES (?, ?, ?, ?, ?, ?)",
+            (draft, kind, *around, dumped(detail)),
+        )
+
+
+def _hash(text: str) -> str:
+    """SHA-256 of a paragraph's text, white space evened out so that another file format gives the same; "" for none."""
+    line = " ".join(text.split())
+    return hashlib.sha256(line.encode()).hexdigest() if line else ""

@@ -1,0 +1,129 @@
+"""Search over the current draft's text, the cards and the notes, by FTS5."""
+
+import re
+import sqlite3
+from bisect import bisect_right
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from itertools import chain, islice
+
+from afterdraft.manuscript.division import Division, Scene
+from afterdraft.manuscript.outline import leaves
+from afterdraft.store import divisions, drafts
+from afterdraft.work.ports import Hit
+
+AROUND = 70  # characters shown on either side of a match; about a line in all
+_TERM = re.compile(r'["“”]([^"“”]*)["“”]|(\S+)')  # words in double quotes belong together
+_LEAD, _TRAIL = "\x02", "\x03"  # around each match, as `highlight` sets them; control characters are in no manuscript
+
+_CARDS = """
+SELECT c.id, c.scene, {columns} FROM search_card JOIN desk_card c ON c.key = search_card.rowid
+JOIN desk_scene s ON s.id = c.scene WHERE search_card MATCH :query AND s.draft = :draft ORDER BY s.at LIMIT :limit
+"""
+_NOTES = """
+SELECT n.id, n.scene, {columns} FROM search_note JOIN desk_note n ON n.key = search_note.rowid
+LEFT JOIN desk_scene s ON s.id = n.scene
+WHERE search_note MATCH :query AND (s.draft = :draft OR n.scene IS NULL) ORDER BY n.key LIMIT :limit
+"""
+_TEXT = """
+SELECT p.n, {columns} FROM search_text JOIN text_paragraph p ON p.key = search_text.rowid
+WHERE search_text MATCH :query AND p.draft = :draft ORDER BY p.n LIMIT :limit
+"""
+_STANDING = """
+SELECT n, replace(text, :words, :marked) FROM text_paragraph
+WHERE draft = :draft AND instr(text, :words) ORDER BY n LIMIT :limit
+"""
+
+
+@dataclass(frozen=True, slots=True)
+class _Piece:
+    before: str
+    match: str
+    after: str
+
+
+def search(db: sqlite3.Connection, words: str, *, limit: int) -> tuple[Hit, ...]:
+    """Cards first, then notes, then text in telling order; at most `limit`.
+
+    All words must be there, in any order; the last may be unfinished. Case, accents and the kind of apostrophe do not
+    count. What has no letter or digit at all (an ornament, say) is looked for as it stands.
+    """
+    draft = drafts.current(db) or ""
+    asked = query(words)
+    if not words.strip():
+        return ()
+    hits = _by_index(db, draft, asked, limit) if asked else _as_it_stands(db, draft, words.strip(), limit)
+    return tuple(islice(hits, limit))
+
+
+def query(words: str) -> str:
+    """The words as an FTS5 query in which nothing has a meaning of its own; "" where there is no word in them."""
+    terms = [quoted or single for quoted, single in _TERM.findall(words)]
+    phrases = ['"' + term.replace('"', " ") + '"' for term in terms if any(map(str.isalnum, term))]
+    return " ".join(phrases) + "*" if phrases else ""
+
+
+def _by_index(db: sqlite3.Connection, draft: str, asked: str, limit: int) -> Iterator[Hit]:
+    given = {"query": asked, "draft": draft, "limit": limit}
+
+    def rows(statement: str, table: str, columns: int) -> sqlite3.Cursor:
+        marked = ", ".join(f"highlight({table}, {n}, '{_LEAD}', '{_TRAIL}')" for n in range(columns))
+        return db.execute(statement.format(columns=marked), given)
+
+    cards = (_hit("card", card, scene, None, texts) for card, scene, *texts in rows(_CARDS, "search_card", 4))
+    notes = (_hit("note", note, scene, None, texts) for note, scene, *texts in rows(_NOTES, "search_note", 1))
+    return chain(cards, notes, _text_hits(db, draft, lambda: rows(_TEXT, "search_text", 1)))
+
+
+def _as_it_stands(db: sqlite3.Connection, draft: str, words: str, limit: int) -> Iterator[Hit]:
+    def rows() -> sqlite3.Cursor:
+        given = {"words": words, "draft": draft, "marked": f"{_LEAD}{words}{_TRAIL}", "limit": limit}
+        return db.execute(_STANDING, given)
+
+    return _text_hits(db, draft, rows)
+
+
+def _text_hits(db: sqlite3.Connection, draft: str, rows: Callable[[], sqlite3.Cursor]) -> Iterator[Hit]:
+    found = rows().fetchall()
+    home = _homes(divisions.read(db, draft)) if found else None
+    return (_hit("text", "", home(n) if home else None, n, texts) for n, *texts in found)
+
+
+def _homes(division: Division) -> Callable[[int], str | None]:
+    """Which scene holds a paragraph; None for part headings, front and back matter."""
+    placed = leaves(division)
+    starts = [start for _, start, _ in placed]
+
+    def home(paragraph: int) -> str | None:
+        index = bisect_right(starts, paragraph) - 1
+        unit = placed[index][0] if index >= 0 else None
+        return unit.id if isinstance(unit, Scene) else None
+
+    return home
+
+
+def _hit(kind: str, id: str, scene: str | None, paragraph: int | None, texts: list[str]) -> Hit:
+    piece = _piece(next((text for text in texts if _LEAD in text), texts[0]))
+    return Hit(kind, id, scene, paragraph, piece.before, piece.match, piece.after)
+
+
+def _piece(marked: str) -> _Piece:
+    """The first match with the words around it, cut at words."""
+    before, _, rest = marked.partition(_LEAD)
+    match, _, after = rest.partition(_TRAIL)
+    after = after.replace(_LEAD, "").replace(_TRAIL, "")
+    return _Piece(_tail(before), match, _head(after))
+
+
+def _tail(text: str) -> str:
+    if len(text) <= AROUND:
+        return text
+    kept = text[-AROUND:]
+    return "…" + (kept.partition(" ")[2] if " " in kept else kept)
+
+
+def _head(text: str) -> str:
+    if len(text) <= AROUND:
+        return text
+    kept = text[:AROUND]
+    return (kept.rpartition(" ")[0] if " " in kept else kept) + "…"
