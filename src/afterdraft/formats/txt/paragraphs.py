@@ -16,10 +16,11 @@ from afterdraft.formats.txt.shape import Shape
 VERSE: Final = 0.5  # share of lines with room left, from which a run of lines is verse and not prose
 VERSE_LINE: Final = 75  # letters; in unwrapped text, longer lines without a blank line between are paragraphs
 
-_DASHES: Final = re.compile(r"(?:[\u2012-\u2015\u2e3a\u2e3b]|--)(\s?)")
+_DASHES: Final = re.compile(r"(?:[\u2012-\u2015]|--)(\s?)")
 _HYPHENED: Final = re.compile(r"\w-$")
-_DASHED: Final = re.compile(r"(?:[\u2012-\u2015\u2e3a\u2e3b]|--)$")
-_RULE: Final = re.compile(r"[\W_]+")
+_DASHED: Final = re.compile(r"(?:[\u2012-\u2015]|--)$")  # two- and three-em dashes stand for words: not these
+# Quotes and points are no ornaments: a wrap can leave them alone on a line.
+_RULE: Final = re.compile(r"(?:[*#~=_+\-‐-―•·◦∙■□◆◇○●★☆§¶⁂⁑❦❧✻✽†‡<>|/\\]\s*){3,}|[#⁂❦❧*]")
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,20 +55,20 @@ def _parted(a: Line, b: Line, form: Shape, *, markdown: bool) -> bool:
     """Whether a paragraph ends between two lines with no blank line between them."""
     if form.parting == "line":
         return not (markdown and a.hard)
-    if alone(a.text) or alone(b.text) or form.centred(a) != form.centred(b):
+    if alone(a.text) or alone(b.text):
         return True
+    if a.indent != b.indent and not form.full(a, b) and (form.centred(a) or form.centred(b)):
+        return form.parting != "blank" or not (form.centred(a) and form.centred(b))
     if form.parting == "blank" or markdown:
         return False
-    if form.centred(a):  # lines of a title under one another are one paragraph each
-        return True
     if form.parting == "indent":
         return b.indent > form.base and not _verse_goes_on(a, b, form)
     return not form.full(a, b)
 
 
 def alone(text: str) -> bool:
-    """A line without a letter or digit (a typed scene break, an underline) never joins another."""
-    return bool(_RULE.fullmatch(text)) or text == "#"
+    """A line of ornaments (a typed scene break, an underline) never joins another."""
+    return bool(_RULE.fullmatch(text))
 
 
 def _verse_goes_on(a: Line, b: Line, form: Shape) -> bool:

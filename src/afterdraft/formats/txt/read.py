@@ -80,7 +80,8 @@ def _block(paragraph: Paragraph, level: int | None, form: Shape, used: Marks, *,
 def _look(paragraph: Paragraph, level: int | None, form: Shape, runs: Sequence[Run], length: int) -> Look:
     whole = {run.kind for run in runs if run.end - run.start == length}
     bold, italic = "bold" in whole, "italic" in whole
-    if all(form.centred(line) for line in paragraph.lines):
+    even = len({line.indent for line in paragraph.lines}) == 1 < len(paragraph.lines)
+    if not even and all(form.centred(line) for line in paragraph.lines):
         return Look(level=level, align="center", bold=bold, italic=italic)
     first, *rest = (line.indent - form.base for line in paragraph.lines)
     left = min(rest, default=0)
