@@ -1,0 +1,1 @@
+"""The demonstration book's files, built from `demo/` in the source tree. Data only."""
