@@ -29,7 +29,7 @@ def scene_name(scene: Scene, first_words: str) -> str:
 
 
 def chapter_name(chapter: Chapter) -> str:
-    """As a person says it: "Chapter 3: The Mill", "Prologue", "The Mill"; "Unnamed chapter" where nothing is printed."""
+    """As a person says it: "Chapter 3: The Mill", "Prologue"; "Unnamed chapter" where nothing is printed."""
     kind = KINDS[chapter.kind]
     label = f"{kind or 'Section'} {chapter.number}" if chapter.number is not None else ""
     if not label and kind and chapter.kind != "chapter" and kind.casefold() not in chapter.title.casefold():

@@ -1,10 +1,37 @@
-"""What a page says when it cannot be shown."""
+"""The page that says what happened when something could not be done: plain words, nothing lost, a way on."""
+
+from dataclasses import dataclass
 
 from starlette.requests import Request
-from starlette.responses import PlainTextResponse, Response
+from starlette.responses import HTMLResponse
 
-from afterdraft.errors import AfterdraftError
+from afterdraft import errors
+from afterdraft.web.render import frame, ours, render
+
+HEADINGS: tuple[tuple[type[errors.AfterdraftError], str], ...] = (
+    (errors.UnreadableManuscript, "This file could not be read"),
+    (errors.Missing, "Not there"),
+    (errors.EditRefused, "Nothing was changed"),
+    (errors.BookTrouble, "This book could not be used"),
+)
 
 
-def trouble(request: Request, error: AfterdraftError, status: int) -> Response:
-    return PlainTextResponse(str(error), status)
+@dataclass(frozen=True, slots=True)
+class Trouble:
+    heading: str
+    sentence: str
+    back: str  # path of the page she came from, "" where unknown
+
+
+def trouble(request: Request, error: errors.AfterdraftError, status: int) -> HTMLResponse:
+    heading = next((words for kind, words in HEADINGS if isinstance(error, kind)), "That did not work")
+    context = Trouble(heading, str(error), _came_from(request))
+    return render(request, "trouble.html", context, frame(request, heading, "trouble"), status=status)
+
+
+def _came_from(request: Request) -> str:
+    """The page before, from the Referer header, which our pages send to us alone."""
+    before = request.headers.get("referer", "")
+    root = f"{request.url.scheme}://{request.url.netloc}"
+    path = before.removeprefix(root) if before.startswith(root + "/") else ""
+    return ours(path, "") if path != request.url.path else ""

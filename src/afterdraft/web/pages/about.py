@@ -1,0 +1,75 @@
+"""The book itself: title, drafts, where it is kept, check, backups, restore."""
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from starlette.requests import Request
+from starlette.responses import Response
+
+from afterdraft import wiring
+from afterdraft.errors import NotPossible
+from afterdraft.web.body import form, text
+from afterdraft.web.render import book_of, frame, go, render
+from afterdraft.web.view import BookView, view
+from afterdraft.work import retitle
+from afterdraft.work.ports import DraftFacts
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """One backup."""
+
+    name: str
+    made: str  # UTC, ISO 8601
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class AboutPage:
+    view: BookView
+    drafts: tuple[DraftFacts, ...]
+    backups: tuple[Kept, ...]  # latest first
+    warnings: tuple[str, ...]  # about where the file lies
+    checked: tuple[str, ...] | None  # what a check found; None when none was asked for
+
+
+def about(request: Request) -> Response:
+    """`/books/{book}/about`"""
+    return _page(request, checked=None)
+
+
+def check(request: Request) -> Response:
+    """`POST /books/{book}/check`: the same page with what was found."""
+    return _page(request, checked=book_of(request).check())
+
+
+def _page(request: Request, *, checked: tuple[str, ...] | None) -> Response:
+    seen = view(book_of(request))
+    context = AboutPage(
+        view=seen,
+        drafts=seen.book.drafts(),
+        backups=tuple(Kept(b.name, b.made, b.why) for b in wiring.backups(seen.book)),
+        warnings=wiring.warnings(Path(seen.facts.path)),
+        checked=checked,
+    )
+    return render(request, "about.html", context, frame(request, "The book", "about", book=seen))
+
+
+def title(request: Request) -> Response:
+    book, words = book_of(request), text(form(request), "title").strip()
+    if not words:
+        raise NotPossible("A book needs a title.")
+    retitle.book(book, words)
+    return go(f"/books/{book.id}/about")
+
+
+def back_up(request: Request) -> Response:
+    book = book_of(request)
+    book.back_up(why="asked for")
+    return go(f"/books/{book.id}/about", said="A backup is made and checked.")
+
+
+def restore(request: Request) -> Response:
+    book = book_of(request)
+    request.app.state.registry.restore(book.id, text(form(request), "backup"))
+    return go(f"/books/{book.id}/about", said="The book is what it was then. What it was before is kept as a backup.")

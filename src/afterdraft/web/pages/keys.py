@@ -1,0 +1,78 @@
+"""The page of keys, and the switch for single-letter keys (WCAG 2.2, 2.1.4 asks for one)."""
+
+from dataclasses import dataclass
+
+from starlette.requests import Request
+from starlette.responses import Response
+
+from afterdraft.web.body import form, text
+from afterdraft.web.render import back, frame, go, ours, render
+
+KEPT = 400 * 24 * 3600  # seconds; browsers keep a cookie no longer
+
+GROUPS = (
+    (
+        "Anywhere in a book",
+        (
+            ("/", "Search"),
+            ("n", "Write a loose note"),
+            ("s", "Scenes"),
+            ("p", "The split"),
+            ("t", "Reverse outline: all summaries told in order"),
+            ("r", "Plain reading"),
+            ("b", "Books"),
+            ("Ctrl Z", "Undo (in a text box: the typing itself)"),
+            ("Ctrl Shift Z", "Redo"),
+            ("?", "This page"),
+            ("Esc", "Leave a text box, put away a message or a dialog"),
+        ),
+    ),
+    (
+        "In Scenes",
+        (
+            ("]", "Next scene"),
+            ("[", "Previous scene"),
+            ("e", "Write the summary"),
+            ("a", "Add a note on this scene"),
+            ("Ctrl Enter", "From the card: next scene, ready to write"),
+        ),
+    ),
+    (
+        "In the split",
+        (
+            ("j", "Next line of the list (k: the one before)"),
+            ("m", "Join this scene to the one before"),
+            ("o", "Open this scene to split it, or shut it"),
+            ("Enter", "On a button: do what it says"),
+        ),
+    ),
+    (
+        "On the fore-edge",
+        (
+            ("← →", "The scene before, the scene after"),
+            ("Home End", "First scene, last scene"),
+            ("Enter", "Open the scene"),
+        ),
+    ),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class KeysPage:
+    groups: tuple[tuple[str, tuple[tuple[str, str], ...]], ...]
+    back: str
+
+
+def keys(request: Request) -> Response:
+    """`/keys?from=path`"""
+    came_from = request.query_params.get("from", "")
+    return render(request, "keys.html", KeysPage(GROUPS, ours(came_from, "/keys")), frame(request, "Keys", "keys"))
+
+
+def switch(request: Request) -> Response:
+    """`POST /keys` with letters on or off."""
+    posted = form(request)
+    off = text(posted, "letters") == "off"
+    answer = go(back(posted, "/keys"), said=f"Single-letter keys are {'off' if off else 'on'}.")
+    answer.set_cookie("afterdraft-letters", "off" if off else "on", max_age=KEPT, samesite="strict", httponly=True)
+    return answer

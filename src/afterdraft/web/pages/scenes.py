@@ -1,0 +1,128 @@
+"""Scenes: a scene's text and its card, one scene a page."""
+
+from dataclasses import dataclass
+
+from starlette.requests import Request
+from starlette.responses import Response
+
+from afterdraft.desk.card import Card
+from afterdraft.desk.note import Note
+from afterdraft.manuscript.blocks import Aside, Block
+from afterdraft.manuscript.outline import ChapterView, SceneView
+from afterdraft.web.render import book_of, frame, go, render
+from afterdraft.web.view import BookView, chapter_title, view
+
+SECTION = 40  # paragraphs in one section of a long scene; sections out of sight are not laid out
+LONG = 300  # paragraphs from which a scene counts as long
+
+
+@dataclass(frozen=True, slots=True)
+class Neighbour:
+    code: str
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A paragraph of the scene and what it is."""
+
+    number: int  # over the whole file
+    block: Block
+    kind: str  # class of the paragraph: "", "lines", "mark"
+
+
+@dataclass(frozen=True, slots=True)
+class ScenePage:
+    view: BookView
+    scene: SceneView
+    name: str
+    chapter: ChapterView
+    chapter_title: str
+    part_title: str
+    opens_chapter: bool
+    sections: tuple[tuple[Line, ...], ...]
+    card: Card
+    notes: tuple[Note, ...]
+    asides: tuple[Aside, ...]
+    before: Neighbour | None
+    after: Neighbour | None
+    next_unwritten: Neighbour | None
+
+
+def first(request: Request) -> Response:
+    """`/books/{book}/scenes`: on to the scene last looked at, else the first."""
+    book = book_of(request)
+    seen = view(book)
+    codes = [scene.scene.code for scene in seen.outline.scenes]
+    if not codes:
+        return go(f"/books/{book.id}/split", said="There is no scene yet. Make one here first.")
+    last = book.last_place()
+    return go(f"/books/{book.id}/scenes/{last if last in codes else codes[0]}")
+
+
+def scene(request: Request) -> Response:
+    """`/books/{book}/scenes/{code}`"""
+    book = book_of(request)
+    seen = view(book)
+    shown = seen.by_code(request.path_params["code"])
+    book.set_last_place(shown.scene.code)
+    context = scene_page(seen, shown)
+    return render(
+        request, "scene.html", context, frame(request, context.name, "scenes", book=seen, here=shown.scene.code)
+    )
+
+
+def scene_page(seen: BookView, shown: SceneView) -> ScenePage:
+    book, draft = seen.book, seen.draft.id
+    chapter = seen.chapter(shown)
+    part = next((view.part for view in seen.outline.parts if view.part.id == chapter.part), None)
+    return ScenePage(
+        view=seen,
+        scene=shown,
+        name=seen.name(shown),
+        chapter=chapter,
+        chapter_title=chapter_title(chapter),
+        part_title=part.title if part else "",
+        opens_chapter=chapter.scenes[0] is shown,
+        sections=_sections(_lines(seen, shown, book.blocks(draft, shown.start, shown.end))),
+        card=seen.cards[shown.scene.id],
+        notes=book.notes(scene=shown.scene.id),
+        asides=book.asides(draft, shown.start, shown.end),
+        before=_neighbour(seen, shown.index - 1),
+        after=_neighbour(seen, shown.index + 1),
+        next_unwritten=_next_unwritten(seen, shown.index),
+    )
+
+
+def _lines(seen: BookView, shown: SceneView, blocks: tuple[Block, ...]) -> tuple[Line, ...]:
+    """Story paragraphs, and marks inside the scene; its own opening mark and the headings stand in the page's head."""
+    opening = shown.story[0] if shown.story else shown.end
+    lines = []
+    for number, block in enumerate(blocks, shown.start):
+        role = seen.division.roles[number]
+        if role == "story":
+            lines.append(Line(number, block, "lines" if "\n" in block.text else ""))
+        elif role == "mark" and number > opening:
+            lines.append(Line(number, block, "mark"))
+    return tuple(lines)
+
+
+def _sections(lines: tuple[Line, ...]) -> tuple[tuple[Line, ...], ...]:
+    if len(lines) <= LONG:
+        return (lines,)
+    return tuple(lines[start : start + SECTION] for start in range(0, len(lines), SECTION))
+
+
+def _neighbour(seen: BookView, index: int) -> Neighbour | None:
+    if not 0 <= index < len(seen.outline.scenes):
+        return None
+    found = seen.outline.scenes[index]
+    return Neighbour(found.scene.code, seen.name(found))
+
+
+def _next_unwritten(seen: BookView, index: int) -> Neighbour | None:
+    """The next scene without a summary, going round from the end to the beginning; never the scene itself."""
+    scenes = seen.outline.scenes
+    round_trip = [*scenes[index + 1 :], *scenes[:index]]
+    found = next((scene for scene in round_trip if not seen.written(scene)), None)
+    return _neighbour(seen, found.index) if found else None

@@ -1,0 +1,96 @@
+"""The split: how the manuscript was taken apart, and the acts that mend it."""
+
+from dataclasses import dataclass
+
+from starlette.requests import Request
+from starlette.responses import Response
+
+from afterdraft.manuscript.blocks import Block
+from afterdraft.manuscript.division import Doubt, Role
+from afterdraft.manuscript.outline import ChapterView, MatterView, PartView, SceneView
+from afterdraft.web.render import book_of, frame, render
+from afterdraft.web.view import BookView, view
+
+
+@dataclass(frozen=True, slots=True)
+class Opened:
+    """A unit opened to its paragraphs, so that it can be split at one."""
+
+    code: str
+    lines: tuple[tuple[int, Block, Role], ...]  # number over the whole file, paragraph, what it is
+
+
+@dataclass(frozen=True, slots=True)
+class DoubtLine:
+    doubt: Doubt
+    words: str  # first words of the paragraph
+    code: str  # of the scene it lies in, "" outside the story
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line of the list: a part, a chapter, a scene, or matter; the others are None."""
+
+    part: PartView | None = None
+    chapter: ChapterView | None = None
+    scene: SceneView | None = None
+    matter: MatterView | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class SplitPage:
+    view: BookView
+    rows: tuple[Row, ...]
+    doubts: tuple[DoubtLine, ...]
+    opened: Opened | None
+    matter_words: dict[str, str]  # first words of front and back matter, by id
+    fresh: bool  # nothing has been written yet: the next step is to go on to the scenes
+
+
+def split(request: Request) -> Response:
+    """`/books/{book}/split`, with `?open=CODE` to see a scene's paragraphs."""
+    seen = view(book_of(request))
+    context = split_page(seen, request.query_params.get("open", ""))
+    return render(request, "split.html", context, frame(request, "The split", "split", book=seen))
+
+
+def split_page(seen: BookView, code: str) -> SplitPage:
+    matter = (*seen.outline.front, *seen.outline.back)
+    doubts = seen.book.doubts(seen.draft.id)
+    wanted = [*(view.start for view in matter), *(doubt.paragraph for doubt in doubts)]
+    words = seen.book.first_words(seen.draft.id, wanted)
+    return SplitPage(
+        view=seen,
+        rows=_rows(seen),
+        doubts=tuple(
+            DoubtLine(doubt, words.get(doubt.paragraph, ""), _code_at(seen, doubt.paragraph)) for doubt in doubts
+        ),
+        opened=_opened(seen, code),
+        matter_words={view.matter.id: words.get(view.start, "") for view in matter},
+        fresh=seen.progress == 0,
+    )
+
+
+def _rows(seen: BookView) -> tuple[Row, ...]:
+    """Everything in the order of the file; a chapter stands before the scene it begins with."""
+    ranked = [
+        *((view.start, 0, Row(part=view)) for view in seen.outline.parts),
+        *((view.start, 1, Row(chapter=view)) for view in seen.outline.chapters),
+        *((view.start, 2, Row(scene=view)) for view in seen.outline.scenes),
+        *((view.start, 0, Row(matter=view)) for view in (*seen.outline.front, *seen.outline.back)),
+    ]
+    return tuple(row for _, _, row in sorted(ranked, key=lambda entry: entry[:2]))
+
+
+def _code_at(seen: BookView, paragraph: int) -> str:
+    found = seen.outline.scene_of(paragraph)
+    return found.scene.code if found else ""
+
+
+def _opened(seen: BookView, code: str) -> Opened | None:
+    unit: SceneView | MatterView | None = next((s for s in seen.outline.scenes if s.scene.code == code), None)
+    unit = unit or next((m for m in (*seen.outline.front, *seen.outline.back) if m.matter.id == code), None)
+    if unit is None:
+        return None
+    blocks = seen.book.blocks(seen.draft.id, unit.start, unit.end)
+    return Opened(code, tuple((n, block, seen.division.roles[n]) for n, block in enumerate(blocks, unit.start)))

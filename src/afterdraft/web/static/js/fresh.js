@@ -1,0 +1,16 @@
+// Two windows on one book: when this one comes back to the front and the book has changed meanwhile, load it anew.
+export function fresh(saving) {
+  const base = document.body.dataset.book;
+  if (!base) return;
+  document.addEventListener("visibilitychange", () => { if (!document.hidden) look(base, saving); });
+  addEventListener("focus", () => look(base, saving));
+  addEventListener("pageshow", (event) => { if (event.persisted) look(base, saving); });
+}
+
+async function look(base, saving) {
+  if (saving.busy() || document.querySelector("dialog[open]")) return;
+  const answer = await fetch(`${base}/edits.json`).catch(() => null);
+  if (!answer?.ok) return;
+  const top = (await answer.json()).undo?.number ?? 0;
+  if (String(top) !== document.body.dataset.edit && !saving.busy()) location.reload();
+}

@@ -1,0 +1,23 @@
+// Every page works by plain links and forms; these make it pleasant. One module a behaviour.
+import { autosave } from "./autosave.js";
+import { bring } from "./bring.js";
+import { foreEdge } from "./fore_edge.js";
+import { fresh } from "./fresh.js";
+import { keys } from "./keys.js";
+import { messages } from "./messages.js";
+import { noteDialog } from "./note_dialog.js";
+import { place } from "./place.js";
+import { rows } from "./rows.js";
+import { times } from "./times.js";
+
+document.documentElement.classList.add("scripted");
+messages();
+place();
+times();
+foreEdge();
+noteDialog();
+rows();
+bring();
+const saving = autosave();
+fresh(saving);
+keys();
