@@ -20,6 +20,7 @@ MARKS: Final = (  # the longer mark first: UTF-32 LE begins as UTF-16 LE does
 # Spaces and line ends alone give a UTF-16 text of any script more high zero bytes than this (chosen on
 # Cyrillic prose, one space in seven characters), and an 8-bit text has none.
 ZEROS: Final = 0.05
+LATIN: Final = 0.4  # share of zero high bytes that only a text in Latin letters has
 # A file is still UTF-8 with a damaged place or two, if whole sequences outnumber broken ones by this much.
 SOUND: Final = 10
 KEPT: Final = "\t\n\r\v\f"
@@ -64,13 +65,17 @@ def _characters(data: bytes) -> tuple[str, str]:
 
 def _wide(data: bytes) -> str:
     """The name of the UTF-16 that an unmarked text is in; "" where it is not."""
-    units = len(data) // 2
     low, high = data[0::2].count(0), data[1::2].count(0)
-    if high > ZEROS * units and high > SOUND * low:
-        return "utf-16-le"
-    if low > ZEROS * units and low > SOUND * high:
-        return "utf-16-be"
+    for encoding, zeros, others in (("utf-16-le", high, low), ("utf-16-be", low, high)):
+        share = zeros / max(1, len(data) // 2)
+        if share > ZEROS and zeros > SOUND * others and (share > LATIN or _has_spaces(data, encoding)):
+            return encoding
     return ""
+
+
+def _has_spaces(data: bytes, encoding: str) -> bool:
+    """A text of any script has spaces or line ends; stray zeros in an 8-bit text read as UTF-16 make none."""
+    return not {" ", "\n", "\r"}.isdisjoint(data.decode(encoding, "replace"))
 
 
 def _is_utf8(data: bytes, text: str) -> bool:

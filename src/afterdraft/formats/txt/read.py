@@ -52,7 +52,7 @@ def read(data: bytes, name: str) -> Blocks:
 
 def _blocks(found: Sequence[Line], *, markdown: bool) -> list[Block]:
     pieces = list(stretches(found, markdown=markdown))
-    form = shape([line for piece in pieces if piece.level is None for line in piece.lines])
+    form = shape([line for piece in pieces if piece.level is None for line in piece.lines], markdown=markdown)
     read_as = [item for piece in pieces for item in _paragraphs(piece, form, markdown=markdown)]
     used = marks(paragraph.text for paragraph, _ in read_as)
     return [_block(paragraph, level, form, used, markdown=markdown) for paragraph, level in read_as]

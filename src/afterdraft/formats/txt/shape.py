@@ -15,7 +15,8 @@ from afterdraft.formats.txt.lines import Line
 
 WIDEST: Final = 132  # columns; a longer line was not wrapped by hand or machine
 NARROWEST: Final = 30  # columns; text with shorter lines is verse, not wrapped prose
-WRAPPED: Final = 0.6  # share of lines that are full, in wrapped text
+WRAPPED: Final = 0.45  # share of lines that are full: half in wrapped dialogue, one in five in verse
+RUNNING: Final = 4  # blank lines to a line without one, from which the latter are verse and addresses
 CENTRED_FROM: Final = 8  # columns; below that a centred line is hardly told from an indented one
 SLACK: Final = 2  # columns a centred line may be off
 
@@ -40,10 +41,11 @@ class Shape:
         return abs(line.indent + len(line.text) / 2 - self.centre) <= SLACK
 
 
-def shape(lines: Sequence[Line]) -> Shape:
+def shape(lines: Sequence[Line], *, markdown: bool = False) -> Shape:
+    """How `lines` are laid out. In Markdown a line end parts paragraphs only where blank lines do not."""
     width = _width(lines)
     base = _base(lines)
-    parting = _parting(lines, width, base) if width else _unwrapped(lines)
+    parting = _parting(lines, width, base) if width else _unwrapped(lines, times=1 if markdown else RUNNING)
     return Shape(parting, width, base, _usual(lines, parting), _centre(lines, width))
 
 
@@ -83,10 +85,10 @@ def _parting(lines: Sequence[Line], width: int, base: int) -> Parting:
     return "short" if short > blank else "blank"
 
 
-def _unwrapped(lines: Sequence[Line]) -> Parting:
+def _unwrapped(lines: Sequence[Line], *, times: int) -> Parting:
     """Lines that are paragraphs each; or blank lines between them, and only verse and addresses run without."""
     gaps = Counter(line.blanks > 0 for line in lines[1:])
-    return "blank" if gaps[True] > 4 * gaps[False] else "line"
+    return "blank" if gaps[True] > times * gaps[False] else "line"
 
 
 def _usual(lines: Sequence[Line], parting: Parting) -> int:
