@@ -32,6 +32,10 @@ KINDS: dict[str, Kind] = {
     "intermezzo": "interlude",
     "intermission": "interlude",
 }
+NOUNS: dict[str, Kind] = KINDS | {"period": "part", "narrative": "part", "act": "part", "movement": "part"}
+ORDINAL = re.compile(
+    r"(?:the\s+)?(?P<number>[a-z-]+(?:st|nd|rd|th)|\d+(?:st|nd|rd|th))\s+(?P<noun>[a-z]+)\b", re.IGNORECASE
+)
 ALONE = {"prologue", "epilogue", "interlude"}  # these name a chapter without a number
 
 # the longest run of words that can be a number: "one hundred and twenty-one"
@@ -56,7 +60,9 @@ class Name:
 def name(text: str) -> Name:
     """Takes `text` apart; a line without label or number is all title, kind "none"."""
     text = text.strip()
-    return _labelled(text) or _numbered(text, kind="none", word="") or Name("none", "", None, None, text)
+    return (
+        _labelled(text) or _ordinal(text) or _numbered(text, kind="none", word="") or Name("none", "", None, None, text)
+    )
 
 
 def _labelled(text: str) -> Name | None:
@@ -74,6 +80,19 @@ def _labelled(text: str) -> Name | None:
     if kind in ALONE and after and (after["sign"].strip() or after.end() == len(bare) or "\n" in after.group()):
         return Name(kind, word, None, None, _title(bare[after.end() :]), after["sign"].strip())
     return None
+
+
+def _ordinal(text: str) -> Name | None:
+    """`Second Narrative`, `First Period: The Loss`."""
+    found = ORDINAL.match(text)
+    after = BETWEEN.match(text, found.end()) if found else None
+    if not found or not after or found["noun"].lower() not in NOUNS:
+        return None
+    numeral = read(found["number"])
+    if numeral is None:
+        return None
+    word = found["noun"].lower()
+    return Name(NOUNS[word], word, numeral.value, numeral.form, _title(text[after.end() :]), after["sign"].strip())
 
 
 def _numbered(text: str, *, kind: Kind, word: str) -> Name | None:

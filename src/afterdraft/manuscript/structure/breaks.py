@@ -1,0 +1,92 @@
+"""Scene breaks within a chapter: ornaments, rules, extra space, page turns."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from afterdraft.manuscript.division import Began
+from afterdraft.manuscript.structure.lines import Line, ends_sentence
+from afterdraft.manuscript.structure.titles import Titled
+from afterdraft.manuscript.structure.vocabulary import ends_book
+
+SELDOM = 0.1  # share of the gaps between paragraphs above which extra space is layout, not a break (common practice)
+PAGES = 400  # words: page turns nearer than that, in the mean, are those of a print-out (a page holds 250–350)
+
+
+@dataclass(frozen=True, slots=True)
+class Break:
+    at: int  # first paragraph of the scene, its marks included
+    began: Began
+    sure: float
+    title: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Passage:
+    """One chapter's lines below its heading, with the headed sections among them by their first line."""
+
+    start: int
+    end: int
+    sections: Mapping[int, Titled]
+
+
+def find_breaks(lines: Sequence[Line], passages: Sequence[Passage]) -> tuple[Break, ...]:
+    """How each scene begins, in order: for each passage its opening, at the passage's start, and its breaks."""
+    spaced = _space_breaks(lines, passages)
+    paged = _page_breaks(lines, passages)
+    return tuple(one for passage in passages for one in _in_passage(lines, passage, spaced=spaced, paged=paged))
+
+
+def is_mark(line: Line) -> bool:
+    """A typed scene break, or the line that says the story is over."""
+    return line.mark or (line.short and ends_book(line.text))
+
+
+def _in_passage(lines: Sequence[Line], passage: Passage, *, spaced: bool, paged: bool) -> Iterator[Break]:
+    opening = Break(passage.start, "none", 1.0)
+    waiting: Break | None = opening  # a beginning under which nothing is told yet
+    place = passage.start
+    while place < passage.end:
+        line, section = lines[place], passage.sections.get(place)
+        if section:
+            at = waiting.at if waiting else place
+            waiting = Break(at, "heading", section.sure, section.title)
+            place = section.told
+            continue
+        if is_mark(line):
+            waiting = waiting or Break(place, "mark", 1.0)
+        else:
+            begun = waiting or _by_gap(lines, line, spaced=spaced, paged=paged)
+            if begun:
+                yield begun
+            waiting = None
+        place += 1
+    if waiting and (waiting.at == passage.start or waiting.began == "heading"):
+        yield waiting
+
+
+def _by_gap(lines: Sequence[Line], line: Line, *, spaced: bool, paged: bool) -> Break | None:
+    if line.rule:
+        return Break(line.index, "mark", 1.0)
+    if line.turn and paged and ends_sentence(lines[line.index - 1].text):
+        return Break(line.index, "page", 0.8)
+    if line.wide and spaced and _both_told(lines, line):
+        return Break(line.index, "space", 0.8)
+    return None
+
+
+def _both_told(lines: Sequence[Line], line: Line) -> bool:
+    """Text above and below the gap: space around a letter, a verse or a notice is layout."""
+    return line.plain and (line.index == 0 or lines[line.index - 1].plain)
+
+
+def _space_breaks(lines: Sequence[Line], passages: Sequence[Passage]) -> bool:
+    """Extra space is so seldom that it must mean something."""
+    gaps = [line for passage in passages for line in lines[passage.start + 1 : passage.end]]
+    return sum(line.wide > 0 for line in gaps) <= max(1.0, SELDOM * len(gaps))
+
+
+def _page_breaks(lines: Sequence[Line], passages: Sequence[Passage]) -> bool:
+    """Page turns within chapters are the writer's own, not those of pages that were full."""
+    told = [line for passage in passages for line in lines[passage.start : passage.end]]
+    turns = sum(line.turn for line in told)
+    return turns > 0 and sum(line.words for line in told) / turns >= PAGES

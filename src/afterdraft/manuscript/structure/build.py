@@ -1,0 +1,139 @@
+"""From what each decider found to a division: every paragraph in exactly one unit, with its role."""
+
+from bisect import bisect_right
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from afterdraft.manuscript.division import Chapter, ChapterKind, Division, Matter, Part, Role, Scene
+from afterdraft.manuscript.structure.breaks import Break, Passage, find_breaks, is_mark
+from afterdraft.manuscript.structure.lines import Line
+from afterdraft.manuscript.structure.matter import Piece
+from afterdraft.manuscript.structure.titles import Titled
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """Everything decided about a file."""
+
+    lines: Sequence[Line]
+    headings: Sequence[Titled]  # in order
+    front: Sequence[Piece]
+    back: Sequence[Piece]
+
+    @property
+    def start(self) -> int:
+        """First line that is not front matter."""
+        return self.front[-1].end if self.front else 0
+
+    @property
+    def end(self) -> int:
+        """First line of the back matter."""
+        return self.back[0].at if self.back else len(self.lines)
+
+
+def build(found: Found) -> Division:
+    """The division, with provisional ids ("scene-0", …)."""
+    if not found.lines:
+        return Division()
+    parts = tuple(_parts(found))
+    openings = _openings(found)
+    passages = _passages(found, openings)
+    breaks = find_breaks(found.lines, passages)
+    return Division(
+        parts=parts,
+        chapters=tuple(_chapter(found, number, at, parts) for number, at in enumerate(openings)),
+        scenes=tuple(_scenes(found, openings, passages, breaks)),
+        matter=tuple(_matter(found)),
+        roles=_roles(found, passages),
+    )
+
+
+def _parts(found: Found) -> Iterator[Part]:
+    for number, heading in enumerate(one for one in found.headings if one.rank == "part"):
+        yield Part(f"part-{number}", heading.at, printed(found.lines, heading))
+
+
+def printed(lines: Sequence[Line], heading: Titled) -> str:
+    """The heading's own lines as one: "PART TWO: The Crossing"."""
+    first = lines[heading.at]
+    texts = [
+        first.label,
+        *(row.strip(" *_") for line in lines[heading.at : heading.end] for row in line.text.split("\n")),
+    ]
+    title = ""
+    for text in filter(None, texts):
+        title += (" " if title.endswith((".", ":", "—", "–", "-", "?", "!")) else ": ") * bool(title) + text
+    return title
+
+
+def _openings(found: Found) -> dict[int, Titled | None]:
+    """Where chapters begin: at their headings, and where text is told that no heading stands over."""
+    openings: dict[int, Titled | None] = {}
+    upper = [one for one in found.headings if one.rank != "section"]
+    if not upper or upper[0].at > found.start:
+        openings[found.start] = None
+    for number, heading in enumerate(upper):
+        limit = upper[number + 1].at if number + 1 < len(upper) else found.end
+        if heading.rank == "chapter":
+            openings[heading.at] = heading
+        elif heading.told < limit:
+            openings[heading.told] = None
+    return openings
+
+
+def _chapter(found: Found, number: int, at: int, parts: Sequence[Part]) -> Chapter:
+    place = bisect_right(parts, at, key=lambda part: part.at)
+    part = parts[place - 1].id if place else None
+    heading = next((one for one in found.headings if one.at == at and one.rank == "chapter"), None)
+    if heading is None:
+        return Chapter(f"chapter-{number}", at, part, "other" if found.headings else "chapter", None, "")
+    name = found.lines[at].name
+    kind: ChapterKind = "chapter" if name.kind == "none" or name.kind == "part" else name.kind
+    head = tuple(line.text for line in found.lines[heading.end : heading.told])
+    return Chapter(f"chapter-{number}", at, part, kind, name.number, heading.title, head)
+
+
+def _passages(found: Found, openings: dict[int, Titled | None]) -> list[Passage]:
+    limits = [*(heading.at for heading in found.headings if heading.rank != "section"), *openings, found.end]
+    limits.sort()
+    passages: list[Passage] = []
+    for at, heading in openings.items():
+        end = limits[bisect_right(limits, at)]
+        sections = {one.at: one for one in found.headings if one.rank == "section" and at <= one.at < end}
+        passages.append(Passage(heading.told if heading else at, end, sections))
+    return passages
+
+
+def _scenes(
+    found: Found, openings: dict[int, Titled | None], passages: Sequence[Passage], breaks: Sequence[Break]
+) -> Iterator[Scene]:
+    firsts = {passage.start: at for at, passage in zip(openings, passages, strict=True)}
+    for number, one in enumerate(breaks):
+        at = firsts.get(one.at, one.at)
+        heading = openings.get(at)
+        if heading:
+            yield Scene(f"scene-{number}", at, began="heading", sure=heading.sure, title=one.title)
+        else:
+            began = "page" if one.began == "none" and found.lines[at].turn and at else one.began
+            yield Scene(f"scene-{number}", at, began=began, sure=one.sure, title=one.title)
+
+
+def _matter(found: Found) -> Iterator[Matter]:
+    for number, piece in enumerate(found.front):
+        yield Matter(f"matter-{number}", piece.at, "front", piece.kind)
+    for number, piece in enumerate(found.back, start=len(found.front)):
+        yield Matter(f"matter-{number}", piece.at, "back", piece.kind)
+
+
+def _roles(found: Found, passages: Sequence[Passage]) -> tuple[Role, ...]:
+    roles: list[Role] = ["story"] * len(found.lines)
+    for passage in passages:
+        for line in found.lines[passage.start : passage.end]:
+            if is_mark(line):
+                roles[line.index] = "mark"
+    for heading in found.headings:
+        roles[heading.at : heading.end] = ["heading"] * (heading.end - heading.at)
+        roles[heading.end : heading.told] = ["head"] * (heading.told - heading.end)
+    for piece in (*found.front, *found.back):
+        roles[piece.at : piece.end] = ["matter"] * (piece.end - piece.at)
+    return tuple(roles)

@@ -1,0 +1,80 @@
+"""Chapters that bear names and no numbers: the best group of short lines in one look."""
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence, Set
+from typing import NamedTuple
+
+from afterdraft.manuscript.structure.lines import Line, Shape
+from afterdraft.manuscript.structure.rank import Book, Heading, parts, titular
+from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
+from afterdraft.manuscript.structure.wording import ALONE
+
+APART = 500  # words: named chapters stand at least so far apart, in the median (common practice)
+OWN_WORDS = 60  # a line with fewer words before the next of its kind heads nothing: a title page's line
+WORTH = 1.0  # least look of a line that can head a chapter
+GOOD = 3.0  # two lines with a page's turn, or three with one sign each
+
+
+class Look(NamedTuple):
+    shape: Shape
+    turn: bool
+
+
+def named(book: Book) -> list[Heading]:
+    """Chapter headings by look alone; empty where no group of lines makes sense as such."""
+    above = parts(book)
+    groups: defaultdict[Look, list[Line]] = defaultdict(list)
+    for line in _openers(book, {heading.at for heading in above}):
+        groups[Look(line.shape._replace(caps=False), line.turn)].append(line)
+    sound = [kept for group in groups.values() if (kept := _with_text(book, group)) and _apart(book, kept)]
+    best = max(sound, key=_score, default=[])
+    if not best or _score(best) < GOOD:
+        return above + _alone(book)
+    alone = {heading.at for heading in _alone(book)}
+    return above + [Heading(at, "chapter", sure=0.8) for at in sorted({line.index for line in best} | alone)]
+
+
+def _openers(book: Book, above: Set[int]) -> Iterator[Line]:
+    """Lines with a title's look that do not stand directly under another such line."""
+    before = -2
+    for line in book.lines:
+        if line.index in book.skip or line.index in above or not titular(line) or not _worth(line):
+            continue
+        if ends_book(line.text) or front_kind(line.text) or back_kind(line.text) or line.shape.right:
+            continue
+        if line.index > before + 1 or line.turn:
+            yield line
+        before = line.index
+
+
+def _worth(line: Line) -> float:
+    worth = line.weight + 2.0 * line.turn + 0.5 * (line.wide > 0)
+    return worth if worth >= WORTH and line.index else 0.0
+
+
+def _with_text(book: Book, group: Sequence[Line]) -> list[Line]:
+    """Those that have text under them."""
+    ends = [line.index for line in group[1:]] + [len(book.lines)]
+    return [line for line, end in zip(group, ends, strict=True) if book.words(line.index + 1, end) >= OWN_WORDS]
+
+
+def _apart(book: Book, group: Sequence[Line]) -> bool:
+    ends = [line.index for line in group[1:]] + [len(book.lines)]
+    words = sorted(book.words(line.index, end) for line, end in zip(group, ends, strict=True))
+    return len(group) > 1 and words[len(words) // 2] >= APART
+
+
+def _score(group: Sequence[Line]) -> float:
+    return sum(_worth(line) - WORTH / 2 for line in group)
+
+
+def _alone(book: Book) -> list[Heading]:
+    """ "Prologue", "Epilogue" in a book that has no other heading."""
+    return [
+        Heading(line.index, "chapter", sure=0.8)
+        for line in book.lines
+        if line.index not in book.skip
+        and line.name.kind in ALONE
+        and line.name.number is None
+        and (line.turn or line.weight >= 1 or line.wide)
+    ]

@@ -1,0 +1,157 @@
+"""Ranks of headings from numbering alone, where the author used no heading styles."""
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from afterdraft.manuscript.structure.lines import Line, Shape
+from afterdraft.manuscript.structure.rank import (
+    GOOD,
+    MOST,
+    NUMBERS,
+    Book,
+    Heading,
+    Rank,
+    believed,
+    nested,
+    parts,
+    sections,
+    titular,
+)
+from afterdraft.manuscript.structure.sequence import Candidate, Chain, best_chain
+from afterdraft.manuscript.structure.vocabulary import back_kind, front_kind
+from afterdraft.manuscript.structure.wording import ALONE
+
+PART_WORDS = 1200  # words: sections within chapters are mostly shorter, chapters longer (common practice)
+
+
+def patterned(book: Book) -> list[Heading]:
+    """Parts, chapters and sections by their numbers; empty where no numbers make a sequence."""
+    headings = parts(book)
+    chains = book.chains([heading.at for heading in headings])
+    upper, chapters = _chapters(book, chains)
+    if not chapters:
+        return []
+    headings += [Heading(place, "part", sure=0.8) for place in upper]
+    headings += [Heading(place, "chapter") for place in chapters]
+    headings += _alike(book, headings)
+    headings.sort(key=lambda heading: heading.at)
+    return headings + sections(book, headings)
+
+
+def _chapters(book: Book, chains: dict[str, Chain]) -> tuple[tuple[int, ...], tuple[int, ...]]:
+    """Places of upper headings without a label of their own, and of chapters."""
+    labelled = [chains[family] for family in ("chapter", "letter") if believed(chains.get(family, Chain()))]
+    if labelled:
+        return (), tuple(sorted(place for chain in labelled for place in chain.places))
+    return _by_numbers(book, chains)
+
+
+def _by_numbers(book: Book, chains: dict[str, Chain]) -> tuple[tuple[int, ...], tuple[int, ...]]:
+    """Bare numbers: the family with the best run, or the one above it."""
+    runs = [chain for chain in _runs(chains) if len(chain.found) > 1 and chain.score >= GOOD]
+    if not runs:
+        return (), ()
+    best = max(runs, key=lambda chain: chain.score)
+    over = [one for one in runs if _lies_over(book, one, best)]
+    if not over:
+        return (), best.places
+    outer = max(over, key=lambda chain: chain.score)
+    if _are_parts(book, outer, best):
+        return outer.places, best.places
+    return (), outer.places
+
+
+def _runs(chains: dict[str, Chain]) -> Iterator[Chain]:
+    """Each number family as a whole, and those of its members that a look or a page's turn sets apart."""
+    for family in NUMBERS:
+        found = chains.get(family, Chain()).found
+        if found:
+            yield chains[family]
+            yield from _strong(found)
+
+
+def _strong(found: Sequence[Candidate]) -> Iterator[Chain]:
+    for members in (
+        [one for one in found if one.line.turn],
+        [one for one in found if one.line.weight >= 1],
+        [one for one in found if one.line.wide],
+    ):
+        if 1 < len(members) < len(found):
+            yield best_chain(members)
+
+
+def _lies_over(book: Book, outer: Chain, inner: Chain) -> bool:
+    rest = [one for one in inner.found if one.line.index not in set(outer.places)]
+    if len(outer.found) >= len(rest) or not rest:
+        return False
+    covered = {place for place in outer.places if any(place < one.line.index for one in rest)}
+    return len(covered) >= MOST * len(outer.found) and nested(outer.places, Chain(tuple(rest)))
+
+
+def _are_parts(book: Book, outer: Chain, inner: Chain) -> bool:
+    """The outer run has no text of its own, and what lies between the inner headings is as long as chapters."""
+    places = set(outer.places)
+    rest = [place for place in inner.places if place not in places]
+    words = book.words(rest[0], len(book.lines)) / len(rest)
+    direct = [place for place in outer.places if place + 1 in rest or place + 2 in rest]
+    return words >= PART_WORDS and len(direct) >= MOST * len(outer.found)
+
+
+@dataclass(frozen=True, slots=True)
+class Habit:
+    """What the chapters' headings have in common."""
+
+    shape: Shape
+    weight: float
+    turn: bool
+    wide: int  # least extra space before them; 0 where some have none
+
+
+def _alike(book: Book, headings: Sequence[Heading]) -> list[Heading]:
+    """Headings without a number, known by the look they share with the chapters'."""
+    chapters = [book.lines[heading.at] for heading in headings if heading.rank == "chapter"]
+    habit = _habit(chapters)
+    known = {heading.at for heading in headings}
+    first, last = chapters[0].index, chapters[-1].index
+    found: list[Heading] = []
+    zone = -1  # the last line of a heading's run of lines
+    for line in book.lines:
+        if line.index in known or (zone == line.index - 1 and line.short and not line.turn and line.weight > 0):
+            zone = line.index
+        elif line.index not in book.skip and zone != line.index - 1 and titular(line):
+            rank = _rank_alike(line, habit, first, last)
+            if rank:
+                found.append(Heading(line.index, rank, sure=0.8))
+                zone = line.index
+    return found
+
+
+def _habit(chapters: Sequence[Line]) -> Habit:
+    shape, _ = Counter(_uncapped(line) for line in chapters).most_common(1)[0]
+    members = [line for line in chapters if _uncapped(line) == shape]
+    turns = sum(line.turn for line in members[1:])
+    wides = sorted(line.wide for line in members[1:])
+    return Habit(
+        shape=shape,
+        weight=min(line.weight for line in members),
+        turn=len(members) > 1 and turns >= MOST * (len(members) - 1),
+        wide=wides[len(wides) // 10] if wides else 0,
+    )
+
+
+def _uncapped(line: Line) -> Shape:
+    return line.shape._replace(caps=False)
+
+
+def _rank_alike(line: Line, habit: Habit, first: int, last: int) -> Rank | None:
+    set_apart = line.turn or line.weight >= 1 or line.wide > 0
+    if line.name.kind in ALONE and line.name.number is None and set_apart:
+        return "chapter"
+    if line.index < first or front_kind(line.text) or (line.index > last and back_kind(line.text)):
+        return None
+    if _uncapped(line) != habit.shape or (habit.turn and not line.turn):
+        return None
+    if habit.weight >= 1 or habit.turn or (habit.wide > 1 and line.wide >= habit.wide):
+        return "chapter"
+    return None

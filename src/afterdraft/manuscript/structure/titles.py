@@ -1,0 +1,100 @@
+"""The further lines of a heading: a title under its number, then an argument, an epigraph, a subtitle."""
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from afterdraft.manuscript.structure.lines import Line, Shape, speaks
+from afterdraft.manuscript.structure.rank import MOST, Heading, Rank, titular
+from afterdraft.manuscript.structure.wording import ALONE
+
+HEAD_WORDS = 60  # an epigraph of some lines; longer set-off text under a heading is told (common practice)
+HEAD_LINES = 6  # a longer run of set-off lines is a document that the story opens with
+HEAD_STYLES = ("epigraph", "argument", "subtitle", "quote", "motto", "attribution")
+ARGUMENT = re.compile(r"(in which|wherein|containing|showing how|being) .+|\(.+\)[.*_]*", re.IGNORECASE | re.DOTALL)
+
+
+@dataclass(frozen=True, slots=True)
+class Titled:
+    """A heading whole: lines `at` to `end` name it, `end` to `told` stand under it, the text begins at `told`."""
+
+    at: int
+    rank: Rank
+    sure: float
+    title: str
+    end: int
+    told: int
+
+
+def titled(lines: Sequence[Line], headings: Sequence[Heading]) -> tuple[Titled, ...]:
+    """Each heading with its title and further lines; `headings` in order."""
+    limits = [heading.at for heading in headings[1:]] + [len(lines)]
+    plain = {rank: _titles_are_plain(lines, headings, limits, rank) for rank in ("part", "chapter", "section")}
+    return tuple(
+        _titled(lines, heading, limit, plain=plain[heading.rank])
+        for heading, limit in zip(headings, limits, strict=True)
+    )
+
+
+def _titled(lines: Sequence[Line], heading: Heading, limit: int, *, plain: bool) -> Titled:
+    first = lines[heading.at]
+    title, end = first.name.title, heading.at + 1
+    under = lines[end] if end < limit else None
+    if under and wants_title(first) and (_looks_like_title(first, under) or (plain and _plain_title(under))):
+        title, end = " ".join(under.text.split()), end + 1
+    told = _told(lines, end, limit)
+    return Titled(heading.at, heading.rank, heading.sure, _clean(title), end, told)
+
+
+def wants_title(line: Line) -> bool:
+    """The line holds a number, or such a word as "Prologue", and no title."""
+    return not line.name.title and (line.name.number is not None or line.name.kind in ALONE)
+
+
+def _looks_like_title(first: Line, under: Line) -> bool:
+    if not under.short or under.mark or under.turn or under.shape.style.startswith(HEAD_STYLES[:2]):
+        return False
+    if _face(first.shape) == _face(under.shape) and first.weight > 0:
+        return True
+    shape = under.shape
+    return under.weight > 0 and (bool(shape.level) or shape.bold or shape.caps or shape.big or not shape.italic)
+
+
+def _face(shape: Shape) -> Shape:
+    return shape._replace(caps=False, level=0, style="")
+
+
+def _plain_title(line: Line) -> bool:
+    return line.plain and titular(line) and not line.turn and not speaks(line.text)
+
+
+def _titles_are_plain(lines: Sequence[Line], headings: Sequence[Heading], limits: Sequence[int], rank: Rank) -> bool:
+    """Most headings of the rank are followed by a short line that could be a title and looks like any other."""
+    under = [
+        lines[heading.at + 1]
+        for heading, limit in zip(headings, limits, strict=True)
+        if heading.rank == rank and wants_title(lines[heading.at]) and heading.at + 1 < limit
+    ]
+    return len(under) > 1 and sum(_plain_title(line) for line in under) >= MOST * len(under)
+
+
+def _told(lines: Sequence[Line], start: int, limit: int) -> int:
+    """Where the text begins: after the lines under the heading that are set off from it."""
+    place = start
+    while place < limit and place - start <= HEAD_LINES and _is_head(lines[place], place > start):
+        place += 1
+    return place if place - start <= HEAD_LINES else start
+
+
+def _is_head(line: Line, below_head: bool) -> bool:
+    if line.mark or line.turn or line.words > HEAD_WORDS:
+        return False
+    if line.shape.style.startswith(HEAD_STYLES) or ARGUMENT.fullmatch(line.text):
+        return True
+    if line.shape.right:
+        return below_head and speaks(line.text)
+    return line.weight > 0
+
+
+def _clean(title: str) -> str:
+    return title.strip(" *_").strip()
