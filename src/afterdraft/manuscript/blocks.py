@@ -82,6 +82,8 @@ class Aside:
     text: str
     author: str = ""
     when: str = ""  # as the file states it (ISO 8601), or ""
+    reply: bool = False  # a comment that answers the one before it
+    done: bool = False  # a comment marked as resolved
 
 
 @dataclass(frozen=True, slots=True)
