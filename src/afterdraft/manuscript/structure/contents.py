@@ -8,6 +8,7 @@ from afterdraft.manuscript.structure.lines import Line
 CONTENTS = re.compile(r"(table of )?contents|chapters|list of chapters", re.IGNORECASE)
 PAGED = re.compile(r"\S.*?(\t|\.{3,}|(?:\. ){3,}|…{2,}|\s{3,}|_{3,})\s*(\d{1,4}|[ivxlc]{1,7})", re.IGNORECASE)
 RUN = 3  # lines that make a list
+REPEATED = 3  # lines: an entry met again with text so close under it is the heading itself
 FRONT = 0.15  # share of the file's words within which a list without page numbers is looked for
 
 
@@ -54,9 +55,12 @@ def _headed(lines: Sequence[Line]) -> Iterator[int]:
 
 def _entries(lines: Sequence[Line], start: int) -> Iterator[int]:
     seen: set[str] = set()
+    usual = lines[start + 1].wide if start + 1 < len(lines) else 0
     for line in lines[start:]:
         key = re.sub(r"\W+", "", line.text).casefold()
-        if not line.short or (line.turn and seen) or (line.wide > 1 and seen) or key in seen:
+        if not line.short or (seen and (line.turn or line.wide > usual)):
+            return
+        if key in seen and not all(after.short for after in lines[line.index + 1 : line.index + 1 + REPEATED]):
             return
         seen.add(key)
         yield line.index

@@ -4,6 +4,7 @@ Everything is judged against the file's own habits (`Norms`): a blank line means
 that parts all its paragraphs by one, centring nothing where all is centred.
 """
 
+import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
@@ -133,7 +134,8 @@ def _shape(look: Look, text: str, size: float) -> Shape:
 
 def _typed_caps(text: str) -> bool:
     """Capitals that were meant: a numeral, an initial or 'I' is no sign of any."""
-    return text.isupper() and any(len(word) > 3 and not set(word) <= set("IVXLC") for word in text.split())
+    words = re.findall(r"[^\W\d_]+", text) if text.isupper() else []
+    return any(len(word) > 2 and not set(word) <= set("IVXLC") for word in words)
 
 
 def _is_plain(shape: Shape, body: Shape) -> bool:

@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from afterdraft.manuscript.structure.lines import Line, Shape
+from afterdraft.manuscript.structure.lines import Line, Shape, speaks
 from afterdraft.manuscript.structure.rank import (
     GOOD,
     MOST,
@@ -150,7 +150,9 @@ def _rank_alike(line: Line, habit: Habit, first: int, last: int) -> Rank | None:
         return "chapter"
     if line.index < first or front_kind(line.text) or (line.index > last and back_kind(line.text)):
         return None
-    if _uncapped(line) != habit.shape or (habit.turn and not line.turn):
+    if _uncapped(line) != habit.shape or line.weight < habit.weight or (habit.turn and not line.turn):
+        return None
+    if speaks(line.text) and habit.weight < 1:
         return None
     if habit.weight >= 1 or habit.turn or (habit.wide > 1 and line.wide >= habit.wide):
         return "chapter"

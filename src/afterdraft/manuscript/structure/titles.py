@@ -54,7 +54,7 @@ def wants_title(line: Line) -> bool:
 def _looks_like_title(first: Line, under: Line) -> bool:
     if not under.short or under.mark or under.turn or under.shape.style.startswith(HEAD_STYLES[:2]):
         return False
-    if _face(first.shape) == _face(under.shape) and first.weight > 0:
+    if _face(first.shape) == _face(under.shape) and first.weight > 0 and under.weight > 0:
         return True
     shape = under.shape
     return under.weight > 0 and (bool(shape.level) or shape.bold or shape.caps or shape.big or not shape.italic)
@@ -81,19 +81,27 @@ def _titles_are_plain(lines: Sequence[Line], headings: Sequence[Heading], limits
 def _told(lines: Sequence[Line], start: int, limit: int) -> int:
     """Where the text begins: after the lines under the heading that are set off from it."""
     place = start
-    while place < limit and place - start <= HEAD_LINES and _is_head(lines[place], place > start):
+    while place < limit and place - start <= HEAD_LINES and _is_head(lines, place, below_head=place > start):
         place += 1
     return place if place - start <= HEAD_LINES else start
 
 
-def _is_head(line: Line, below_head: bool) -> bool:
+def _is_head(lines: Sequence[Line], place: int, *, below_head: bool) -> bool:
+    line = lines[place]
     if line.mark or line.turn or line.words > HEAD_WORDS:
         return False
     if line.shape.style.startswith(HEAD_STYLES) or ARGUMENT.fullmatch(line.text):
         return True
     if line.shape.right:
         return below_head and speaks(line.text)
-    return line.weight > 0
+    return line.weight > 0 or (line.short and _stands_apart(lines, place))
+
+
+def _stands_apart(lines: Sequence[Line], place: int) -> bool:
+    """Extra space above and below a line that is not speech, in a file that has none between paragraphs."""
+    line = lines[place]
+    below = lines[place + 1] if place + 1 < len(lines) else None
+    return line.wide > 0 and below is not None and below.wide > 0 and not speaks(line.text)
 
 
 def _clean(title: str) -> str:
