@@ -1,6 +1,7 @@
 """Reads every manuscript back with the program and sums the scores up."""
 
 import os
+import sys
 import traceback
 from collections.abc import Callable, Iterable, Sequence
 from concurrent.futures import ProcessPoolExecutor
@@ -46,13 +47,20 @@ def _one(job: tuple[Path, Habit]) -> Result:
     try:
         found = score(structure(read(made.data, made.name)), made.plan)
     except Exception:  # noqa: BLE001 - a crash is a result: the worst
-        found = _crashed(len(made.plan.chapters), sum(line.scene for line in made.plan.lines), traceback.format_exc())
+        found = _crashed(len(made.plan.chapters), sum(line.scene for line in made.plan.lines), _fault())
     return Result(made.slug, habit.name, found)
 
 
-def _crashed(chapters: int, breaks: int, trace: str) -> Score:
+def _crashed(chapters: int, breaks: int, fault: str) -> Score:
     missed = Count(0, 0, chapters)
-    return Score(missed, missed, Count(0, 0, breaks), texts=Count(0, 1, 1), faults=(f"CRASH {trace}",))
+    return Score(missed, missed, Count(0, 0, breaks), texts=Count(0, 1, 1), faults=(fault,))
+
+
+def _fault() -> str:
+    """The exception being handled, on one line: what, and where in the program."""
+    _, fault, trace = sys.exc_info()
+    last = traceback.extract_tb(trace)[-1]
+    return f"CRASH {fault!r} at {Path(last.filename).name}:{last.lineno}"
 
 
 FIGURES: Sequence[tuple[str, Callable[[Score], float]]] = (
