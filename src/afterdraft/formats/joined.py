@@ -91,12 +91,10 @@ def _key(name: str) -> tuple[int, int, list[tuple[int, int, str]], str]:
 
 def _place(stem: str) -> tuple[int, int]:
     """Before (-1), among (0) or after (1) the chapters, and the rank there."""
-    for i, word in enumerate(FIRST):
-        if re.search(rf"\b{word}", stem):
-            return -1, i
-    for i, word in enumerate(LAST):
-        if re.search(rf"\b{word}", stem):
-            return 1, i
+    for place, words in ((-1, FIRST), (1, LAST)):
+        for rank, word in enumerate(words):
+            if re.fullmatch(rf"(?:.*- ?)?{word}(?: page| matter)?(?: ?[-:–—] ?.*)?", stem):
+                return place, rank
     return 0, 0
 
 

@@ -1,0 +1,98 @@
+"""A file's format is told by what it holds, then by its name."""
+
+import io
+import zipfile
+
+import docx
+import pytest
+
+from afterdraft.errors import DamagedFile, LockedFile, UnknownFormat, UnreadableManuscript
+from afterdraft.formats.table import DOCX, LOCKED, MARKDOWN, OLE, TEXT, Format, read, told
+
+
+def word() -> bytes:
+    document = docx.Document()
+    document.add_paragraph("The ferry was late.")
+    saved = io.BytesIO()
+    document.save(saved)
+    return saved.getvalue()
+
+
+def zipped(*names: str) -> bytes:
+    made = io.BytesIO()
+    with zipfile.ZipFile(made, "w") as package:
+        for name in names:
+            package.writestr(name, "<x/>")
+    return made.getvalue()
+
+
+@pytest.mark.parametrize(
+    ("data", "name", "expected"),
+    [
+        (word(), "draft.docx", DOCX),
+        (word(), "draft.txt", DOCX),
+        (word(), "draft", DOCX),
+        (b"The ferry was late.", "draft.txt", TEXT),
+        (b"The ferry was late.", "DRAFT.TXT", TEXT),
+        (b"The ferry was late.", "draft", TEXT),
+        (b"The ferry was late.", ".draft", TEXT),
+        (b"The ferry was late.", "draft.md", MARKDOWN),
+        (b"The ferry was late.", "draft.2.markdown", MARKDOWN),
+        (b"", "draft.txt", TEXT),
+    ],
+)
+def test_the_format_is_told(data: bytes, name: str, expected: Format) -> None:
+    assert told(data, name) is expected
+
+
+# First bytes as the formats' own specifications give them: ISO 32000 (PDF), RTF 1.9.1, ISO/IEC 15948 (PNG), JFIF, GIF.
+@pytest.mark.parametrize(
+    ("data", "name"),
+    [
+        (b"%PDF-1.7\n", "draft.pdf"),
+        (b"%PDF-1.7\n", "draft.txt"),
+        (b"{\\rtf1\\ansi The ferry", "draft.rtf"),
+        (b"{\\rtf1\\ansi The ferry", "draft.txt"),
+        (b"\x89PNG\r\n\x1a\n", "draft.txt"),
+        (b"\xff\xd8\xff\xe0\x00\x10JFIF", "draft.txt"),
+        (b"GIF89a", "draft.txt"),
+        (b"<!doctype html><p>The ferry", "draft.txt"),
+        (b"  <html><p>The ferry", "draft.html"),
+        (zipped("mimetype", "content.xml"), "draft.odt"),
+        (zipped("mimetype", "content.xml"), "draft.txt"),
+        (OLE + bytes(2000), "draft.doc"),
+        (b"The ferry was late.", "draft.fountain"),
+    ],
+)
+def test_what_is_not_read_is_named_with_what_is(data: bytes, name: str) -> None:
+    with pytest.raises(UnknownFormat, match=r"Nothing was changed.*\.docx, \.txt, \.md"):
+        read(data, name)
+
+
+def test_a_locked_word_file_says_so() -> None:
+    with pytest.raises(LockedFile, match="password"):
+        read(OLE + bytes(1000) + LOCKED + bytes(1000), "draft.docx")
+
+
+@pytest.mark.parametrize(
+    ("data", "name"),
+    [
+        (word()[:3000], "draft.docx"),
+        (word()[:3000], "draft"),
+        (b"The ferry was late.", "draft.docx"),
+        (zipped("word/other.xml"), "draft.docx"),
+    ],
+)
+def test_a_damaged_word_file_says_so(data: bytes, name: str) -> None:
+    with pytest.raises(DamagedFile, match="Nothing was changed"):
+        read(data, name)
+
+
+def test_an_empty_word_file_is_refused_in_words() -> None:
+    with pytest.raises(UnreadableManuscript, match="Nothing was changed"):
+        read(b"", "draft.docx")
+
+
+def test_both_formats_are_read_to_the_same_text() -> None:
+    texts = {read(data, name).blocks[0].text for data, name in ((word(), "a.docx"), (b"The ferry was late.", "a.txt"))}
+    assert texts == {"The ferry was late."}
