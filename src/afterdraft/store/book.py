@@ -121,6 +121,18 @@ class BookFile:
         with self._reading() as db:
             return cards.cards(db, draft)
 
+    def card(self, id: str) -> Card:
+        with self._reading() as db:
+            return cards.card(db, id)
+
+    def draft_of(self, scene: str) -> str:
+        with self._reading() as db:
+            return divisions.draft_of(db, scene)
+
+    def note(self, id: str) -> Note:
+        with self._reading() as db:
+            return cards.note(db, id)
+
     def notes(self, *, scene: str | None = None, loose: bool = False) -> tuple[Note, ...]:
         with self._reading() as db:
             return cards.notes(db, scene=scene, loose=loose)

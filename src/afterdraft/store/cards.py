@@ -6,10 +6,11 @@ from afterdraft.desk.card import CARD_FIELDS, Card, CardField
 from afterdraft.desk.note import Note, NoteState
 from afterdraft.errors import Missing
 from afterdraft.store.names import new_id
+from afterdraft.work.ports import LastSave
 
 _FIELDS = ", ".join(f"c.{field}" for field in CARD_FIELDS)
-_CARD = f"SELECT c.id, c.scene, {_FIELDS}, r.revision FROM desk_card c JOIN row_save r ON r.id = c.id"  # noqa: S608 — own names
-_NOTE = "SELECT n.id, n.text, n.scene, n.state, n.made, r.revision FROM desk_note n JOIN row_save r ON r.id = n.id"
+_CARD = f"SELECT c.id, c.scene, {_FIELDS}, r.revision FROM desk_card c JOIN row_revision r ON r.id = c.id"  # noqa: S608 — own names
+_NOTE = "SELECT n.id, n.text, n.scene, n.state, n.made, r.revision FROM desk_note n JOIN row_revision r ON r.id = n.id"
 
 
 def cards(db: sqlite3.Connection, draft: str) -> dict[str, Card]:
@@ -33,14 +34,16 @@ def set_field(db: sqlite3.Connection, id: str, field: CardField, text: str, *, c
     if field not in CARD_FIELDS:
         raise Missing("This part of the card")
     db.execute(f"UPDATE desk_card SET {field} = ? WHERE id = ?", (text, id))  # noqa: S608 — one of CARD_FIELDS
-    db.execute("UPDATE row_save SET client = ?, sequence = ? WHERE id = ?", (client, sequence, id))
+    db.execute(
+        "UPDATE field_save SET client = ?, sequence = ? WHERE id = ? AND field = ?", (client, sequence, id, field)
+    )
     return card(db, id).revision
 
 
-def last_save(db: sqlite3.Connection, id: str) -> tuple[str, int]:
-    """Client and sequence of the row's last save; ("", 0) where it came about otherwise."""
-    row = db.execute("SELECT client, sequence FROM row_save WHERE id = ?", (id,)).fetchone()
-    return (row[0], row[1]) if row else ("", 0)
+def last_saves(db: sqlite3.Connection, id: str) -> dict[str, LastSave]:
+    """Of each field that ever changed."""
+    rows = db.execute("SELECT field, revision, client, sequence FROM field_save WHERE id = ?", (id,))
+    return {field: LastSave(*row) for field, *row in rows}
 
 
 def join(db: sqlite3.Connection, *, into: str, of: str) -> None:

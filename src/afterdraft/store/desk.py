@@ -12,6 +12,7 @@ from afterdraft.store import cards, divisions, drafts
 from afterdraft.store.forms import dumped
 from afterdraft.store.journal import Journal
 from afterdraft.store.names import Kind, new_code, new_id
+from afterdraft.work.ports import LastSave
 
 
 class OpenDesk:
@@ -46,8 +47,8 @@ class OpenDesk:
     def set_card_field(self, id: str, field: CardField, text: str, *, client: str, sequence: int) -> int:
         return cards.set_field(self._db, id, field, text, client=client, sequence=sequence)
 
-    def last_save(self, card: str) -> tuple[str, int]:
-        return cards.last_save(self._db, card)
+    def last_saves(self, card: str) -> dict[str, LastSave]:
+        return cards.last_saves(self._db, card)
 
     def join_cards(self, *, into: str, of: str) -> None:
         cards.join(self._db, into=into, of=of)
@@ -78,7 +79,11 @@ class OpenDesk:
         return made
 
     def close_doubt(self, draft: str, paragraph: int) -> None:
-        self._db.execute("INSERT INTO desk_settled VALUES (?, ?) ON CONFLICT DO NOTHING", (draft, paragraph))
+        self._db.execute(
+            "INSERT INTO desk_settled SELECT DISTINCT draft, paragraph FROM text_doubt "
+            "WHERE draft = ? AND paragraph = ? ON CONFLICT DO NOTHING",
+            (draft, paragraph),
+        )
 
     def record_correction(self, draft: str, kind: str, paragraph: int, detail: Mapping[str, object]) -> None:
         around = [_hash(drafts.text(self._db, draft, n)) for n in (paragraph, paragraph - 1, paragraph + 1)]

@@ -7,7 +7,8 @@ from dataclasses import replace
 from itertools import count
 from typing import Any
 
-from afterdraft.manuscript.division import Chapter, Division, Matter, Part, Scene
+from afterdraft.errors import Missing
+from afterdraft.manuscript.division import Chapter, ChapterKind, Division, Matter, Part, Scene
 from afterdraft.store.drafts import paragraph_count
 from afterdraft.store.forms import dumped
 from afterdraft.store.names import new_code, new_id
@@ -34,6 +35,14 @@ def read(db: sqlite3.Connection, draft: str) -> Division:
         matter=tuple(Matter(*row) for row in _rows(db, "desk_matter", draft)),
         roles=tuple(roles),  # type: ignore[arg-type]  # written by `write` from the same literals
     )
+
+
+def draft_of(db: sqlite3.Connection, scene: str) -> str:
+    """Id of the draft that a scene belongs to. Raises `Missing`."""
+    row = db.execute("SELECT draft FROM desk_scene WHERE id = ?", (scene,)).fetchone()
+    if row is None:
+        raise Missing("This scene")
+    return str(row[0])
 
 
 def write(db: sqlite3.Connection, draft: str, division: Division) -> None:
@@ -77,8 +86,10 @@ def _rows(db: sqlite3.Connection, table: str, draft: str) -> list[Any]:
     return db.execute(f"SELECT id, {listed} FROM {table} WHERE draft = ? ORDER BY at", (draft,)).fetchall()  # noqa: S608 — own table and column names
 
 
-def _chapter(*columns: Any) -> Chapter:
-    return Chapter(*columns[:-1], tuple(json.loads(columns[-1])))
+def _chapter(
+    id: str, at: int, part: str | None, kind: ChapterKind, number: int | None, title: str, head: str
+) -> Chapter:
+    return Chapter(id, at, part, kind, number, title, tuple(json.loads(head)))
 
 
 def _tables(division: Division) -> dict[str, dict[str, Row]]:

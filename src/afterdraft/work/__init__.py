@@ -1,1 +1,1 @@
-"""What the writer can do, one verb a file, and the ports those verbs need."""
+"""What can be done, one verb a file. Pure of disk and clock: the book is given (`ports.py`)."""

@@ -76,6 +76,15 @@ class Saved:
     revision: int
 
 
+@dataclass(frozen=True, slots=True)
+class LastSave:
+    """A field's last change."""
+
+    revision: int  # the row's, right after it
+    client: str  # whose save it was; "" when it was none (undo, redo, a join)
+    sequence: int
+
+
 class Desk(Protocol):
     """The open transaction given to an edit."""
 
@@ -97,8 +106,8 @@ class Desk(Protocol):
         """Returns the new revision."""
         ...
 
-    def last_save(self, card: str) -> tuple[str, int]:
-        """Client and sequence of the last save the row took in; ("", 0) for none."""
+    def last_saves(self, card: str) -> Mapping[str, LastSave]:
+        """By field; fields that never changed are left out."""
         ...
 
     def join_cards(self, *, into: str, of: str) -> None:
@@ -163,6 +172,12 @@ class Book(Protocol):
         """By scene id."""
         ...
 
+    def card(self, id: str) -> Card: ...
+    def draft_of(self, scene: str) -> str:
+        """Id of the draft that a scene belongs to."""
+        ...
+
+    def note(self, id: str) -> Note: ...
     def notes(self, *, scene: str | None = None, loose: bool = False) -> tuple[Note, ...]:
         """All notes; or one scene's; or the loose ones. Oldest first."""
         ...
@@ -191,3 +206,11 @@ class Book(Protocol):
         ...
 
     def close(self) -> None: ...
+
+
+class Shelf(Protocol):
+    """Where books are begun."""
+
+    def begin(self, *, title: str, first: Callable[[Book], T]) -> tuple[Book, T]:
+        """Make a book, do `first` with it, and open it. The file has its name only when all is done."""
+        ...

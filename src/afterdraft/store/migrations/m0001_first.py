@@ -5,8 +5,8 @@ Tables come in two halves, told apart by their names:
 - `text_…` the program's: what was brought in. Frozen by triggers, never journaled.
 - `desk_…` the writer's: every change is journaled, so that it can be taken back.
 
-Beside them: `book` (one row about the file itself), `code_used` and `row_save` (counters that must never run backwards,
-not even through undo), `undo_…` (the journal) and `search_…` (full-text indexes, kept right by triggers).
+Beside them: `book` (one row about the file itself), `code_used`, `row_revision` and `field_save` (what must never run
+backwards, not even through undo), `undo_…` (the journal) and `search_…` (full-text indexes, kept right by triggers).
 """
 
 import sqlite3
@@ -21,11 +21,18 @@ CREATE TABLE book (
 
 CREATE TABLE code_used (code TEXT PRIMARY KEY NOT NULL) STRICT, WITHOUT ROWID;
 
-CREATE TABLE row_save (  -- of a card or note: how often it changed, and whose save was the last
+CREATE TABLE row_revision (  -- how often a card or note changed
     id TEXT PRIMARY KEY NOT NULL,
-    revision INTEGER NOT NULL DEFAULT 1,
-    client TEXT NOT NULL DEFAULT '',
-    sequence INTEGER NOT NULL DEFAULT 0
+    revision INTEGER NOT NULL DEFAULT 1
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE field_save (  -- a field's last change: the row's revision after it, and whose save it was
+    id TEXT NOT NULL,
+    field TEXT NOT NULL,
+    revision INTEGER NOT NULL,
+    client TEXT NOT NULL DEFAULT '',  -- '' when it was no save: undo, redo, a join
+    sequence INTEGER NOT NULL DEFAULT 0,
+    PRIMARY KEY (id, field)
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE undo_step (
@@ -200,6 +207,7 @@ _COUNTED = {
     "desk_card": ("scene", "summary", "comes_in", "leaves", "needed_for"),
     "desk_note": ("scene", "text", "state"),
 }
+_BUMP = "INSERT INTO row_revision (id) VALUES (NEW.id) ON CONFLICT (id) DO UPDATE SET revision = revision + 1;"
 
 
 def first(db: sqlite3.Connection) -> None:
@@ -249,9 +257,15 @@ CREATE TRIGGER {table}_lost AFTER DELETE ON {table} BEGIN {forget} END;
 
 def _counted(table: str, columns: tuple[str, ...]) -> str:
     changed = " OR ".join(f"OLD.{column} IS NOT NEW.{column}" for column in columns)
-    count = """INSERT INTO row_save (id) VALUES (NEW.id)
-    ON CONFLICT (id) DO UPDATE SET revision = revision + 1, client = '', sequence = 0;"""
+    fields = "\n".join(_field_changed(column) for column in columns)
     return f"""
-CREATE TRIGGER {table}_counted AFTER INSERT ON {table} BEGIN {count} END;
-CREATE TRIGGER {table}_counted_again AFTER UPDATE ON {table} WHEN {changed} BEGIN {count} END;
+CREATE TRIGGER {table}_counted AFTER INSERT ON {table} BEGIN {_BUMP} END;
+CREATE TRIGGER {table}_counted_again AFTER UPDATE ON {table} WHEN {changed} BEGIN {_BUMP} {fields} END;
 """
+
+
+def _field_changed(column: str) -> str:
+    return f"""
+INSERT INTO field_save (id, field, revision)
+SELECT id, '{column}', revision FROM row_revision WHERE id = NEW.id AND OLD.{column} IS NOT NEW.{column}
+ON CONFLICT (id, field) DO UPDATE SET revision = excluded.revision, client = '', sequence = 0;"""  # noqa: S608 — own names
