@@ -20,7 +20,7 @@ class Comment:
     text: str
     author: str
     when: str
-    reply: bool
+    answers: str | None  # id of the comment it replies to
     done: bool
 
 
@@ -38,17 +38,22 @@ def read_comments(root: Node | None, states: Node | None, inline: Inline) -> dic
     if root is None:
         return {}
     known = {node.get(f"{W15}paraId", ""): node for node in states.iter(_STATE)} if states is not None else {}
-    return {node.get(f"{W}id", ""): _comment(node, known, inline) for node in root.iter(_COMMENT)}
+    ids = {_mark(node): node.get(f"{W}id", "") for node in root.iter(_COMMENT)}
+    return {node.get(f"{W}id", ""): _comment(node, known, ids, inline) for node in root.iter(_COMMENT)}
 
 
-def _comment(node: Node, states: Mapping[str, Node], inline: Inline) -> Comment:
-    marks = [paragraph.get(f"{W14}paraId", "") for paragraph in node.iter(P)]
-    state = states.get(marks[-1]) if marks else None
+def _mark(comment: Node) -> str:
+    """The id of its last paragraph, by which commentsExtended.xml knows a comment."""
+    return next((paragraph.get(f"{W14}paraId", "") for paragraph in comment.iterchildren(P, reversed=True)), "")
+
+
+def _comment(node: Node, states: Mapping[str, Node], ids: Mapping[str, str], inline: Inline) -> Comment:
+    state = states.get(_mark(node))
     return Comment(
         inline.plain(node),
         node.get(f"{W}author", ""),
         node.get(f"{W}date", ""),
-        reply=state is not None and state.get(f"{W15}paraIdParent") is not None,
+        answers=ids.get(state.get(f"{W15}paraIdParent", "-")) if state is not None else None,
         done=state is not None and state.get(f"{W15}done", "0") in ("1", "true"),
     )
 
@@ -78,7 +83,8 @@ def asides(placed: Iterable[Placed], parts: Parts) -> tuple[Aside, ...]:
             found += [_aside(each, texts[key])] if key in texts else []
         else:
             found.append(_aside(each, each.mark.text))
-    found += [_of_comment(comments.get(key), comment) for key, comment in parts.comments.items()]
+    for key, comment in parts.comments.items():
+        found.append(_of_comment(comments.get(key) or comments.get(comment.answers or ""), comment))
     return tuple(sorted(found, key=lambda aside: (aside.block, aside.start)))
 
 
@@ -88,4 +94,5 @@ def _aside(at: Placed, text: str) -> Aside:
 
 def _of_comment(at: Placed | None, comment: Comment) -> Aside:
     block, start, end = (at.block, at.start, at.end) if at else (0, 0, 0)
-    return Aside("comment", block, start, end, comment.text, comment.author, comment.when, comment.reply, comment.done)
+    reply = comment.answers is not None
+    return Aside("comment", block, start, end, comment.text, comment.author, comment.when, reply, comment.done)

@@ -31,7 +31,8 @@ class Inline:
     styles: Styles
     unclosed: frozenset[Node] = frozenset()  # beginnings of fields that never end: taken as not there
     met: Met = field(default_factory=Met)
-    _fields: list[bool] = field(default_factory=list)  # open fields; True while in the instruction, which is not shown
+    _fields: list[bool] = field(default_factory=list)  # open fields; True while in the instruction
+    _instructions: int = 0  # how many of them are in the instruction, which is not shown
     _comments: dict[str, tuple[Line | None, int]] = field(default_factory=dict)  # open ranges: where they began
     _line: Line = field(default_factory=Line)  # where text goes
     _real: Line = field(default_factory=Line)  # the paragraph itself, also while deleted text goes elsewhere
@@ -46,10 +47,14 @@ class Inline:
         self._content(paragraph)
 
     def close(self, line: Line) -> None:
-        """The paragraph is complete: open comment ranges end in it and go on in the next."""
-        for key, (began, start) in self._comments.items():
-            line.mark(Mark("comment", start if began is line else 0, line.length, key=key))
-            self._comments[key] = (None, 0)
+        """The paragraph is complete. Comment ranges that have text in it end with it, the others wait for the next."""
+        for key, (began, start) in list(self._comments.items()):
+            start = start if began is line else 0
+            if start < line.length:
+                line.mark(Mark("comment", start, line.length, key=key))
+                del self._comments[key]
+            else:
+                self._comments[key] = (None, 0)
 
     def range(self, node: Node) -> bool:
         """Take in a comment's boundary that stands between paragraphs; False if `node` is none."""
@@ -93,7 +98,7 @@ class Inline:
                 handler(self, child)
 
     def _say(self, text: str) -> None:
-        if text and not self._face.hidden and True not in self._fields:
+        if text and not self._face.hidden and not self._instructions:
             self._line.add(text, self._face)
 
     def _text(self, node: Node) -> None:
@@ -125,16 +130,19 @@ class Inline:
         kind = node.get(f"{W}fldCharType")
         if kind == "begin" and node not in self.unclosed:
             self._fields.append(True)
+            self._instructions += 1
         elif kind == "separate" and self._fields:
+            self._instructions -= self._fields[-1]
             self._fields[-1] = False
         elif kind == "end" and self._fields:
-            self._fields.pop()
+            self._instructions -= self._fields.pop()
 
     def _inserted(self, node: Node) -> None:
         line, start = self._line, self._line.length
+        before = line.parts
         self._content(node)
         if line.length > start:
-            line.mark(change("inserted", node, start, line.length, line.text[start:]))
+            line.mark(change("inserted", node, start, line.length, line.text_since(before)))
 
     def _deletion(self, node: Node) -> None:
         self.deleted(self._real, node, lambda: self._content(node))

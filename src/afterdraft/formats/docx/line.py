@@ -1,5 +1,6 @@
 """A paragraph under way: its text with faces and marks, and how it is cut into pieces. Pure."""
 
+from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
@@ -50,6 +51,14 @@ class Line:
     @property
     def text(self) -> str:
         return "".join(self._texts)
+
+    @property
+    def parts(self) -> int:
+        """How many texts were added."""
+        return len(self._texts)
+
+    def text_since(self, parts: int) -> str:
+        return "".join(self._texts[parts:])
 
     def add(self, text: str, face: Face) -> None:
         end = self.length + len(text)
@@ -132,14 +141,20 @@ def _closed(text: str, group: list[tuple[int, int]]) -> Iterator[tuple[int, int]
     yield from group[full[-1] + 1 :]
 
 
+def within(spans: Sequence[Span], piece: Cut) -> Iterator[tuple[int, Span]]:
+    """The spans that reach into a piece, each with its first place there."""
+    for index in range(bisect_right(spans, piece.start, key=lambda span: span.end), len(spans)):
+        span = spans[index]
+        if span.start >= piece.end:
+            return
+        yield max(span.start, piece.start), span
+
+
 def runs(spans: Sequence[Span], piece: Cut) -> tuple[Run, ...]:
     """The emphasis within a piece, counted from its start; stretches of one kind that touch are one."""
     found: list[Run] = []
     open_: dict[Emphasis, int] = {}
-    for span in spans:
-        start, end = max(span.start, piece.start), min(span.end, piece.end)
-        if start >= end:
-            continue
+    for start, span in within(spans, piece):
         for kind in [kind for kind in open_ if kind not in span.face.kinds]:
             found.append(Run(open_.pop(kind) - piece.start, start - piece.start, kind))
         for kind in span.face.kinds:

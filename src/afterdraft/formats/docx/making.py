@@ -1,9 +1,10 @@
 """From whole paragraphs to blocks: the looks they have, the gaps between them, the places of what was set apart."""
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from afterdraft.formats.docx.line import Cut, Line, Mark, Span, cut, runs
+from afterdraft.formats.docx.line import Cut, Line, Mark, Span, cut, runs, within
 from afterdraft.formats.docx.styles import BODY_LEVEL, Face, Letters, Shape, Styles
 from afterdraft.manuscript.blocks import Block, Break, Gap, Look, Source
 
@@ -119,8 +120,9 @@ class Making:
     def _place(self, marks: Sequence[Mark], first: int, pieces: Sequence[Cut]) -> None:
         """Marks go to the piece they lie in or the next; those of a paragraph that is gone to the block before."""
         for mark in marks:
-            at = next((index for index, piece in enumerate(pieces) if mark.start <= piece.end), len(pieces) - 1)
             if pieces:
+                find = bisect_left if mark.start == mark.end else bisect_right  # a range has text in its piece
+                at = min(find(pieces, mark.start, key=lambda piece: piece.end), len(pieces) - 1)
                 piece = pieces[at]
                 start, end = (min(max(place, piece.start), piece.end) - piece.start for place in (mark.start, mark.end))
                 self.placed.append(Placed(mark, first + at, start, end))
@@ -137,11 +139,7 @@ def _level(shape: Shape) -> int | None:
 
 def _faces(text: str, spans: Sequence[Span], piece: Cut) -> list[tuple[Face, int]]:
     """The faces of a piece with the number of letters in each; where there are no letters, of other signs."""
-    inside = [
-        (span.face, text[max(span.start, piece.start) : min(span.end, piece.end)])
-        for span in spans
-        if span.start < piece.end and span.end > piece.start
-    ]
+    inside = [(span.face, text[start : min(span.end, piece.end)]) for start, span in within(spans, piece)]
     if len(inside) == 1:
         return [(inside[0][0], 1)]
     letters = [(face, count) for face, part in inside if (count := sum(map(str.isalnum, part)))]

@@ -13,6 +13,7 @@ from afterdraft.formats.docx.numerals import numeral
 from afterdraft.formats.docx.styles import Shape, Styles, shape
 
 _LEVELS = 9
+_SPELLED = ("cardinalText", "ordinalText", "ordinal")
 _PLACE = re.compile(r"%([1-9])")
 
 
@@ -39,16 +40,20 @@ class Number:
 class Numbering:
     """The definitions of numbering.xml; `root` is None where the file has none."""
 
-    def __init__(self, root: Node | None) -> None:
+    def __init__(self, root: Node | None, language: str = "") -> None:
+        """`language` is that of the text, BCP 47: numbers are spelled out in English only, in figures elsewhere."""
         self._numbers: dict[str, Number] = {}
         if root is None:
             return
+        spelled = not language or language.casefold().startswith("en")
+        levels: dict[str, Mapping[int, Level]] = {}
         abstract = {node.get(f"{W}abstractNumId", ""): node for node in root.iterfind(f"{W}abstractNum")}
         for node in root.iterfind(f"{W}num"):
             which = value(node, "abstractNumId") or ""
             if which in abstract:
-                levels = _levels(_linked(abstract[which], abstract))
-                self._numbers[node.get(f"{W}numId", "")] = _number(node, which, levels)
+                if which not in levels:
+                    levels[which] = _levels(_linked(abstract[which], abstract), spelled=spelled)
+                self._numbers[node.get(f"{W}numId", "")] = _number(node, which, levels[which], spelled=spelled)
 
     def __getitem__(self, id: str) -> Number | None:
         return self._numbers.get(id)
@@ -60,16 +65,17 @@ class Numbering:
 
     def place(self, given: Shape, styles: Styles, style: str) -> tuple[str, int] | None:
         """Which numbering (id, level) a paragraph takes; `given` is what its pPr says. None: it is not numbered."""
-        if given.number is not None:
-            return (given.number, given.number_level or 0) if given.number in self._numbers else None
-        for each in styles.chain(style):
-            if each.shape.number is not None:
-                number = self._numbers.get(each.shape.number)
-                if number is None:
-                    return None
-                tied = (level for level, said in number.levels.items() if said.style in (style, each.id))
-                return each.shape.number, given.number_level or next(tied, each.shape.number_level or 0)
-        return None
+        chain = styles.chain(style)
+        by_style = next((each.shape for each in chain if each.shape.number is not None), Shape())
+        which = given.number or by_style.number or ""
+        number = self._numbers.get(which)
+        if number is None:
+            return None
+        if given.number_level is not None:
+            return which, given.number_level
+        tied = {said.style: level for level, said in number.levels.items()}
+        by_name = next((tied[each.id] for each in chain if each.id in tied), None)
+        return which, (by_style.number_level or 0) if by_name is None else by_name
 
 
 class Counter:
@@ -120,14 +126,14 @@ def _label(number: Number, at: int, counts: Mapping[int, int]) -> str:
     return _PLACE.sub(one, level.text).strip()
 
 
-def _number(node: Node, abstract: str, levels: Mapping[int, Level]) -> Number:
+def _number(node: Node, abstract: str, levels: Mapping[int, Level], *, spelled: bool) -> Number:
     own = dict(levels)
     starts: dict[int, int] = {}
     for override in node.iterfind(f"{W}lvlOverride"):
         at = whole(override.get(f"{W}ilvl"))
         level = override.find(f"{W}lvl")
         if level is not None:
-            own[at] = _level(level)
+            own[at] = _level(level, spelled=spelled)
         start = value(override, "startOverride")
         if start is not None:
             starts[at] = whole(start)
@@ -142,16 +148,16 @@ def _linked(node: Node, abstract: Mapping[str, Node]) -> Node:
     return next((other for other in abstract.values() if value(other, "styleLink") == link), node)
 
 
-def _levels(abstract: Node) -> dict[int, Level]:
-    return {whole(node.get(f"{W}ilvl")): _level(node) for node in abstract.iterfind(f"{W}lvl")}
+def _levels(abstract: Node, *, spelled: bool) -> dict[int, Level]:
+    return {whole(node.get(f"{W}ilvl")): _level(node, spelled=spelled) for node in abstract.iterfind(f"{W}lvl")}
 
 
-def _level(node: Node) -> Level:
+def _level(node: Node, *, spelled: bool) -> Level:
     restart = value(node, "lvlRestart")
     plain = node.find(f"{W}isLgl")
     return Level(
         start=whole(value(node, "start")),
-        format=_format(node),
+        format=_format(node, spelled=spelled),
         text=value(node, "lvlText") or "",
         restart=None if restart is None else whole(restart),
         plain=plain is not None and on(plain),
@@ -160,7 +166,8 @@ def _level(node: Node) -> Level:
     )
 
 
-def _format(node: Node) -> str:
-    """Newer formats stand in a choice whose fallback is an old one; the first that is stated directly counts."""
-    found = next(node.iter(f"{W}numFmt"), None)
-    return found.get(VAL, "decimal") if found is not None else "decimal"
+def _format(node: Node, *, spelled: bool) -> str:
+    """Newer formats stand in a choice whose fallback is an old one: the first with a name known here counts."""
+    found = [each.get(VAL, "decimal") for each in node.iter(f"{W}numFmt")]
+    name = next((name for name in found if name != "custom"), "decimal")
+    return "decimal" if name in _SPELLED and not spelled else name

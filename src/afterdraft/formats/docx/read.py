@@ -8,7 +8,7 @@ from afterdraft.formats.docx.asides import Parts, asides, read_comments, read_no
 from afterdraft.formats.docx.body import Body
 from afterdraft.formats.docx.inline import Inline, Met, boxes, unclosed_fields
 from afterdraft.formats.docx.making import Making
-from afterdraft.formats.docx.names import DC, Node, W
+from afterdraft.formats.docx.names import DC, Node, W, value
 from afterdraft.formats.docx.numbering import Numbering
 from afterdraft.formats.docx.package import Package
 from afterdraft.formats.docx.styles import Styles
@@ -29,7 +29,8 @@ def _read(package: Package, data: bytes) -> Blocks:
     if content is None:
         raise DamagedFile(package.name, "its text part holds no text body")
     styles = Styles(package.related("styles"))
-    numbering = Numbering(package.related("numbering"))
+    language = styles.language or _theme_language(package.related("settings"))
+    numbering = Numbering(package.related("numbering"), language)
     met = Met()
 
     def walk(containers: Iterable[Node]) -> Making:
@@ -54,7 +55,7 @@ def _read(package: Package, data: bytes) -> Blocks:
         asides=asides(making.placed, _parts(package, styles, met)),
         title=title,
         author=author,
-        language=styles.language,
+        language=language,
         notices=_notices(met),
     )
 
@@ -81,6 +82,10 @@ def _properties(core: Node | None) -> tuple[str, str]:
     if core is None:
         return "", ""
     return (core.findtext(f"{DC}title") or "").strip(), (core.findtext(f"{DC}creator") or "").strip()
+
+
+def _theme_language(settings: Node | None) -> str:
+    return (value(settings, "themeFontLang") or "") if settings is not None else ""
 
 
 def _notices(met: Met) -> tuple[str, ...]:

@@ -27,6 +27,7 @@ _LINK_STYLES = ("hyperlink", "followedhyperlink")  # their underline says 'link'
 _U, _VERT_ALIGN, _SZ, _R_STYLE = f"{W}u", f"{W}vertAlign", f"{W}sz", f"{W}rStyle"
 _DEFAULT_SIZE = 10.0  # points, where nothing states a size (§17.3.2.38)
 _AUTO_SPACE = 14.0  # points of 'automatic' spacing, as word processors show it; from memory
+_DEEPEST = 50  # ancestors of a style, more than any style sheet has; styles based on each other in a ring end there
 BODY_LEVEL = 9  # w:outlineLvl of body text
 
 # "heading 1" is the built-in name in every language; converters also write the names that authors see.
@@ -134,7 +135,7 @@ class Styles:
         if id not in self._chains:
             found: list[Style] = []
             next_id: str | None = id
-            while next_id in self._styles and self._styles[next_id] not in found:
+            while next_id in self._styles and len(found) < _DEEPEST:
                 found.append(self._styles[next_id])
                 next_id = found[-1].based_on
             self._chains[id] = tuple(found)
