@@ -131,7 +131,8 @@ def _limited(receive: Receive, limit: int) -> Receive:
         message = await receive()
         taken += len(message.get("body", b""))
         if taken > limit:
-            await _drain(receive)
+            if message.get("more_body", False):
+                await _drain(receive)
             raise HTTPException(HTTPStatus.REQUEST_ENTITY_TOO_LARGE, messages.too_much(limit))
         return message
 

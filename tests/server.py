@@ -1,0 +1,146 @@
+"""The real server as a process of its own, with an empty home, on a port of its own."""
+
+import os
+import re
+import signal
+import subprocess
+import sys
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+from urllib.parse import parse_qs, urlsplit
+
+import httpx2
+
+ROOT = Path(__file__).parents[1]
+LOOPBACK_ONLY = ROOT / "tests" / "loopback"
+ANSWERS_WITHIN = 20.0  # seconds, on a machine that is busy with other tests
+ENDS_WITHIN = 20.0
+ORIGINS: set[str] = set()  # of every server started in this process: where a browser may ask
+
+
+def home_variables(home: Path) -> dict[str, str]:
+    """Everything by which a system tells a program where its user's things lie, all below `home`."""
+    runtime = home / "run"
+    runtime.mkdir(mode=0o700, parents=True, exist_ok=True)
+    return {
+        "HOME": str(home),
+        "USERPROFILE": str(home),
+        "APPDATA": str(home / "config"),
+        "LOCALAPPDATA": str(home / "local"),
+        "XDG_CONFIG_HOME": str(home / "config"),
+        "XDG_DATA_HOME": str(home / "data"),
+        "XDG_STATE_HOME": str(home / "state"),
+        "XDG_CACHE_HOME": str(home / "cache"),
+        "XDG_RUNTIME_DIR": str(runtime),
+        "AFTERDRAFT_HOME": str(home / "Books"),
+    }
+
+
+def environment(home: Path) -> dict[str, str]:
+    """For a process of ours: that home, no screen, no way out of the machine."""
+    kept = {name: value for name, value in os.environ.items() if name not in ("DISPLAY", "WAYLAND_DISPLAY")}
+    return {**kept, **home_variables(home), "PYTHONPATH": str(LOOPBACK_ONLY), "PYTHONWARNINGS": "error"}
+
+
+def command(*arguments: str | Path) -> list[str]:
+    return [sys.executable, "-m", "afterdraft", *map(str, arguments)]
+
+
+def afterdraft(*arguments: str | Path, home: Path) -> "subprocess.CompletedProcess[str]":
+    """Run a command to its end."""
+    return subprocess.run(
+        command(*arguments),
+        env=environment(home),
+        cwd=home,
+        capture_output=True,
+        encoding="utf-8",
+        timeout=60,
+        check=False,
+    )
+
+
+@dataclass
+class Server:
+    process: "subprocess.Popen[str]"
+    address: str  # with the key
+    home: Path
+
+    @property
+    def origin(self) -> str:
+        parts = urlsplit(self.address)
+        return f"{parts.scheme}://{parts.netloc}"
+
+    @property
+    def port(self) -> int:
+        return urlsplit(self.address).port or 0
+
+    @property
+    def key(self) -> str:
+        return parse_qs(urlsplit(self.address).query)["key"][0]
+
+    @property
+    def log(self) -> str:
+        return _log(self.home)
+
+    def client(self) -> httpx2.Client:
+        """A browser that was let in, as far as a program can be one."""
+        return httpx2.Client(
+            base_url=self.origin,
+            cookies={f"afterdraft-{self.port}": self.key},
+            headers={"Origin": self.origin},
+            timeout=ANSWERS_WITHIN,
+        )
+
+    def stop(self, how: signal.Signals = signal.SIGTERM) -> int:
+        """Ask it to end; its exit code."""
+        self.process.send_signal(how)
+        return self.ended()
+
+    def ended(self) -> int:
+        return self.process.wait(ENDS_WITHIN)
+
+    def kill(self) -> None:
+        self.process.kill()
+        self.process.wait(ENDS_WITHIN)
+
+
+@contextmanager
+def running(home: Path, *arguments: str | Path, variables: Mapping[str, str] | None = None) -> Iterator[Server]:
+    """A server from its first answer to its end. Any free port, unless the arguments name one."""
+    home.mkdir(parents=True, exist_ok=True)
+    chosen = arguments if "--port" in arguments else (*arguments, "--port", "0")
+    errors = home / "stderr.txt"
+    with (
+        errors.open("w", encoding="utf-8") as stderr,
+        subprocess.Popen(
+            command(*chosen, "--no-open"),
+            env={**environment(home), **(variables or {})},
+            cwd=home,
+            stdout=subprocess.PIPE,
+            stderr=stderr,
+            encoding="utf-8",
+        ) as process,
+    ):
+        try:
+            server = Server(process, _address(process, errors), home)
+            ORIGINS.add(server.origin)
+            yield server
+        finally:
+            if process.poll() is None:
+                process.kill()
+            print(errors.read_text("utf-8"), _log(home))  # noqa: T201 pytest shows it when the test fails
+
+
+def _log(home: Path) -> str:
+    return "".join(file.read_text("utf-8") for file in sorted(home.rglob("afterdraft.log*")))
+
+
+def _address(process: "subprocess.Popen[str]", errors: Path) -> str:
+    assert process.stdout is not None
+    for line in process.stdout:
+        found = re.search(r"http://127\.0\.0\.1:\S+", line)
+        if found:
+            return found.group()
+    raise AssertionError(f"the server ended without an address: {errors.read_text('utf-8')}")
