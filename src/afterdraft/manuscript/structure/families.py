@@ -10,6 +10,7 @@ from afterdraft.manuscript.structure.sequence import Candidate
 
 LABELLED: dict[str, float] = {"part": 2.0, "chapter": 2.0, "letter": 1.0}
 BARE = -1.0  # a number without a label has to earn its place by look and sequence
+UNDER = 1.0  # a one directly under a heading begins the numbers of its sections
 LOOK = 3.0  # most that the look can add
 TITLE_WORDS = 12
 
@@ -22,21 +23,23 @@ def families(lines: Sequence[Line], *, skip: Set[int], above: Sequence[int] = ()
     Lines in `skip` are none; `above` are the places of headings of a higher rank, at which numbers may restart.
     """
     found: defaultdict[str, list[Candidate]] = defaultdict(list)
+    places = frozenset(above)
     told = [0, *accumulate(line.words for line in lines)]
     for line in lines:
         number = line.name.number
         if number is None or line.index in skip:
             continue
         family = line.name.kind if line.name.kind in LABELLED else (line.name.form or "figures")
-        worth = _worth(lines, line, LABELLED.get(family, BARE))
+        under = bool(places & {line.index - 1, line.index - 2})
+        worth = _worth(lines, line, LABELLED.get(family, BARE), under=under)
         found[family].append(Candidate(line, number, worth, told[line.index], bisect_left(above, line.index + 1)))
     return found
 
 
-def _worth(lines: Sequence[Line], line: Line, base: float) -> float:
+def _worth(lines: Sequence[Line], line: Line, base: float, *, under: bool) -> float:
     worth = base + min(LOOK, line.weight) + 2.0 * line.turn + 0.75 * (line.wide > 0) + bool(line.label)
     if base == BARE:
-        worth -= _bare_doubts(lines, line)
+        worth += UNDER if under and line.name.number == 1 else -_bare_doubts(lines, line)
     if len(line.name.title.split()) > TITLE_WORDS:
         worth -= 1.0
     return worth

@@ -17,6 +17,9 @@ from afterdraft.manuscript.structure.wording import Name, name
 
 SHORT_WORDS = 20  # a heading, title included, is hardly longer (common practice; the corpus's longest title has 19)
 SHORT_LETTERS = 160
+LONG_HEADING = 60  # words that a line may have whose style or label says that it is a heading
+LABEL = re.compile(r"(?i:chapter|part|book|volume|letter)\s+\w+[.:—–-]|([IVXLC]+|\d{1,3})[.:]\s")
+QUOTED_TITLE = re.compile(r"[“\"‘'][^.,!?…“”\"]*[”\"’']")
 BODY_WORDS = 15  # paragraphs that show what the body text looks like
 BIGGER = 1.12  # times the body size: 12 pt body, 14 pt heading (common practice)
 WIDER = 6.0  # points of space before above the norm that the eye reads as a gap: half a line (common practice)
@@ -86,9 +89,20 @@ def speaks(text: str) -> bool:
     return text.startswith(tuple(OPENERS))
 
 
+def is_speech(text: str) -> bool:
+    """The text is told speech, and not a title in quotation marks: “Pieces of Eight”."""
+    return speaks(text) and not QUOTED_TITLE.fullmatch(text)
+
+
+def title_case(text: str) -> bool:
+    """Every longer word has a capital, and no sentence ends."""
+    words = re.findall(r"[^\W\d_]{5,}|^[^\W\d_]+", text)
+    return bool(words) and all(word[0].isupper() for word in words)
+
+
 def _line(index: int, block: Block, count: int, norms: Norms, above: float) -> Line:
     text = block.text.strip()
-    short = count <= SHORT_WORDS and len(text) <= SHORT_LETTERS
+    short = _is_short(block.look, text, count)
     shape = _shape(block.look, text if short else "", norms.size)
     wide = max(0, block.gap.blanks - norms.blanks)
     if not wide and block.look.space_before + above > norms.space + WIDER:
@@ -108,6 +122,12 @@ def _line(index: int, block: Block, count: int, norms: Norms, above: float) -> L
         name=_name(block, text) if short else Name("none", "", None, None, text),
         label=block.look.label,
     )
+
+
+def _is_short(look: Look, text: str, count: int) -> bool:
+    if count <= SHORT_WORDS and len(text) <= SHORT_LETTERS:
+        return True
+    return count <= LONG_HEADING and bool(look.level or look.label or LABEL.match(text))
 
 
 def _name(block: Block, text: str) -> Name:

@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from afterdraft.manuscript.structure.lines import Line, Shape, speaks
+from afterdraft.manuscript.structure.lines import Line, Shape, is_speech
 from afterdraft.manuscript.structure.rank import (
     GOOD,
     MOST,
@@ -13,15 +13,15 @@ from afterdraft.manuscript.structure.rank import (
     Heading,
     Rank,
     believed,
-    nested,
     parts,
-    sections,
     titular,
 )
+from afterdraft.manuscript.structure.sections import nested, sections
 from afterdraft.manuscript.structure.sequence import Candidate, Chain, best_chain
 from afterdraft.manuscript.structure.vocabulary import back_kind, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
+PAGE_TITLE_WORDS = 8  # longest line that a new page alone makes a heading
 PART_WORDS = 1200  # words: sections within chapters are mostly shorter, chapters longer (common practice)
 
 
@@ -103,7 +103,8 @@ class Habit:
     """What the chapters' headings have in common."""
 
     shape: Shape
-    weight: float
+    weight: float  # capitals left out
+    caps: bool  # nothing but capitals tells them from text
     turn: bool
     wide: int  # least extra space before them; 0 where some have none
 
@@ -130,11 +131,13 @@ def _alike(book: Book, headings: Sequence[Heading]) -> list[Heading]:
 def _habit(chapters: Sequence[Line]) -> Habit:
     shape, _ = Counter(_uncapped(line) for line in chapters).most_common(1)[0]
     members = [line for line in chapters if _uncapped(line) == shape]
+    weight = min(line.weight - line.shape.caps for line in members)
     turns = sum(line.turn for line in members[1:])
     wides = sorted(line.wide for line in members[1:])
     return Habit(
         shape=shape,
-        weight=min(line.weight for line in members),
+        weight=weight,
+        caps=weight < 1 and all(line.shape.caps for line in members),
         turn=len(members) > 1 and turns >= MOST * (len(members) - 1),
         wide=wides[len(wides) // 10] if wides else 0,
     )
@@ -150,10 +153,17 @@ def _rank_alike(line: Line, habit: Habit, first: int, last: int) -> Rank | None:
         return "chapter"
     if line.index < first or front_kind(line.text) or (line.index > last and back_kind(line.text)):
         return None
-    if _uncapped(line) != habit.shape or line.weight < habit.weight or (habit.turn and not line.turn):
-        return None
-    if speaks(line.text) and habit.weight < 1:
-        return None
-    if habit.weight >= 1 or habit.turn or (habit.wide > 1 and line.wide >= habit.wide):
+    if habit.turn and line.turn and line.words <= PAGE_TITLE_WORDS and not is_speech(line.text):
         return "chapter"
-    return None
+    return "chapter" if _fits(line, habit) else None
+
+
+def _fits(line: Line, habit: Habit) -> bool:
+    """The line shows all that the chapters' headings have in common, and that is enough to tell them by."""
+    if _uncapped(line) != habit.shape or line.wide < habit.wide or (habit.turn and not line.turn):
+        return False
+    if habit.caps and not line.shape.caps:
+        return False
+    if habit.weight >= 1 or habit.caps:
+        return True
+    return habit.wide > 1 and not is_speech(line.text)

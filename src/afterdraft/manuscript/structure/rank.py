@@ -1,6 +1,5 @@
 """What the deciders of heading ranks share."""
 
-from bisect import bisect_right
 from collections.abc import Sequence, Set
 from dataclasses import dataclass
 from itertools import accumulate
@@ -13,7 +12,7 @@ from afterdraft.manuscript.structure.sequence import Chain, best_chain
 Rank = Literal["part", "chapter", "section"]
 NUMBERS = ("figures", "roman", "words")
 GOOD = 2.0  # score from which a chain is believed; two plain numbered lines reach 1
-SURE_SINGLE = 4.0  # worth from which one labelled line is believed without a sequence
+SURE_SINGLE = 3.5  # worth from which one labelled line is believed without a sequence
 MOST = 0.7  # share of the members that show a habit, from which it is one
 TITLE_WORDS = 14  # longest line that is taken for a heading by its look alone
 
@@ -50,26 +49,6 @@ def book_of(lines: Sequence[Line], skip: Set[int]) -> Book:
 def titular(line: Line) -> bool:
     """The line could be a title: short, no ornament, not a told sentence."""
     return 0 < line.words <= TITLE_WORDS and not line.mark and not line.text.endswith((".", ",", ";", ":", "-"))
-
-
-def nested(outer: Sequence[int], inner: Chain) -> bool:
-    """The numbers of `inner` begin anew with one after each of the places `outer` that they follow."""
-    firsts: dict[int, int] = {}
-    for one in inner.found:
-        firsts.setdefault(bisect_right(outer, one.line.index), one.number)
-    inside = [number for after, number in firsts.items() if after]
-    return len(inside) >= 1 and sum(number == 1 for number in inside) >= MOST * len(inside)
-
-
-def sections(book: Book, headings: Sequence[Heading]) -> list[Heading]:
-    """Numbered lines that begin anew within the chapters."""
-    above = [heading.at for heading in headings]
-    taken = frozenset(above)
-    found: list[Heading] = []
-    for family, chain in book.chains(above, without=taken).items():
-        if family in NUMBERS and chain.score >= GOOD and len(chain.found) > 1 and nested(above, chain):
-            found.extend(Heading(place, "section", sure=0.9) for place in chain.places)
-    return found
 
 
 def parts(book: Book) -> list[Heading]:

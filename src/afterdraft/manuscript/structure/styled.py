@@ -4,7 +4,8 @@ from collections.abc import Iterator, Sequence, Set
 from itertools import pairwise
 
 from afterdraft.manuscript.structure.lines import Line
-from afterdraft.manuscript.structure.rank import MOST, Book, Heading, sections
+from afterdraft.manuscript.structure.rank import MOST, Book, Heading, parts
+from afterdraft.manuscript.structure.sections import sections
 from afterdraft.manuscript.structure.sequence import Chain
 from afterdraft.manuscript.structure.vocabulary import back_kind, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
@@ -27,6 +28,7 @@ def styled(book: Book) -> list[Heading]:
     if not any(heading.rank == "chapter" for heading in headings):
         return []
     headings += [Heading(place, "chapter", sure=0.7) for place in unmarked]
+    headings += [part for part in parts(book) if not book.lines[part.at].shape.level]
     headings.sort(key=lambda heading: heading.at)
     if any(heading.rank == "section" for heading in headings):
         return headings

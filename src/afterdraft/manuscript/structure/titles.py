@@ -4,10 +4,11 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from afterdraft.manuscript.structure.lines import Line, Shape, speaks
+from afterdraft.manuscript.structure.lines import Line, Shape, is_speech, speaks
 from afterdraft.manuscript.structure.rank import MOST, Heading, Rank, titular
 from afterdraft.manuscript.structure.wording import ALONE
 
+TITLE_WORDS = 40  # of a title that its look shows to be one
 HEAD_WORDS = 60  # an epigraph of some lines; longer set-off text under a heading is told (common practice)
 HEAD_LINES = 6  # a longer run of set-off lines is a document that the story opens with
 HEAD_STYLES = ("epigraph", "argument", "subtitle", "quote", "motto", "attribution")
@@ -52,7 +53,7 @@ def wants_title(line: Line) -> bool:
 
 
 def _looks_like_title(first: Line, under: Line) -> bool:
-    if not under.short or under.mark or under.turn or under.shape.style.startswith(HEAD_STYLES[:2]):
+    if under.words > TITLE_WORDS or under.mark or under.turn or under.shape.style.startswith(HEAD_STYLES[:2]):
         return False
     if _face(first.shape) == _face(under.shape) and first.weight > 0 and under.weight > 0:
         return True
@@ -65,7 +66,7 @@ def _face(shape: Shape) -> Shape:
 
 
 def _plain_title(line: Line) -> bool:
-    return line.plain and titular(line) and not line.turn and not speaks(line.text)
+    return line.plain and titular(line) and not line.turn and not is_speech(line.text)
 
 
 def _titles_are_plain(lines: Sequence[Line], headings: Sequence[Heading], limits: Sequence[int], rank: Rank) -> bool:

@@ -1,0 +1,76 @@
+"""Headed sections within chapters: numbers that begin anew in each chapter, and titles in a look of their own."""
+
+from bisect import bisect_right
+from collections import defaultdict
+from collections.abc import Iterator, Sequence, Set
+
+from afterdraft.manuscript.structure.lines import Line, ends_sentence, is_speech, title_case
+from afterdraft.manuscript.structure.rank import GOOD, MOST, NUMBERS, Book, Heading, titular
+from afterdraft.manuscript.structure.sequence import Chain
+
+SEVERAL = 3  # titles without any look that make a habit
+APART = 120  # words: sections are at least so long, in the median
+
+
+def sections(book: Book, headings: Sequence[Heading]) -> list[Heading]:
+    """First lines of sections below the parts and chapters `headings`, which are in order."""
+    numbered = _numbered(book, headings)
+    return numbered + _titled(book, [*headings, *numbered])
+
+
+def nested(outer: Sequence[int], inner: Chain) -> bool:
+    """The numbers of `inner` begin anew with one after each of the places `outer` that they follow."""
+    firsts: dict[int, int] = {}
+    for one in inner.found:
+        firsts.setdefault(bisect_right(outer, one.line.index), one.number)
+    inside = [number for after, number in firsts.items() if after]
+    return len(inside) >= 1 and sum(number == 1 for number in inside) >= MOST * len(inside)
+
+
+def _numbered(book: Book, headings: Sequence[Heading]) -> list[Heading]:
+    above = [heading.at for heading in headings]
+    found: list[Heading] = []
+    for family, chain in book.chains(above, without=frozenset(above)).items():
+        if family in NUMBERS and chain.score >= GOOD and len(chain.found) > 1 and nested(above, chain):
+            found.extend(Heading(place, "section", sure=0.9) for place in chain.places)
+    return found
+
+
+def _titled(book: Book, headings: Sequence[Heading]) -> list[Heading]:
+    groups: defaultdict[object, list[Line]] = defaultdict(list)
+    for line in _titles(book, {heading.at for heading in headings}):
+        groups[line.shape._replace(caps=False)].append(line)
+    return [
+        Heading(line.index, "section", sure=0.8 if len(group) >= SEVERAL else 0.6)
+        for group in groups.values()
+        if _sound(book, group)
+        for line in group
+    ]
+
+
+def _titles(book: Book, known: Set[int]) -> Iterator[Line]:
+    """Lines set apart above, that stand alone between paragraphs and read like titles."""
+    first = min(known, default=0)
+    for line in book.lines[first + 1 : -1]:
+        if not line.wide or line.index in known or line.index in book.skip or not titular(line):
+            continue
+        before, after = book.lines[line.index - 1], book.lines[line.index + 1]
+        if before.index in known or after.index in known or line.shape.right or is_speech(line.text):
+            continue
+        told = ends_sentence(before.text) or not before.plain or before.text.endswith((";", ":", "—"))
+        if (
+            told
+            and title_case(line.text)
+            and not after.wide > line.wide
+            and (line.weight < 1 or after.shape != line.shape)
+        ):
+            yield line
+
+
+def _sound(book: Book, group: Sequence[Line]) -> bool:
+    """A look of its own; or, for lines that look like any other, several of them well apart."""
+    if group[0].weight >= 1:
+        return True
+    ends = [line.index for line in group[1:]] + [len(book.lines)]
+    words = sorted(book.words(line.index, end) for line, end in zip(group, ends, strict=True))
+    return len(group) >= SEVERAL and words[len(words) // 2] >= APART
