@@ -14,6 +14,9 @@ from afterdraft.formats.txt.lines import Line
 from afterdraft.formats.txt.shape import Shape
 
 VERSE: Final = 0.5  # share of lines with room left, from which a run of lines is verse and not prose
+RAGGED: Final = 0.1  # of the width: how far before it a line of prose may end though the next word had room
+LOWER: Final = 0.6  # of the width: a line that long is prose if the next begins in lower case
+SHORT: Final = 0.75  # of a paragraph's longest line: a shorter one within prose was meant to end there
 VERSE_LINE: Final = 75  # letters; in unwrapped text, longer lines without a blank line between are paragraphs
 
 _DASHES: Final = re.compile(r"(?:[\u2012-\u2015]|--)(\s?)")
@@ -87,12 +90,10 @@ def _whole(run: list[Line], form: Shape) -> Iterator[list[Line]]:
 
 
 def _joined(run: Sequence[Line], form: Shape, *, spaced: bool, markdown: bool) -> str:
-    pairs = list(itertools.pairwise(run))
-    short = sum(not _wrapped(a, b, form, markdown=markdown) for a, b in pairs)
-    verse = short >= VERSE * len(pairs)
+    meant = _meant(run, form, markdown=markdown)
     text = _text(run[0], markdown=markdown)
-    for a, b in pairs:
-        text += _between(a, b, form, verse=verse, spaced=spaced, markdown=markdown) + _text(b, markdown=markdown)
+    for (a, b), kept in zip(itertools.pairwise(run), meant, strict=True):
+        text += ("\n" if kept else _wrap(a.text, spaced=spaced)) + _text(b, markdown=markdown)
     return text
 
 
@@ -101,32 +102,29 @@ def _text(line: Line, *, markdown: bool) -> str:
     return line.text[:-1].rstrip() if markdown and line.text.endswith("\\") else line.text
 
 
-def _wrapped(a: Line, b: Line, form: Shape, *, markdown: bool) -> bool:
+def _meant(run: Sequence[Line], form: Shape, *, markdown: bool) -> list[bool]:
+    """For each line end within a paragraph: whether the author meant it."""
+    pairs = list(itertools.pairwise(run))
     if markdown:
-        return not a.hard
-    return form.width > 0 and form.full(a, b)
+        return [a.hard for a, _ in pairs]
+    if not form.width:
+        return [True for _ in pairs]
+    wrapped = [_wrapped(a, b, form) for a, b in pairs]
+    if wrapped.count(False) >= VERSE * len(pairs):
+        return [not (form.full(a, b) and b.indent > a.indent) for a, b in pairs]
+    edge = SHORT * max(line.width for line in run)  # an edit after wrapping leaves lines a little short
+    return [not one and a.width < edge and not b.text[:1].islower() for one, (a, b) in zip(wrapped, pairs, strict=True)]
 
 
-def _between(a: Line, b: Line, form: Shape, *, verse: bool, spaced: bool, markdown: bool) -> str:
-    """What stands for the line end between two lines of one paragraph."""
-    if markdown and a.hard:
-        return "\n"
-    if not markdown:
-        if form.width == 0:
-            return "\n"
-        if verse and not (form.full(a, b) and b.indent > a.indent):
-            return "\n"
-        if not verse and not form.full(a, b) and _line_is_meant(a, b, form):
-            return "\n"
-    if _HYPHENED.search(a.text) or (_DASHED.search(a.text) and not spaced):
-        return ""
-    return " "
+def _wrapped(a: Line, b: Line, form: Shape) -> bool:
+    """Whether the line end between two lines of one paragraph is only a wrap. Some editors wrap well before the edge,
+    and prose goes on in lower case."""
+    return form.full(a, b, by=RAGGED) or (b.text[:1].islower() and a.width >= LOWER * form.width)
 
 
-def _line_is_meant(a: Line, b: Line, form: Shape) -> bool:
-    """A short line within prose: meant if it is much too short, and the next does not go on in lower case
-    (an edit after wrapping leaves such lines too)."""
-    return a.width < 0.75 * form.width and not b.text[:1].islower()
+def _wrap(text: str, *, spaced: bool) -> str:
+    """What stands for the wrap after a line of this text."""
+    return "" if _HYPHENED.search(text) or (_DASHED.search(text) and not spaced) else " "
 
 
 def _dashes_are_spaced(lines: Sequence[Line]) -> bool:

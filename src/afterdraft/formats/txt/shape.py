@@ -31,9 +31,10 @@ class Shape:
     usual: int  # blank lines that part any two paragraphs
     centre: float | None  # column centred lines are centred on
 
-    def full(self, a: Line, b: Line) -> bool:
-        """Whether `a` had no room for the first word of `b`: the sign that the line end is only a wrap."""
-        return a.width + 1 + len(b.text.split(None, 1)[0]) > self.width
+    def full(self, a: Line, b: Line, *, by: float = 0.0) -> bool:
+        """Whether `a` had no room for the first word of `b`: the sign that the line end is only a wrap. `by` is the
+        share of the width that may be left over nonetheless."""
+        return a.width + 1 + len(b.text.split(None, 1)[0]) > self.width * (1 - by)
 
     def centred(self, line: Line) -> bool:
         if self.centre is None or line.indent < CENTRED_FROM:
