@@ -13,7 +13,7 @@ from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 
-from afterdraft.errors import CannotWrite, DamagedBook, NotABook
+from afterdraft.errors import BookOpenElsewhere, DamagedBook, NotABook
 from afterdraft.store.connect import is_book, reading, whole, writing
 from afterdraft.store.trouble import told
 
@@ -73,14 +73,31 @@ def restore(path: Path, backup: Path, *, folder: Path, day: str) -> Path | None:
     with told(str(path)):
         try:
             shutil.copyfile(backup, making)
-            _check_copy(making)
-            _sync(making)
+            check_copy(making, called=str(backup))
+            sync_file(making)
             kept = _keep(path, folder, day)
             making.replace(path)
         finally:
             making.unlink(missing_ok=True)
         sync_folder(path.parent)
     return kept
+
+
+def check_copy(path: Path, *, called: str) -> None:
+    """The engine's own quick check of a file that nobody has open. Raises `DamagedBook` under the name `called`."""
+    try:
+        with closing(sqlite3.connect(path)) as db:
+            said = [row[0] for row in db.execute("PRAGMA quick_check")]
+    except sqlite3.DatabaseError as error:
+        raise DamagedBook(called, str(error)) from error
+    if said != ["ok"]:
+        raise DamagedBook(called, said[0])
+
+
+def sync_file(path: Path) -> None:
+    """Make the file's content durable."""
+    with path.open("rb+") as file:
+        os.fsync(file.fileno())
 
 
 def sync_folder(folder: Path) -> None:
@@ -100,18 +117,8 @@ def _copy(db: sqlite3.Connection, target: Path) -> None:
     with closing(sqlite3.connect(target, isolation_level=None)) as copy:
         db.backup(copy)
         copy.execute("PRAGMA journal_mode = DELETE")  # the copy must be whole in one file
-    _check_copy(target)
-    _sync(target)
-
-
-def _check_copy(path: Path) -> None:
-    with closing(sqlite3.connect(path)) as db:
-        try:
-            said = [row[0] for row in db.execute("PRAGMA quick_check")]
-        except sqlite3.DatabaseError as error:
-            raise DamagedBook(str(path), str(error)) from error
-    if said != ["ok"]:
-        raise DamagedBook(str(path), said[0])
+    check_copy(target, called=target.name)
+    sync_file(target)
 
 
 def _keep(path: Path, folder: Path, day: str) -> Path | None:
@@ -119,16 +126,14 @@ def _keep(path: Path, folder: Path, day: str) -> Path | None:
     if not path.exists():
         return None
     try:
-        with closing(reading(path)) as db:
+        with told(str(path)), closing(reading(path)) as db:
             kept = back_up(db, folder, why="before restoring", day=day)
-        with closing(writing(path)) as db:
+        with told(str(path)), closing(writing(path)) as db:
             whole(db)  # nothing of the old log may be left to meet the new file
-    except (DamagedBook, NotABook, sqlite3.DatabaseError) as error:
-        if isinstance(error, sqlite3.OperationalError) and error.sqlite_errorcode == sqlite3.SQLITE_BUSY:
-            raise
+    except (DamagedBook, NotABook):
         return _keep_beside(path)
     if _logs(path):
-        raise sqlite3.OperationalError("the log is still in use")
+        raise BookOpenElsewhere(str(path))
     return kept
 
 
@@ -170,11 +175,3 @@ def _plain(why: str) -> str:
     """Letters, digits and spaces only: it becomes part of a file name."""
     kept = re.sub(r"[^\w ]+", " ", why)
     return " ".join(kept.split())[:60] or "asked for"
-
-
-def _sync(path: Path) -> None:
-    with path.open("rb+") as file:
-        try:
-            os.fsync(file.fileno())
-        except OSError as error:
-            raise CannotWrite(str(path), (error.strerror or "the drive failed").lower()) from error

@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import TypeVar
+from typing import Self, TypeVar
 
 from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note
@@ -181,6 +181,12 @@ class BookFile:
         self._readers.close()
         if self._writer:
             self._writer.close()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
 
     @contextmanager
     def _reading(self) -> Iterator[sqlite3.Connection]:

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from afterdraft.errors import AlreadyThere, NotABook
-from afterdraft.store.backups import sync_folder
+from afterdraft.store.backups import check_copy, sync_file, sync_folder
 from afterdraft.store.book import BookFile, Now, utc_now
 from afterdraft.store.connect import is_book, made_new, whole, writing
 from afterdraft.store.migrate import migrate
@@ -40,7 +40,7 @@ def begin_book(
     path = path.absolute()
     if os.path.lexists(path):
         raise AlreadyThere(str(path))
-    making = path.with_name(f".{path.stem[:60]}.{new_id('book')}.making")
+    making = _hidden(path)
     with told(str(path)):
         try:
             path.parent.mkdir(parents=True, exist_ok=True)
@@ -51,6 +51,23 @@ def begin_book(
         finally:
             _remove(making)
     return open_book(path, backups=backups, now=now), result
+
+
+def take_in(path: Path, content: bytes) -> None:
+    """Put the book file `content` at `path`. Raises `AlreadyThere`, `BookTrouble`; then nothing is left there.
+
+    It is not brought to another form here: that waits until it is opened.
+    """
+    making = _hidden(path)
+    with told(str(path)):
+        try:
+            making.write_bytes(content)
+            if not is_book(making):
+                raise NotABook(path.name)
+            check_copy(making, called=path.name)
+            _publish(making, path)
+        finally:
+            _remove(making)
 
 
 def _make(path: Path, title: str, now: str) -> None:
@@ -64,12 +81,18 @@ def _make(path: Path, title: str, now: str) -> None:
         whole(db)
 
 
+def _hidden(path: Path) -> Path:
+    """A name in the same folder for what is not finished."""
+    return path.with_name(f".{new_id('book')}.making")
+
+
 def _publish(made: Path, path: Path) -> None:
     """Give the finished file its name, unless someone else took it meanwhile."""
     try:
         path.open("xb").close()
     except FileExistsError as error:
         raise AlreadyThere(str(path)) from error
+    sync_file(made)
     made.replace(path)
     sync_folder(path.parent)
 
