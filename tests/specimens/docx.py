@@ -90,7 +90,7 @@ def section(kind: str = "") -> str:
     return f"<w:sectPr>{_wrap_value('w:type', kind)}</w:sectPr>"
 
 
-def docx(*body: str, title: str = "", author: str = "", strict: bool = False, **parts: str) -> bytes:
+def docx(*body: str, title: str = "", author: str = "", **parts: str) -> bytes:
     """The bytes of a docx. `parts` are the insides of "styles", "numbering", "comments", "footnotes", …"""
     relations = "".join(
         f'<Relationship Id="rId{number}" Type="{_PARTS[name][1]}" Target="{name}.xml"/>'
@@ -108,7 +108,7 @@ def docx(*body: str, title: str = "", author: str = "", strict: bool = False, **
         "word/document.xml": f"<w:document {_NAMESPACES}><w:body>{''.join(body)}</w:body></w:document>",
         **{f"word/{name}.xml": _part(_PARTS[name][0], inside) for name, inside in parts.items()},
     }
-    return pack({name: _strict(text) if strict else text for name, text in files.items()})
+    return pack(files)
 
 
 def pack(files: Mapping[str, str | bytes]) -> bytes:
@@ -118,6 +118,21 @@ def pack(files: Mapping[str, str | bytes]) -> bytes:
         for name, content in files.items():
             archive.writestr(name, content)
     return target.getvalue()
+
+
+def unpack(data: bytes) -> dict[str, bytes]:
+    with zipfile.ZipFile(io.BytesIO(data)) as archive:
+        return {name: archive.read(name) for name in archive.namelist()}
+
+
+def as_strict(data: bytes) -> bytes:
+    """The same docx in the namespaces of ISO/IEC 29500 Strict."""
+    pure = "http://purl.oclc.org/ooxml"
+    names = {_WORD: f"{pure}/wordprocessingml/main", _RELATIONS: f"{pure}/officeDocument/relationships"}
+    files = {name: content.decode() for name, content in unpack(data).items()}
+    for usual, strict in names.items():
+        files = {name: text.replace(usual, strict) for name, text in files.items()}
+    return pack(files)
 
 
 def _part(root: str, inside: str) -> str:
@@ -139,14 +154,6 @@ def _content_types(parts: Mapping[str, str]) -> str:
         f'<Default Extension="xml" ContentType="application/xml"/>{overrides}'
         '<Override PartName="/docProps/core.xml"'
         ' ContentType="application/vnd.openxmlformats-package.core-properties+xml"/></Types>'
-    )
-
-
-def _strict(text: str) -> str:
-    """The namespaces of ISO/IEC 29500 Strict."""
-    pure = "http://purl.oclc.org/ooxml"
-    return text.replace(_WORD, f"{pure}/wordprocessingml/main").replace(
-        _RELATIONS, f"{pure}/officeDocument/relationships"
     )
 
 

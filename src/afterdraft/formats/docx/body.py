@@ -97,7 +97,7 @@ class Body:
         place = self.numbering.place(given, self.styles, style)
         label = self._counter.next(*place) if place else ""
         ends_section = ppr is not None and ppr.find(f"{W}sectPr") is not None
-        after: Break = next(self._breaks, "none") if ends_section else "none"
+        after: Break = next(self._breaks, "section") if ends_section else "none"
         self.making.take(line, Setting(style, self._shape(style, given, place), label, after))
 
     def _style(self, ppr: Node | None) -> str:

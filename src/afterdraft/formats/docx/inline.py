@@ -12,6 +12,7 @@ from afterdraft.manuscript.blocks import AsideKind
 _ORNAMENT_HEIGHT = 685_800  # EMU: ¾ inch; a picture lower than this that stands alone is an ornament (common practice)
 _LINES = ("line", "straightConnector1")  # names of drawn straight lines (ST_ShapeType)
 _KNOWN = ("http://schemas.microsoft.com/office/", "http://schemas.openxmlformats.org/")  # extensions read here
+_UNSHOWN = Face(hidden=True)
 # Line ends in the XML are spaces; soft hyphens print nothing.
 _UNSEEN = str.maketrans({"\n": " ", "\r": " ", "\u00ad": None})
 
@@ -185,6 +186,8 @@ class Inline:
 
     def _point(self, kind: AsideKind, node: Node) -> None:
         self._line.mark(Mark(kind, self._line.length, self._line.length, key=node.get(f"{W}id", "")))
+        if node.get(f"{W}customMarkFollows", "0") in ("1", "true", "on"):
+            self._face = _UNSHOWN  # the rest of the run is the note's mark
 
     def _ruby(self, node: Node) -> None:
         base = node.find(f"{W}rubyBase")
