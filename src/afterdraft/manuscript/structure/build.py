@@ -88,8 +88,10 @@ def _chapter(found: Found, number: int, at: int, parts: Sequence[Part]) -> Chapt
     if heading is None:
         return Chapter(f"chapter-{number}", at, part, "other" if found.headings else "chapter", None, "")
     name = found.lines[at].name
-    kind: ChapterKind = "chapter" if name.kind == "none" or name.kind == "part" else name.kind
     head = tuple(line.text for line in found.lines[heading.end : heading.told])
+    if name.kind == "part":  # a part that holds no chapters but text
+        return Chapter(f"chapter-{number}", at, part, "other", None, printed(found.lines, heading), head)
+    kind: ChapterKind = "chapter" if name.kind == "none" else name.kind
     return Chapter(f"chapter-{number}", at, part, kind, name.number, heading.title, head)
 
 

@@ -24,6 +24,9 @@ BODY_WORDS = 15  # paragraphs that show what the body text looks like
 BIGGER = 1.12  # times the body size: 12 pt body, 14 pt heading (common practice)
 WIDER = 6.0  # points of space before above the norm that the eye reads as a gap: half a line (common practice)
 HEADING_STYLES = ("head", "chapter", "title", "kapitel", "überschrift", "titre", "part")
+SMALL_WORDS = frozenset(
+    ("about", "after", "before", "between", "from", "into", "over", "than", "that", "through", "under", "upon", "with")
+)
 OPENERS = "“‘\"'«„—–-"
 T = TypeVar("T")
 
@@ -95,9 +98,9 @@ def is_speech(text: str) -> bool:
 
 
 def title_case(text: str) -> bool:
-    """Every longer word has a capital, and no sentence ends."""
-    words = re.findall(r"[^\W\d_]{5,}|^[^\W\d_]+", text)
-    return bool(words) and all(word[0].isupper() for word in words)
+    """Every word that is not a small one has a capital."""
+    words = [word for word in re.findall(r"[^\W\d_’']+", text) if len(word) > 3 or word[0].isupper()]
+    return bool(words) and all(word[0].isupper() or word in SMALL_WORDS for word in words)
 
 
 def _line(index: int, block: Block, count: int, norms: Norms, above: float) -> Line:

@@ -18,6 +18,7 @@ GOOD = 3.0  # two lines with a page's turn, or three with one sign each
 class Look(NamedTuple):
     shape: Shape
     turn: bool
+    wide: bool  # more than one blank above
 
 
 def named(book: Book) -> list[Heading]:
@@ -25,7 +26,7 @@ def named(book: Book) -> list[Heading]:
     above = parts(book)
     groups: defaultdict[Look, list[Line]] = defaultdict(list)
     for line in _openers(book, {heading.at for heading in above}):
-        groups[Look(line.shape._replace(caps=False), line.turn)].append(line)
+        groups[Look(line.shape._replace(caps=False), line.turn, line.wide > 1)].append(line)
     sound = [kept for group in groups.values() if (kept := _with_text(book, group)) and _apart(book, kept)]
     best = max(sound, key=_score, default=[])
     if not best or _score(best) < GOOD:
@@ -48,7 +49,7 @@ def _openers(book: Book, above: Set[int]) -> Iterator[Line]:
 
 
 def _worth(line: Line) -> float:
-    worth = line.weight + 2.0 * line.turn + 0.5 * (line.wide > 0)
+    worth = line.weight + 2.0 * line.turn + min(1.5, 0.75 * line.wide)
     return worth if worth >= WORTH and line.index else 0.0
 
 

@@ -1,5 +1,6 @@
 """Ranks of headings from numbering alone, where the author used no heading styles."""
 
+from bisect import bisect_right
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
@@ -85,7 +86,7 @@ def _lies_over(book: Book, outer: Chain, inner: Chain) -> bool:
     rest = [one for one in inner.found if one.line.index not in set(outer.places)]
     if len(outer.found) >= len(rest) or not rest:
         return False
-    covered = {place for place in outer.places if any(place < one.line.index for one in rest)}
+    covered = {bisect_right(outer.places, one.line.index) for one in rest} - {0}
     return len(covered) >= MOST * len(outer.found) and nested(outer.places, Chain(tuple(rest)))
 
 
@@ -116,11 +117,11 @@ def _alike(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     known = {heading.at for heading in headings}
     first, last = chapters[0].index, chapters[-1].index
     found: list[Heading] = []
-    zone = -1  # the last line of a heading's run of lines
+    zone = -2  # the last line of a heading's run of lines
     for line in book.lines:
         if line.index in known or (zone == line.index - 1 and line.short and not line.turn and line.weight > 0):
             zone = line.index
-        elif line.index not in book.skip and zone != line.index - 1 and titular(line):
+        elif line.index not in book.skip and (line.turn or zone != line.index - 1) and titular(line):
             rank = _rank_alike(line, habit, first, last)
             if rank:
                 found.append(Heading(line.index, rank, sure=0.8))

@@ -6,17 +6,55 @@ what restarts within it are sections; lines that look just like its members are 
 number. Where nothing is numbered, the best group of short lines in one look heads the chapters (`named`).
 """
 
-from collections.abc import Sequence, Set
+from collections.abc import Iterator, Sequence, Set
+from dataclasses import replace
+from itertools import zip_longest
 
 from afterdraft.manuscript.structure.lines import Line
 from afterdraft.manuscript.structure.named import named
 from afterdraft.manuscript.structure.patterned import patterned
-from afterdraft.manuscript.structure.rank import Heading, book_of
+from afterdraft.manuscript.structure.rank import Book, Heading, book_of
 from afterdraft.manuscript.structure.styled import styled
+from afterdraft.manuscript.structure.wording import ALONE
+
+TOLD_WORDS = 100  # more than lines under a part's heading hold: an epigraph, an argument
 
 
 def rank_headings(lines: Sequence[Line], skip: Set[int]) -> tuple[Heading, ...]:
     """First lines of headings in order; `skip` are lines of contents pages."""
     book = book_of(lines, skip)
     headings = styled(book) or patterned(book) or named(book)
-    return tuple(sorted(headings, key=lambda heading: heading.at))
+    headings.sort(key=lambda heading: heading.at)
+    return tuple(_childless_told(book, _parents_raised(book, headings)))
+
+
+def _parents_raised(book: Book, headings: Sequence[Heading]) -> list[Heading]:
+    """A prologue or epilogue that numbered chapters stand in, and no text of its own, is a part."""
+    return [
+        replace(heading, rank="part")
+        if after
+        and heading.rank == after.rank == "chapter"
+        and book.lines[heading.at].name.kind in ALONE
+        and book.lines[after.at].name.number == 1
+        and book.words(heading.at + 1, after.at) < TOLD_WORDS
+        else heading
+        for heading, after in _with_next(headings)
+    ]
+
+
+def _childless_told(book: Book, headings: Sequence[Heading]) -> Iterator[Heading]:
+    """A part's heading that text follows, and no chapter, heads a chapter itself."""
+    upper = [heading for heading in headings if heading.rank != "section"]
+    after = dict(_with_next(upper))
+    for heading in headings:
+        following = after.get(heading)
+        end = following.at if following else len(book.lines)
+        childless = heading.rank == "part" and (following is None or following.rank == "part")
+        if childless and book.words(heading.at + 1, end) >= TOLD_WORDS:
+            yield replace(heading, rank="chapter")
+        else:
+            yield heading
+
+
+def _with_next(headings: Sequence[Heading]) -> Iterator[tuple[Heading, Heading | None]]:
+    yield from zip_longest(headings, headings[1:])

@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from afterdraft.manuscript.structure.lines import Line, Shape, is_speech, speaks
+from afterdraft.manuscript.structure.lines import Line, Shape, is_speech, speaks, title_case
 from afterdraft.manuscript.structure.rank import MOST, Heading, Rank, titular
 from afterdraft.manuscript.structure.wording import ALONE
 
@@ -29,7 +29,7 @@ class Titled:
 
 def titled(lines: Sequence[Line], headings: Sequence[Heading]) -> tuple[Titled, ...]:
     """Each heading with its title and further lines; `headings` in order."""
-    limits = [heading.at for heading in headings[1:]] + [len(lines)]
+    limits = [*(heading.at for heading in headings[1:]), len(lines)] if headings else []
     plain = {rank: _titles_are_plain(lines, headings, limits, rank) for rank in ("part", "chapter", "section")}
     return tuple(
         _titled(lines, heading, limit, plain=plain[heading.rank])
@@ -41,9 +41,11 @@ def _titled(lines: Sequence[Line], heading: Heading, limit: int, *, plain: bool)
     first = lines[heading.at]
     title, end = first.name.title, heading.at + 1
     under = lines[end] if end < limit else None
-    if under and wants_title(first) and (_looks_like_title(first, under) or (plain and _plain_title(under))):
+    if under and wants_title(first) and (_looks_like_title(first, under) or (plain and _maybe_title(under))):
         title, end = " ".join(under.text.split()), end + 1
     told = _told(lines, end, limit)
+    if heading.rank == "part" and limit < len(lines) and sum(line.words for line in lines[end:limit]) <= HEAD_WORDS:
+        told = limit  # a few lines between a part's heading and its first chapter's
     return Titled(heading.at, heading.rank, heading.sure, _clean(title), end, told)
 
 
@@ -67,6 +69,11 @@ def _face(shape: Shape) -> Shape:
 
 def _plain_title(line: Line) -> bool:
     return line.plain and titular(line) and not line.turn and not is_speech(line.text)
+
+
+def _maybe_title(line: Line) -> bool:
+    """Where most numbers have a title under them: also one that is a saying, “It’s Mother!”."""
+    return _plain_title(line) or (line.plain and titular(line) and not line.turn and title_case(line.text))
 
 
 def _titles_are_plain(lines: Sequence[Line], headings: Sequence[Heading], limits: Sequence[int], rank: Rank) -> bool:

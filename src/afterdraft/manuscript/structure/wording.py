@@ -40,7 +40,9 @@ ALONE = {"prologue", "epilogue", "interlude"}  # these name a chapter without a 
 
 # the longest run of words that can be a number: "one hundred and twenty-one"
 LONGEST = 5
-LABEL = re.compile(r"(?P<word>[A-Za-z]+)\b\.?(?:\s+(?:the\s+|no\.?\s+|number\s+)?|(?=\d))", re.IGNORECASE)
+LABEL = re.compile(
+    r"(?P<word>[A-Za-z]+)(?P<filler>\b\.?(?:[\s:–—-]+(?:the\s+|no\.?\s*|number\s+)?|(?=\d)|$)|)", re.IGNORECASE
+)
 BETWEEN = re.compile(r"\s*(?P<sign>[.:,;)\]]?\s*[-–—―]{1,3}|[.:,;)\]]|\n|\t|$)\s*")
 DRESSING = " \t\n*_-–—―~=.:[]()"
 
@@ -67,12 +69,12 @@ def name(text: str) -> Name:
 
 def _labelled(text: str) -> Name | None:
     bare = text.lstrip(DRESSING)
-    label = LABEL.match(bare + " ")
+    label = LABEL.match(bare)
     if not label or label["word"].lower() not in KINDS:
         return None
     word = label["word"].lower()
     kind = KINDS[word]
-    rest = bare[label.end() :] if label.end() <= len(bare) else ""
+    rest = bare[label.end() :] if label["filler"] else ""
     numbered = _numbered(rest, kind=kind, word=word)
     if numbered:
         return numbered
