@@ -9,7 +9,8 @@ is lost, what to do. The faces (command line, web) map the class to an exit code
     │   ├── EmptyManuscript
     │   ├── DamagedFile
     │   ├── LockedFile
-    │   └── TooLarge
+    │   ├── TooLarge
+    │   └── CannotOpen            it is not there, or may not be read
     ├── BookTrouble               the book file cannot be used as it is (exit 4)
     │   ├── DamagedBook
     │   ├── NewerBook
@@ -22,9 +23,10 @@ is lost, what to do. The faces (command line, web) map the class to an exit code
     │   ├── NothingToUndo
     │   ├── Missing               the thing named is not there (any more)
     │   └── NotPossible
-    └── WrongUse                  a command was given something it cannot use (exit 2)
-        ├── PortTaken
-        └── AlreadyThere          the file a command would make exists already
+    ├── WrongUse                  a command was given something it cannot use (exit 2)
+    │   ├── PortTaken
+    │   └── AlreadyThere          the file a command would make exists already
+    └── Fault                     a fault of ours (exit 70)
 """
 
 
@@ -74,6 +76,11 @@ class TooLarge(UnreadableManuscript):
             f"“{name}” is larger than a manuscript can be ({what}). Nothing was changed. "
             "If it holds pictures, save a copy without them and bring that in."
         )
+
+
+class CannotOpen(UnreadableManuscript):
+    def __init__(self, path: str, why: str) -> None:
+        super().__init__(f"{path} cannot be opened: {why}. Nothing was changed. Check the name and the folder.")
 
 
 class BookTrouble(AfterdraftError):
@@ -168,3 +175,13 @@ class PortTaken(WrongUse):
 class AlreadyThere(WrongUse):
     def __init__(self, path: str) -> None:
         super().__init__(f"{path} is there already and was left as it is. Choose another name or folder.")
+
+
+class Fault(AfterdraftError):
+    """A fault of ours. `log` is the file where its kind and place in the program are written down."""
+
+    def __init__(self, log: str) -> None:
+        super().__init__(
+            "Something went wrong inside Afterdraft. What was saved before is safe. Try again; if it happens again, "
+            f"what happened is written down, without your text, in {log}."
+        )

@@ -4,11 +4,13 @@ import json
 import os
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, replace
+from datetime import UTC, datetime
 from pathlib import Path
 from threading import RLock
 
 from afterdraft.errors import CannotWrite
-from afterdraft.platform import Folders, write_private
+from afterdraft.platform import Folders, why, write_private
+from afterdraft.work.ports import Book
 
 REMEMBERED = 50  # recent books; more would be a list nobody reads
 SUFFIX = ".afterdraft"
@@ -31,6 +33,21 @@ class Recent:
         return not Path(self.path).is_file()
 
 
+def seen(book: Book, *, opened: str = "") -> Recent:
+    """A book as it stands now; `opened` now too, unless given."""
+    facts = book.facts()
+    draft = facts.draft
+    return Recent(
+        id=facts.id,
+        path=facts.path,
+        title=facts.title,
+        opened=opened or datetime.now(UTC).isoformat(timespec="seconds"),
+        words=draft.words if draft else 0,
+        scenes=draft.scenes if draft else 0,
+        written=draft.written if draft else 0,
+    )
+
+
 class Recents:
     """Recent books, latest first, in a JSON file that is read afresh each time: a command may add to it meanwhile."""
 
@@ -43,6 +60,9 @@ class Recents:
 
     def find(self, id: str) -> Recent | None:
         return next((recent for recent in self.all() if recent.id == id), None)
+
+    def at(self, path: Path) -> Recent | None:
+        return next((recent for recent in self.all() if recent.path == str(path)), None)
 
     def put(self, recent: Recent) -> None:
         """To the front; what was known of the same book or the same place goes."""
@@ -91,7 +111,7 @@ class BooksFolder:
             probe.write_bytes(b"")
             probe.unlink()
         except OSError as trouble:
-            raise CannotWrite(str(folder), _why(trouble)) from trouble
+            raise CannotWrite(str(folder), why(trouble)) from trouble
         _store(self._file, _load(self._file) | {"books_folder": str(folder)})
 
     def free(self, name: str) -> Path:
@@ -151,8 +171,4 @@ def _store(file: Path, value: dict[str, object]) -> None:
     try:
         write_private(file, json.dumps(value, ensure_ascii=False, indent=1))
     except OSError as trouble:
-        raise CannotWrite(str(file), _why(trouble)) from trouble
-
-
-def _why(trouble: OSError) -> str:
-    return (trouble.strerror or "the system refused").lower()
+        raise CannotWrite(str(file), why(trouble)) from trouble

@@ -74,29 +74,17 @@ def lock(path: Path) -> IO[str] | None:
     return None
 
 
-def put_in_place(made: Path, wanted: Path) -> None:
-    """Move a finished file to its name. Raises `FileExistsError` where that is taken: nothing is overwritten."""
-    if sys.platform == "win32":
-        made.rename(wanted)  # refuses by itself
-        return
-    try:
-        os.link(made, wanted)
-    except FileExistsError:
-        raise
-    except OSError:  # a file system without links, such as exFAT: look, then move
-        if os.path.lexists(wanted):
-            raise FileExistsError(str(wanted)) from None
-        made.rename(wanted)
-    else:
-        made.unlink()
-
-
 def claim_port_alone(listening: socket.socket) -> None:
     """Take a port that was just given up, but never one that another program listens on."""
     if sys.platform == "win32":  # there SO_REUSEADDR would let two programs share it
         listening.setsockopt(socket.SOL_SOCKET, socket.SO_EXCLUSIVEADDRUSE, 1)
     else:
         listening.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+
+
+def why(trouble: OSError) -> str:
+    """What the system says went wrong, to stand within a sentence."""
+    return (trouble.strerror or "the system refused").lower()
 
 
 def has_screen() -> bool:

@@ -1,17 +1,207 @@
 """The one place where real adapters meet the use cases."""
 
+import json
+import os
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from importlib import resources
 from pathlib import Path
+from typing import TypeVar
 
-from afterdraft.errors import NotABook
-from afterdraft.home import BooksFolder
+from afterdraft import platform
+from afterdraft.desk.card import CARD_FIELDS
+from afterdraft.errors import AlreadyThere, CannotOpen, EmptyManuscript, Missing
+from afterdraft.formats import table
+from afterdraft.formats.joined import is_manuscript, joined, order
+from afterdraft.home import SUFFIX, BooksFolder, Recents, seen
+from afterdraft.manuscript.draft import Draft
+from afterdraft.store import backups as kept
+from afterdraft.store import opening, place
+from afterdraft.store.shelf import Shelf
+from afterdraft.work.begin_book import begin_book
+from afterdraft.work.bring_draft import bring_draft
+from afterdraft.work.demonstrate import Work, Written, demonstrate
 from afterdraft.work.ports import Book
+
+T = TypeVar("T")
+File = tuple[str, bytes]  # a name without folders, and what is in it
+DEMONSTRATION = "Demonstration book"  # its file's name
+
+
+@dataclass(frozen=True, slots=True)
+class Backup:
+    name: str  # of its file
+    number: int  # grows by one at each backup of the book
+    made: str  # day, YYYY-MM-DD
+    why: str
+    size: int  # bytes
+
+
+def endings() -> tuple[str, ...]:
+    """Of the files that are read as manuscripts: small letters, with the dot."""
+    return tuple(ending for form in table.FORMATS for ending in form.endings)
+
+
+def load(paths: Sequence[Path]) -> tuple[File, ...]:
+    """Files, and all manuscripts in folders, from the disk. Raises `CannotOpen`, `EmptyManuscript`."""
+    files = [inside for path in paths for inside in (_in_folder(path) if path.is_dir() else [path])]
+    return tuple((file.name, _bytes(file)) for file in files)
+
+
+def in_order(files: Sequence[File]) -> tuple[File, ...]:
+    """Put in a writer's order (2 before 10), unless they were named in an order of their own."""
+    names = [name for name, _ in files]
+    if names != sorted(names):  # sorted is how a shell or a browser lists them
+        return tuple(files)
+    places = {name: place for place, name in enumerate(order(names))}
+    return tuple(sorted(files, key=lambda file: places[file[0]]))
+
+
+def read(files: Sequence[File]) -> Draft:
+    """Read one manuscript from its files. Raises `UnreadableManuscript`."""
+    from afterdraft.manuscript.structure import structure  # late: a server that only opens books needs none of it
+
+    files = in_order(files)
+    return structure(joined([table.read(content, name) for name, content in files]))
+
+
+def begin(files: Sequence[File], *, folder: BooksFolder, path: Path | None = None, title: str = "") -> Path:
+    """Make a book of a manuscript's files, in the folder, or at `path`. Returns where it lies.
+
+    Raises `UnreadableManuscript`, `AlreadyThere`, `BookTrouble`; then nothing is left.
+    """
+    files = in_order(files)
+    draft = read(files)
+    shelf = Shelf(lambda title: path or folder.free(title), backups=_backups())
+    return _made(begin_book(shelf, draft, files, title=title))
 
 
 def open_book(path: Path) -> Book:
     """Open a book file. Raises `BookTrouble`."""
-    raise NotABook(str(path))
+    return opening.open_book(path, backups=_backups())
+
+
+def look_at(path: Path) -> Book:
+    """Open a book file for reading only; it may be open elsewhere. Raises `BookTrouble`."""
+    return opening.open_book(path, backups=_backups(), read_only=True)
 
 
 def adopt(folder: BooksFolder, name: str, content: bytes) -> Path:
     """Copy a book file into the books folder. Raises `BookTrouble`; then nothing is left there."""
-    raise NotABook(name)
+    folder.path().mkdir(parents=True, exist_ok=True)
+    return _placed(folder, name.removesuffix(SUFFIX), lambda path: opening.take_in(path, content))
+
+
+def warnings(path: Path) -> tuple[str, ...]:
+    """What the writer should know of a book, or a folder of books, that lies there."""
+    return place.warnings(path if path.suffix == SUFFIX else path / f"book{SUFFIX}")
+
+
+def backups(id: str) -> tuple[Backup, ...]:
+    """Of the book of this id, latest first."""
+    found = kept.in_folder(_backups() / id)
+    return tuple(Backup(one.path.name, one.number, one.day, one.why, one.size) for one in found)
+
+
+def restore(path: Path, id: str, name: str) -> Path | None:
+    """Put the backup called `name` in the place of the book at `path`; returns where the present one was kept.
+
+    Raises `Missing`, `BookTrouble`; then the book is as it was.
+    """
+    folder = _backups() / id
+    backup = next((one.path for one in kept.in_folder(folder) if one.path.name == name), None)
+    if backup is None:
+        raise Missing(f"The backup “{name}”")
+    return kept.restore(path, backup, folder=folder, day=_today())
+
+
+def book_id(path: Path) -> str:
+    """The id of a book, also of one that is damaged or gone, if it was open lately. Raises `BookTrouble`."""
+    known = Recents(platform.folders()).at(path.absolute())
+    if known is not None:
+        return known.id
+    book = look_at(path)
+    book.close()
+    return book.id
+
+
+def demonstration_path(folder: BooksFolder) -> Path:
+    """Where the demonstration book goes unless told otherwise."""
+    return folder.path() / f"{DEMONSTRATION}{SUFFIX}"
+
+
+def demonstration(folder: BooksFolder, *, path: Path | None = None) -> Path:
+    """Where the demonstration book lies; it is made if it is not there. Raises `BookTrouble`."""
+    wanted = path or demonstration_path(folder)
+    return wanted if os.path.lexists(wanted) else _made(_demonstration_at(wanted))
+
+
+def demonstration_anew(path: Path) -> Path | None:
+    """Start the demonstration book at `path` again; returns where it was kept as it is. Raises `BookTrouble`."""
+    made = _demonstration_at(path.with_name(f".{path.stem}.anew"))
+    made.close()
+    try:
+        return kept.restore(path, Path(made.path), folder=_backups() / book_id(path), day=_today())
+    finally:
+        Path(made.path).unlink(missing_ok=True)
+
+
+def _demonstration_at(path: Path) -> Book:
+    data = resources.files("afterdraft.demodata")
+    files = [("manuscript.docx", data.joinpath("manuscript.docx").read_bytes())]
+    work = _work(json.loads(data.joinpath("work.json").read_text(encoding="utf-8")))
+    draft = read(files)
+
+    def first(book: Book) -> None:
+        demonstrate(book, bring_draft(book, draft, files), work)
+
+    return Shelf(lambda _: path, backups=_backups()).begin(title=draft.title, first=first)[0]
+
+
+def _work(stored: dict[str, list[dict[str, str]]]) -> Work:
+    cards = [
+        Written(card["opens"], {name: card[name] for name in CARD_FIELDS if name in card})
+        for card in stored["summaries"]
+    ]
+    return Work(cards, [(note["opens"], note["text"]) for note in stored["notes"]])
+
+
+def _made(book: Book) -> Path:
+    """Close a book that was just made; it is on the list of recent books from now on."""
+    Recents(platform.folders()).put(seen(book))
+    book.close()
+    return Path(book.path)
+
+
+def _placed(folder: BooksFolder, name: str, put: Callable[[Path], T]) -> Path:
+    """Put a file under a free name; the next free one if someone was quicker."""
+    while True:
+        path = folder.free(name)
+        try:
+            put(path)
+        except AlreadyThere:
+            continue
+        return path
+
+
+def _in_folder(folder: Path) -> list[Path]:
+    found = sorted(path for path in folder.iterdir() if path.is_file() and is_manuscript(path.name))
+    if not found:
+        raise EmptyManuscript(folder.name)
+    return found
+
+
+def _bytes(file: Path) -> bytes:
+    try:
+        return file.read_bytes()
+    except OSError as error:
+        raise CannotOpen(str(file), platform.why(error)) from error
+
+
+def _backups() -> Path:
+    return platform.folders().data / "backups"
+
+
+def _today() -> str:
+    return datetime.now(UTC).date().isoformat()

@@ -14,7 +14,7 @@ from starlette.responses import JSONResponse, PlainTextResponse, Response
 from starlette.routing import BaseRoute, Route
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
-from afterdraft.errors import AfterdraftError, Stale
+from afterdraft.errors import AfterdraftError, Fault, Stale
 from afterdraft.faultlog import write_down
 from afterdraft.web import assets, handover, messages, pages
 from afterdraft.web.guard import Guard
@@ -96,7 +96,7 @@ class Faults:
                 await self._apology(Request(scope, receive))(scope, receive, send)
 
     def _apology(self, request: Request) -> Response:
-        error = messages.fault(self._log)
+        error = Fault(self._log)
         try:
             return answer(request, error, 500)
         except Exception as fault:  # noqa: BLE001 the page that tells of faults may itself be the fault

@@ -47,11 +47,3 @@ def too_much(limit: int) -> str:
 def refused(status: int, detail: str) -> errors.AfterdraftError:
     """For a refusal that comes from the framework; only a body too large brings a sentence of its own."""
     return errors.AfterdraftError({404: NO_SUCH_PAGE, 405: WRONG_METHOD, 413: detail}.get(status, NOT_UNDERSTOOD))
-
-
-def fault(log: str) -> errors.AfterdraftError:
-    """For a fault of ours; `log` is the file where its place in the program is written down."""
-    return errors.AfterdraftError(
-        "Something went wrong inside Afterdraft. What was saved before is safe. Go back and try again; "
-        f"if it happens again, what happened is written down, without your text, in {log}."
-    )

@@ -1,23 +1,26 @@
 """The books that are open in this process, by id. Every method may be called from any thread."""
 
 from collections.abc import Callable
-from datetime import UTC, datetime
 from pathlib import Path
 from threading import RLock
 
 from afterdraft.errors import AfterdraftError, Missing, NotPossible
-from afterdraft.home import BooksFolder, Recent, Recents
+from afterdraft.home import BooksFolder, Recent, Recents, seen
 from afterdraft.work.ports import Book
 
 Opener = Callable[[Path], Book]  # raises BookTrouble
 Adopter = Callable[[str, bytes], Path]  # a book file's name and bytes → where its copy now lies; raises BookTrouble
+Restorer = Callable[[Path, str, str], object]  # a book's path and id, a backup's name; raises BookTrouble, Missing
 
 
 class Registry:
-    def __init__(self, *, opener: Opener, adopter: Adopter, recents: Recents, folder: BooksFolder) -> None:
+    def __init__(
+        self, *, opener: Opener, adopter: Adopter, restorer: Restorer, recents: Recents, folder: BooksFolder
+    ) -> None:
         self.folder = folder
         self._opener = opener
         self._adopter = adopter
+        self._restorer = restorer
         self._recents = recents
         self._open: dict[str, Book] = {}
         self._lock = RLock()
@@ -28,7 +31,7 @@ class Registry:
         path = path.expanduser().absolute()
         with self._lock:
             book = self._at(path) or self._take_in(path)
-            self._recents.put(_seen(book))
+            self._recents.put(seen(book))
             return book
 
     def adopt(self, name: str, content: bytes) -> Book:
@@ -46,6 +49,21 @@ class Registry:
             book = self.open(Path(recent.path))
             if book.id != id:
                 raise Missing(f"“{recent.title}”")
+            return book
+
+    def restore(self, id: str, backup: str) -> Book:
+        """Put the backup of this name in the book's place, after keeping what is there; the book is then open again.
+
+        Raises `Missing`, `BookTrouble`; the book is then as it was.
+        """
+        with self._lock:
+            book = self.book(id)
+            path = Path(book.path)
+            self._open.pop(id).close()
+            try:
+                self._restorer(path, id, backup)
+            finally:
+                book = self.open(path)
             return book
 
     def recents(self) -> tuple[Recent, ...]:
@@ -67,7 +85,7 @@ class Registry:
             if book is None:
                 return
             try:
-                self._recents.update(_seen(book))
+                self._recents.update(seen(book))
                 book.back_up(why="close")
             finally:
                 book.close()
@@ -104,21 +122,7 @@ class Registry:
 
     def _fresh(self, recent: Recent) -> Recent:
         book = self._open.get(recent.id)
-        return recent if book is None else _seen(book, opened=recent.opened)
-
-
-def _seen(book: Book, *, opened: str = "") -> Recent:
-    facts = book.facts()
-    draft = facts.draft
-    return Recent(
-        id=facts.id,
-        path=facts.path,
-        title=facts.title,
-        opened=opened or datetime.now(UTC).isoformat(timespec="seconds"),
-        words=draft.words if draft else 0,
-        scenes=draft.scenes if draft else 0,
-        written=draft.written if draft else 0,
-    )
+        return recent if book is None else seen(book, opened=recent.opened)
 
 
 def _same(one: Path, other: Path) -> bool:

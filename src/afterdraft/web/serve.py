@@ -14,7 +14,7 @@ from functools import partial
 from http import HTTPStatus
 from http.client import HTTPConnection, HTTPException
 from pathlib import Path
-from threading import Event, Thread
+from threading import Event, Thread, Timer
 from types import FrameType
 from typing import IO, NoReturn
 from urllib.parse import quote, urlencode
@@ -34,6 +34,7 @@ DEFAULT_PORT = 8427  # not assigned in IANA's registry of port numbers, from mem
 PORTS_TRIED = 50  # the usual one and those after it; then any that is free
 ANSWER_WITHIN = 10.0  # seconds: a running server may be bringing an older book up to date
 LOOK_AGAIN = 0.1  # seconds
+LINGER = 0.5  # seconds between the answer to Close and the end
 LET_FINISH = 5  # seconds given at the end to requests under way
 ENDING = (signal.SIGINT, signal.SIGTERM, *(getattr(signal, n) for n in ("SIGHUP", "SIGBREAK") if hasattr(signal, n)))
 
@@ -96,14 +97,18 @@ def _registry(folders: platform.Folders) -> Registry:
     return Registry(
         opener=wiring.open_book,
         adopter=partial(wiring.adopt, folder),
+        restorer=wiring.restore,
         recents=Recents(folders),
         folder=folder,
     )
 
 
 def _close(registry: Registry, ending: Event) -> tuple[str, ...]:
+    """Close the books now; end a little later, so that the page that says so still gets its looks."""
     troubles = registry.close_all()
-    ending.set()
+    timer = Timer(LINGER, ending.set)
+    timer.daemon = True
+    timer.start()
     return troubles
 
 
