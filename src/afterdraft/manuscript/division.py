@@ -55,14 +55,18 @@ class Matter:
     kind: MatterKind
 
 
+Reading = Literal["chapter", "scene", "mark", "text", "front matter", "back matter"]
+# what a paragraph can be taken for: the heading of a chapter, the beginning of a scene, a typed scene break, …
+
+
 @dataclass(frozen=True, slots=True)
 class Doubt:
     """A decision the program was unsure of, with the other reading, for one-key correction."""
 
     what: str  # a plain sentence: "This line may be a chapter heading."
     paragraph: int
-    chosen: str  # "chapter", "scene", "text", "front matter", …
-    other: str
+    chosen: Reading
+    other: Reading
 
 
 @dataclass(frozen=True, slots=True)

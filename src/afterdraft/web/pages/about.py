@@ -7,28 +7,18 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from afterdraft import wiring
-from afterdraft.errors import NotPossible
 from afterdraft.web.body import form, text
 from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work import retitle
 from afterdraft.work.ports import DraftFacts
-
-
-@dataclass(frozen=True, slots=True)
-class Kept:
-    """One backup."""
-
-    name: str
-    made: str  # UTC, ISO 8601
-    why: str
+from afterdraft.work.retitle import retitle_book
 
 
 @dataclass(frozen=True, slots=True)
 class AboutPage:
     view: BookView
     drafts: tuple[DraftFacts, ...]
-    backups: tuple[Kept, ...]  # latest first
+    backups: tuple[wiring.Backup, ...]  # latest first
     warnings: tuple[str, ...]  # about where the file lies
     checked: tuple[str, ...] | None  # what a check found; None when none was asked for
 
@@ -48,7 +38,7 @@ def _page(request: Request, *, checked: tuple[str, ...] | None) -> Response:
     context = AboutPage(
         view=seen,
         drafts=seen.book.drafts(),
-        backups=tuple(Kept(b.name, b.made, b.why) for b in wiring.backups(seen.book)),
+        backups=wiring.backups(seen.facts.id),
         warnings=wiring.warnings(Path(seen.facts.path)),
         checked=checked,
     )
@@ -56,10 +46,8 @@ def _page(request: Request, *, checked: tuple[str, ...] | None) -> Response:
 
 
 def title(request: Request) -> Response:
-    book, words = book_of(request), text(form(request), "title").strip()
-    if not words:
-        raise NotPossible("A book needs a title.")
-    retitle.book(book, words)
+    book = book_of(request)
+    retitle_book(book, text(form(request), "title"))
     return go(f"/books/{book.id}/about")
 
 

@@ -5,17 +5,18 @@ from starlette.responses import JSONResponse, Response
 
 from afterdraft.web.body import form
 from afterdraft.web.render import back, book_of, go, number
+from afterdraft.work.step_back import step_back, step_forward
 
 
 def undo(request: Request) -> Response:
     book, posted = book_of(request), form(request)
-    edit = book.undo(number(posted, "number"))
+    edit = step_back(book, number(posted, "number"))
     return go(back(posted, f"/books/{book.id}/scenes"), said=f"Taken back: {edit.name}")
 
 
 def redo(request: Request) -> Response:
     book, posted = book_of(request), form(request)
-    edit = book.redo(number(posted, "number"))
+    edit = step_forward(book, number(posted, "number"))
     return go(back(posted, f"/books/{book.id}/scenes"), said=f"Done again: {edit.name}")
 
 

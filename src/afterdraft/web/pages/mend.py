@@ -7,19 +7,22 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from afterdraft.errors import Missing, NotPossible
-from afterdraft.manuscript.division import Where
+from afterdraft.manuscript.division import Chapter, Matter, Part, Scene, Where
 from afterdraft.web.body import form, text
 from afterdraft.web.render import back, book_of, go, number
 from afterdraft.web.view import view
-from afterdraft.work import retitle
 from afterdraft.work.join_scenes import join_scenes
 from afterdraft.work.make_chapter import make_chapter, unmake_chapter, unmake_part
+from afterdraft.work.mark_break import unmark_break
 from afterdraft.work.mark_matter import mark_matter, unmark_matter
 from afterdraft.work.ports import Book
+from afterdraft.work.retitle import retitle_chapter, retitle_part, retitle_scene
 from afterdraft.work.settle_doubt import settle_doubt
-from afterdraft.work.split_scene import split_scene, unmark_mark
+from afterdraft.work.split_scene import split_scene
+from afterdraft.work.take_other import take_other
 
 Act = Callable[[Book, str, FormData], None]
+Unit = Part | Chapter | Scene | Matter
 
 
 def mend(request: Request) -> Response:
@@ -47,7 +50,8 @@ def _paragraph(book: Book, posted: FormData) -> int:
         if name in posted:
             return number(posted, name)
     seen = view(book)
-    units = (*seen.division.scenes, *seen.division.chapters, *seen.division.parts, *seen.division.matter)
+    division = seen.division
+    units: list[Unit] = [*division.scenes, *division.chapters, *division.parts, *division.matter]
     named = {text(posted, name) for name in ("scene", "chapter", "part", "matter")}
     return next((unit.at for unit in units if unit.id in named), 0)
 
@@ -64,30 +68,39 @@ def _place(book: Book, paragraph: int) -> str:
 
 def _begin(book: Book, draft: str, posted: FormData) -> None:
     at, what = number(posted, "paragraph"), text(posted, "begin")
-    acts = {"scene": split_scene, "chapter": make_chapter, "text": unmark_mark}
-    if what not in acts:
-        raise NotPossible("A scene or a chapter begins at a paragraph.")
-    acts[what](book, draft, at)
+    if what == "scene":
+        split_scene(book, draft, at)
+    elif what == "chapter":
+        make_chapter(book, draft, at)
+    elif what == "text":
+        unmark_break(book, draft, at)
+    else:
+        raise NotPossible("A paragraph can begin a scene or a chapter.")
 
 
 def _where(posted: FormData) -> Where:
     return "back" if text(posted, "where") == "back" else "front"
 
 
+def _join(book: Book, draft: str, posted: FormData) -> None:
+    join_scenes(book, text(posted, "scene"))
+
+
 def _settle(book: Book, draft: str, posted: FormData) -> None:
-    settle_doubt(book, draft, number(posted, "paragraph"), other=text(posted, "take") == "other")
+    settle = take_other if text(posted, "take") == "other" else settle_doubt
+    settle(book, draft, number(posted, "paragraph"))
 
 
 ACTS: dict[str, Act] = {
-    "join": lambda book, draft, posted: join_scenes(book, draft, text(posted, "scene")),
+    "join": _join,
     "at": _begin,
-    "retitle-scene": lambda book, draft, p: retitle.scene(book, draft, text(p, "scene"), text(p, "title")),
-    "retitle-chapter": lambda book, draft, p: retitle.chapter(book, draft, text(p, "chapter"), text(p, "title")),
-    "retitle-part": lambda book, draft, p: retitle.part(book, draft, text(p, "part"), text(p, "title")),
+    "retitle-scene": lambda book, draft, p: retitle_scene(book, text(p, "scene"), text(p, "title")),
+    "retitle-chapter": lambda book, draft, p: retitle_chapter(book, draft, text(p, "chapter"), text(p, "title")),
+    "retitle-part": lambda book, draft, p: retitle_part(book, draft, text(p, "part"), text(p, "title")),
     "unmake-chapter": lambda book, draft, posted: unmake_chapter(book, draft, text(posted, "chapter")),
     "unmake-part": lambda book, draft, posted: unmake_part(book, draft, text(posted, "part")),
     "set-apart": lambda book, draft, posted: mark_matter(
-        book, draft, number(posted, "start"), number(posted, "end"), where=_where(posted), kind="other"
+        book, draft, number(posted, "start"), number(posted, "end"), where=_where(posted)
     ),
     "is-story": lambda book, draft, posted: unmark_matter(book, draft, text(posted, "matter")),
     "settle": _settle,

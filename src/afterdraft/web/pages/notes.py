@@ -11,7 +11,7 @@ from afterdraft.errors import NotPossible
 from afterdraft.web.body import form, text
 from afterdraft.web.render import back, book_of, frame, go, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.change_note import change_note
+from afterdraft.work.change_note import set_note_state
 from afterdraft.work.write_note import write_note
 
 
@@ -53,10 +53,8 @@ def notes_page(seen: BookView) -> NotesPage:
 def add(request: Request) -> Response:
     """`POST /books/{book}/notes` with text, and the scene's code unless it is loose."""
     book, posted = book_of(request), form(request)
-    words, code = text(posted, "text").strip(), text(posted, "scene")
-    if not words:
-        raise NotPossible("The note was empty.")
-    write_note(book, words, scene=view(book).by_code(code).scene.id if code else None)
+    code = text(posted, "scene")
+    write_note(book, text(posted, "text"), scene=view(book).by_code(code).scene.id if code else None)
     return go(
         back(posted, f"/books/{book.id}/notes"), said="The note is kept." if code else "The note is kept, under Notes."
     )
@@ -65,7 +63,7 @@ def add(request: Request) -> Response:
 def change(request: Request) -> Response:
     """`POST /books/{book}/notes/{note}` with a new state."""
     book, posted = book_of(request), form(request)
-    change_note(book, request.path_params["note"], state=_state(text(posted, "state")))
+    set_note_state(book, request.path_params["note"], _state(text(posted, "state")))
     return go(back(posted, f"/books/{book.id}/notes"))
 
 

@@ -7,10 +7,8 @@ from starlette.responses import Response
 
 from afterdraft.web.render import book_of, frame, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.find import find
+from afterdraft.work.find import LIMIT, find
 from afterdraft.work.ports import Hit
-
-LIMIT = 100  # places on one page; more than anyone reads through
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +31,7 @@ def search(request: Request) -> Response:
     """`/books/{book}/search?q=…`"""
     seen = view(book_of(request))
     query = request.query_params.get("q", "").strip()
-    hits = find(seen.book, query, limit=LIMIT) if query else ()
+    hits = find(seen.book, query)
     context = SearchPage(seen, query, tuple(_place(seen, hit) for hit in hits), len(hits) == LIMIT)
     return render(
         request, "search.html", context, frame(request, f"Search: {query}" if query else "Search", "search", book=seen)

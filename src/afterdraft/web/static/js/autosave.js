@@ -19,7 +19,6 @@ class Card {
   constructor(form) {
     this.form = form;
     this.path = form.action;
-    this.revision = Number(form.dataset.revision);
     this.sequence = 0;
     this.waiting = new Map(); // field name → whether the edit is complete
     this.running = false;
@@ -39,6 +38,7 @@ class Card {
   unsaved() { return this.running || this.boxes().some((box) => this.dirty(box)); }
 
   watch(box) {
+    box.dataset.revision = this.form.dataset.revision; // each field remembers which state of the card it has seen
     box.addEventListener("input", () => {
       this.say("");
       clearTimeout(this.timer);
@@ -74,7 +74,7 @@ class Card {
   }
 
   send(name, text, done, keepalive = false) {
-    const body = new URLSearchParams({ text, revision: this.revision, client, sequence: ++this.sequence, done: done ? "1" : "0" });
+    const body = new URLSearchParams({ text, revision: this.box(name).dataset.revision, client, sequence: ++this.sequence, done: done ? "1" : "0" });
     return fetch(`${this.path}/${name}`, { method: "POST", body, keepalive, headers: { Accept: "application/json" } });
   }
 
@@ -82,8 +82,7 @@ class Card {
     const box = this.box(name);
     box.dataset.saved = text;
     box.dataset.open = done ? "" : "1"; // an edit still being typed; leaving the box completes it
-    this.revision = Number(answer.headers.get("Afterdraft-Revision"));
-    this.form.elements.revision.value = this.revision;
+    box.dataset.revision = answer.headers.get("Afterdraft-Revision");
     this.failures = 0;
     unsay("gone");
     sessionStorage.removeItem(this.kept(name));
@@ -95,9 +94,9 @@ class Card {
   }
 
   stale(name, text, told) {
-    this.revision = told.revision;
     const box = this.box(name);
-    if (told.stands === box.dataset.saved) { this.waiting.set(name, true); return true; } // another field changed, not this one
+    box.dataset.revision = told.revision;
+    if (told.stands === box.dataset.saved && told.error) { this.waiting.set(name, true); return true; } // changed, and changed back
     box.dataset.clash = "1";
     this.say("Not saved yet: choose which text shall stand");
     clash(box, told.stands, (chosen) => {
@@ -146,8 +145,10 @@ class Card {
     for (const box of this.boxes()) {
       const text = sessionStorage.getItem(this.kept(box.dataset.field));
       if (text === null || text === box.value) { sessionStorage.removeItem(this.kept(box.dataset.field)); continue; }
-      if (!box.value || text.startsWith(box.value)) { box.value = text; this.queue(box, true); }
-      else this.stale(box.dataset.field, text, { stands: box.value, revision: this.revision, own: text }), box.value = text;
+      const stands = box.value;
+      box.value = text;
+      if (!stands || text.startsWith(stands)) this.queue(box, true);
+      else this.stale(box.dataset.field, text, { stands, revision: box.dataset.revision });
     }
   }
 
