@@ -22,10 +22,11 @@ from demo.source import Line, SourceChapter
 TITLE = "TARE"
 AUTHOR = "Ursula Tennick"
 ADDRESS = ("Ursula Tennick", "The Old Pound", "Nether Harrow", "Sallow Levels")
+LANGUAGE = "en-GB"
 TYPED = dt.datetime(2025, 1, 6, 9, 0, tzinfo=dt.UTC)  # any fixed time
 WHOLE = 11  # chapters of the finished book
 UNUSED = ("/thumbnail", "/stylesWithEffects", "/customXml")  # kinds of parts of the template
-TITLE_DROP = 10  # empty lines above the title, as on a typed title page
+TITLE_DROP = Pt(220)  # the title stands half-way down its page
 
 
 def typescript(chapters: tuple[SourceChapter, ...], *, words: int) -> bytes:
@@ -48,6 +49,8 @@ def _blank() -> Typescript:
     normal.font.name, normal.font.size = "Times New Roman", Pt(12)
     normal.paragraph_format.line_spacing = 2
     normal.paragraph_format.space_after = Pt(0)
+    for lang in document.styles.element.iter(qn("w:lang")):
+        lang.set(qn("w:val"), LANGUAGE)
     heading = document.styles["Heading 1"]
     heading.font.color.rgb = RGBColor(0, 0, 0)
     heading.font.size = Pt(14)
@@ -70,7 +73,7 @@ def _running_head(document: Typescript) -> None:
 def _properties(document: Typescript) -> None:
     properties = document.core_properties
     properties.title, properties.author, properties.last_modified_by = "Tare", AUTHOR, AUTHOR
-    properties.language, properties.comments, properties.revision = "en-GB", "", 1
+    properties.language, properties.comments, properties.revision = LANGUAGE, "", 1
     properties.created = properties.modified = TYPED
 
 
@@ -88,9 +91,8 @@ def _title_page(document: Typescript, chapters: tuple[SourceChapter, ...], words
     about = f"about {round(words, -2):,} words"
     for line in (*ADDRESS, "", about):
         document.add_paragraph(line).paragraph_format.line_spacing = 1
-    for _ in range(TITLE_DROP):
-        document.add_paragraph()
-    for line in (TITLE, "a novel", "by", AUTHOR):
+    _centred(document, TITLE).paragraph_format.space_before = TITLE_DROP
+    for line in ("a novel", "by", AUTHOR):
         _centred(document, line)
     if len(chapters) < WHOLE:
         _centred(document, f"(first {len(chapters)} chapters)")
