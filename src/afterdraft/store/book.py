@@ -15,7 +15,7 @@ from afterdraft.manuscript.division import Division, Doubt
 from afterdraft.store import backups, cards, connect, divisions, drafts, inspect, journal, search
 from afterdraft.store.desk import OpenDesk
 from afterdraft.store.journal import Journal
-from afterdraft.store.migrate import check_readable, migrate
+from afterdraft.store.migrate import migrate, refuse_newer, refuse_older
 from afterdraft.store.migrations import MIGRATIONS, Migration
 from afterdraft.store.readers import Readers
 from afterdraft.store.trouble import told
@@ -50,14 +50,15 @@ class BookFile:
         self._journal: Journal | None = None
         self._writer: Writer | None = None
         self._readers = Readers(lambda: connect.reading(path))
-        with told(str(path)):
-            if not read_only:
-                self._writer = Writer(path, self._prepare)
-            try:
+        try:
+            with told(str(path)):
+                self._refuse_newer()
+                if not read_only:
+                    self._writer = Writer(path, self._prepare)
                 self._id = self._check_at_opening()
-            except BaseException:
-                self.close()
-                raise
+        except BaseException:
+            self.close()
+            raise
 
     @property
     def id(self) -> str:
@@ -211,10 +212,15 @@ class BookFile:
         )
         self._journal = Journal(db)
 
-    def _check_at_opening(self) -> str:
-        """The book's id. Raises `NewerBook`, `DamagedBook`."""
+    def _refuse_newer(self) -> None:
+        """Before anything is written to it."""
         with self._readers.snapshot() as db:
-            check_readable(db, self._path, self._migrations)
+            refuse_newer(db, self._path, self._migrations)
+
+    def _check_at_opening(self) -> str:
+        """The book's id. Raises `DamagedBook`; `CannotWrite` for an older book opened for reading only."""
+        with self._readers.snapshot() as db:
+            refuse_older(db, self._path, self._migrations)
             for number in drafts.changed(db):
                 raise DamagedBook(self.path, f"draft {number} is not as it was brought in")
             return _book_id(db)

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from afterdraft.errors import CannotWrite, DamagedBook, NewerBook
 from afterdraft.store import journal
-from afterdraft.store.migrations import MIGRATIONS, Migration
+from afterdraft.store.migrations import Migration
 
 
 def version(db: sqlite3.Connection) -> int:
@@ -14,13 +14,19 @@ def version(db: sqlite3.Connection) -> int:
     return int(db.execute("PRAGMA user_version").fetchone()[0])
 
 
-def check_readable(db: sqlite3.Connection, path: Path, migrations: Sequence[Migration] = MIGRATIONS) -> None:
-    """For a book opened for reading only, which is never migrated. Raises `NewerBook`, `CannotWrite`."""
+def refuse_newer(db: sqlite3.Connection, path: Path, migrations: Sequence[Migration]) -> None:
+    """Raises `NewerBook`."""
     has = version(db)
     if has > len(migrations):
         raise NewerBook(str(path), has, len(migrations))
-    if has < len(migrations):
-        raise CannotWrite(str(path), "it is of an earlier form, and was opened for reading only; open it to work in it")
+
+
+def refuse_older(db: sqlite3.Connection, path: Path, migrations: Sequence[Migration]) -> None:
+    """A book opened for reading only is never migrated. Raises `CannotWrite`."""
+    if version(db) < len(migrations):
+        raise CannotWrite(
+            str(path), "it was made by an earlier Afterdraft, and must be opened to be brought up to date"
+        )
 
 
 def migrate(
@@ -28,15 +34,13 @@ def migrate(
     path: Path,
     *,
     back_up: Callable[[], None],
-    migrations: Sequence[Migration] = MIGRATIONS,
+    migrations: Sequence[Migration],
 ) -> str:
     """Run what the book has not been through, a transaction each; returns what the writer must know, or "".
 
     A book that is not new is backed up first. Steps of undo speak of the old tables, so they are given up.
     """
     has = version(db)
-    if has > len(migrations):
-        raise NewerBook(str(path), has, len(migrations))
     if has == len(migrations):
         return ""
     if has:

@@ -11,6 +11,7 @@ from afterdraft.store.backups import check_copy, sync_file, sync_folder
 from afterdraft.store.book import BookFile, Now, utc_now
 from afterdraft.store.connect import is_book, made_new, whole, writing
 from afterdraft.store.migrate import migrate
+from afterdraft.store.migrations import MIGRATIONS
 from afterdraft.store.names import new_id
 from afterdraft.store.trouble import told
 
@@ -38,8 +39,7 @@ def begin_book(
     `BookTrouble` and what `first` raises; then nothing is left at `path`.
     """
     path = path.absolute()
-    if os.path.lexists(path):
-        raise AlreadyThere(str(path))
+    _refuse_taken(path)
     making = _hidden(path)
     with told(str(path)):
         try:
@@ -58,6 +58,7 @@ def take_in(path: Path, content: bytes) -> None:
 
     It is not brought to another form here: that waits until it is opened.
     """
+    _refuse_taken(path)
     making = _hidden(path)
     with told(str(path)):
         try:
@@ -73,12 +74,17 @@ def take_in(path: Path, content: bytes) -> None:
 def _make(path: Path, title: str, now: str) -> None:
     made_new(path)
     with closing(writing(path)) as db:
-        migrate(db, path, back_up=_nothing)
+        migrate(db, path, back_up=_nothing, migrations=MIGRATIONS)
         db.execute("BEGIN IMMEDIATE")
         db.execute("INSERT INTO book (one, id, changed) VALUES (1, ?, ?)", (new_id("book"), now))
         db.execute("INSERT INTO desk_book VALUES (1, ?)", (title,))
         db.execute("COMMIT")
         whole(db)
+
+
+def _refuse_taken(path: Path) -> None:
+    if os.path.lexists(path):
+        raise AlreadyThere(str(path))
 
 
 def _hidden(path: Path) -> Path:

@@ -11,7 +11,9 @@ _SYNCED = re.compile(
 )
 # How such programs name the second of two versions that do not agree (from memory): "(conflicted copy 2026-11-25)",
 # ".sync-conflict-20261125-101500-AB12CDE", "_conflict-20261125"; other languages put their own word in brackets.
-_CONFLICT = re.compile(r"\([^)]*(conflict|konflikt|conflit)[^)]*\)|[ ._-](sync-)?conflict[-_ ]?\d{4}", re.IGNORECASE)
+_CONFLICT = re.compile(
+    r"\([^)]*(conflict|konflikt|conflit)[^)]*\)|[ ._-](sync-)?conflict[-_ ]?\d{4}-?\d\d-?\d\d", re.IGNORECASE
+)
 
 SYNCED = (
     "This book lies in a folder that is kept in step with other computers. Work in it on one computer at a time, "

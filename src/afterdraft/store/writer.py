@@ -80,15 +80,15 @@ class Writer:
             return
         try:
             self._prepare(db)
+            here = _place(self._path)
             self._opened.set_result(None)
-            self._serve(db)
+            self._serve(db, here)
         except BaseException as error:  # noqa: BLE001 — as above; `_serve` itself raises nothing
             self._opened.set_exception(error)
         finally:
             _leave(db)
 
-    def _serve(self, db: sqlite3.Connection) -> None:
-        here = _place(self._path)
+    def _serve(self, db: sqlite3.Connection, here: tuple[int, int]) -> None:
         unfolded = True  # a log may have been left by a program that was killed
         while True:
             try:

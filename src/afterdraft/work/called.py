@@ -6,10 +6,12 @@ from afterdraft.manuscript.naming import scene_name, shortened
 from afterdraft.manuscript.outline import leaves
 from afterdraft.work.ports import Book
 
+_WITHIN = str.maketrans('“”"', "‘’'")
+
 
 def quoted(text: str) -> str:
-    """On one line, shortened, in quotation marks."""
-    return f"“{shortened(text)}”"
+    """On one line, shortened, in quotation marks; its own are single within them."""
+    return f"“{shortened(text).translate(_WITHIN)}”"
 
 
 def scene_called(book: Book, scene: str) -> str:
