@@ -77,7 +77,9 @@ def manuscript(pieces: Sequence[JsonChapter]) -> str:
     for piece in pieces:
         if piece.chapter.isdigit():
             out.append(f"CHAPTER {piece.chapter}. {piece.title}")
-        out.append(piece.text.strip())
+        text = piece.text.strip()
+        # The package runs the epilogue's heading and its motto together.
+        out.append(text.replace("Epilogue ", "Epilogue\n\n", 1) if piece.chapter == "Epilogue" else text)
     return "\n\n".join(out) + "\n"
 
 

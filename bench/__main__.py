@@ -1,0 +1,40 @@
+"""`python -m bench [--full] [--only NAME]`: every bench, and `RESULTS.md`."""
+
+import argparse
+import sys
+from collections.abc import Callable, Mapping
+
+from bench import corpus
+from bench.report import Section, shown, write
+from bench.speed import section as speed
+from bench.structure import section as structure
+
+SECTIONS: Mapping[str, Callable[..., Section]] = {"structure": structure.measure, "speed": speed.measure}
+
+
+def main() -> int:
+    parser = argparse.ArgumentParser(prog="python -m bench", description=__doc__)
+    parser.add_argument("--full", action="store_true", help="all of it, where a sample is taken otherwise")
+    parser.add_argument("--only", choices=SECTIONS, help="one bench, printed and not written down")
+    asked = parser.parse_args()
+    if not corpus.paths():
+        print("The corpus folder beside the checkout is missing; nothing was measured.", file=sys.stderr)
+        return 2
+    names = [asked.only] if asked.only else list(SECTIONS)
+    sections = [_measured(name, full=asked.full) for name in names]
+    if not asked.only:
+        write(sections)
+    missed = [figure for section in sections for figure in section.figures if figure.met is False]
+    return 1 if missed else 0
+
+
+def _measured(name: str, *, full: bool) -> Section:
+    print(f"{name} …", flush=True)
+    section = SECTIONS[name](full=full)
+    for figure in section.figures:
+        print(f"  {figure.name:60} {shown(figure):>12}  {'' if figure.met is not False else 'MISSED'}", flush=True)
+    return section
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,52 @@
+"""The manuscript that budgets are stated for: 120,000 words in 90 scenes, made of the corpus's novels."""
+
+from collections.abc import Iterator
+from itertools import islice
+
+from bench import corpus
+from bench.corpus import Break, Chapter, Novel
+from bench.structure.manuscripts import Manuscript, make
+from bench.structure.writers.habits import STYLES
+
+WORDS = 120_000
+SCENES = 90
+SCENES_A_CHAPTER = 3
+LARGEST = "the-old-wives-tale"  # 215,000 words in 104 scenes
+
+
+def budget_novel() -> Manuscript:
+    """A docx with headings by style and typed breaks: paragraphs of several novels in a row, cut into equal scenes."""
+    scenes = list(islice(_scenes(WORDS // SCENES), SCENES))
+    chapters = tuple(
+        _chapter(number, tuple(scenes[at : at + SCENES_A_CHAPTER]))
+        for number, at in enumerate(range(0, SCENES, SCENES_A_CHAPTER), 1)
+    )
+    return make(Novel("budget", "A Long Walk Home", "Nora Quill", (), (), chapters), STYLES)
+
+
+def largest_novel() -> Manuscript:
+    return make(corpus.novel(next(path for path in corpus.paths() if LARGEST in path.name)), STYLES)
+
+
+def _scenes(words: int) -> Iterator[tuple[str, ...]]:
+    """Scenes of about `words` words each: a scene ends with the paragraph that takes all so far to its share."""
+    scene: list[str] = []
+    taken = due = 0
+    for paragraph in _paragraphs():
+        scene.append(paragraph)
+        taken += len(paragraph.split())
+        if taken >= due + words:
+            yield tuple(scene)
+            scene, due = [], due + words
+
+
+def _paragraphs() -> Iterator[str]:
+    for path in corpus.paths():
+        for chapter in corpus.novel(path).chapters:
+            for scene in chapter.scenes:
+                yield from scene
+
+
+def _chapter(number: int, scenes: tuple[tuple[str, ...], ...]) -> Chapter:
+    breaks = (Break("start", ""), *(Break("hr", "") for _ in scenes[1:]))
+    return Chapter(number, f"Stage {number}", "", "", "chapter", (), None, scenes, breaks)

@@ -1,0 +1,117 @@
+"""The budgets of the project, measured on the real server with the manuscript that they are stated for."""
+
+import json
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from statistics import median
+from typing import Any
+
+from bench.report import Figure, Section
+from bench.speed.novel import SCENES, WORDS, budget_novel, largest_novel
+from bench.speed.serving import bring_in, serving
+from bench.speed.walk import Timed, every_edit, every_page
+from bench.structure.manuscripts import Manuscript
+
+STARTS = 5
+IMPORTS = 5
+EDITS = 40  # of each kind; 200 in the full run
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """All that was measured on one server."""
+
+    starts: list[float]
+    brought: list[float]
+    peak: float
+    rest: float
+    pages: list[Timed]
+    edits: list[Timed]
+
+
+def measure(*, full: bool) -> Section:
+    budget, largest = budget_novel(), largest_novel()
+    stages = _stages(budget)
+    run = _run(budget, largest, edits=200 if full else EDITS)
+    return Section(
+        title="Speed and memory",
+        corpus=(
+            f"A docx of {WORDS:,} words in {SCENES} scenes, made of the corpus's novels; pages and edits on the "
+            "largest novel of the corpus (215,000 words, 104 scenes). Times are from outside: from a client's request "
+            "to the whole answer."
+        ),
+        figures=tuple(_figures(run, stages)),
+        lines=(*_table("route", run.pages), "", *_table("edit", run.edits), "", *_by_stage(stages)),
+    )
+
+
+def _run(budget: Manuscript, largest: Manuscript, *, edits: int) -> Run:
+    starts = [_start() for _ in range(STARTS)]
+    with serving() as server:
+        brought = [bring_in(server.client, budget.name, budget.data)[1] for _ in range(IMPORTS)]
+        book, _ = bring_in(server.client, largest.name, largest.data)
+        pages = every_page(server.client, book)
+        made = every_edit(server.client, book, edits)
+        _, peak = server.memory()
+    with serving() as server:
+        bring_in(server.client, budget.name, budget.data)
+        time.sleep(3)  # seconds: after the pause in which the book tidies itself up
+        rest, _ = server.memory()
+    return Run(starts, brought, peak, rest, pages, made)
+
+
+def _start() -> float:
+    with serving() as server:
+        return server.started
+
+
+def _stages(made: Manuscript) -> dict[str, Any]:
+    with tempfile.TemporaryDirectory() as folder:
+        file = Path(folder) / made.name
+        file.write_bytes(made.data)
+        command = [sys.executable, "-m", "bench.speed.stages", str(file), folder]
+        done = subprocess.run(command, capture_output=True, check=True, cwd=Path(__file__).parents[2])
+    found: dict[str, Any] = json.loads(done.stdout)
+    return found
+
+
+def _figures(run: Run, stages: dict[str, Any]) -> Iterable[Figure]:
+    pages = [one for timed in run.pages for one in timed.took]
+    edits = [one for timed in run.edits for one in timed.took]
+    slowest = max(run.pages, key=lambda timed: max(timed.took)).what
+    middling = max(run.pages, key=lambda timed: median(timed.took))
+    yield Figure("bring in a docx, split it, show it", median(run.brought), "s", 2.0, note=_worst(run.brought))
+    yield Figure("start to first page", median(run.starts), "s", 1.0, note=_worst(run.starts))
+    yield Figure("any page, median of the slowest route", 1000 * median(middling.took), "ms", 100, note=middling.what)
+    yield Figure("any page, worst", 1000 * max(pages), "ms", 250, note=slowest)
+    yield Figure("any edit until durable, median", 1000 * median(edits), "ms", 30)
+    yield Figure("any edit until durable, worst", 1000 * max(edits), "ms")
+    yield Figure("memory while bringing in", run.peak, "MB", 700)
+    yield Figure("memory at rest", run.rest, "MB", 200)
+    yield Figure("book file against the text, original bytes left out", _growth(stages), "times", 12)
+
+
+def _worst(took: Sequence[float]) -> str:
+    return f"worst {max(took):.2f} s"
+
+
+def _growth(stages: dict[str, Any]) -> float:
+    return float((stages["book"] - stages["original"]) / stages["text"])
+
+
+def _table(first: str, timed: Sequence[Timed]) -> list[str]:
+    lines = [f"| {first} | answers | median ms | worst ms |", "|---|---:|---:|---:|"]
+    return lines + [
+        f"| `{one.what}` | {len(one.took)} | {1000 * median(one.took):.1f} | {1000 * max(one.took):.1f} |"
+        for one in timed
+    ]
+
+
+def _by_stage(stages: dict[str, Any]) -> list[str]:
+    told = ", ".join(f"{name} {1000 * took:.0f} ms" for name, took in stages["took"].items())
+    return [f"Bringing in, stage by stage, in a fresh process: {told}; its memory {stages['peak']:.0f} MB."]
