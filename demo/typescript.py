@@ -24,6 +24,7 @@ AUTHOR = "Ursula Tennick"
 ADDRESS = ("Ursula Tennick", "The Old Pound", "Nether Harrow", "Sallow Levels")
 LANGUAGE = "en-GB"
 TYPED = dt.datetime(2025, 1, 6, 9, 0, tzinfo=dt.UTC)  # any fixed time
+DEDICATION = "For those on nights"
 WHOLE = 11  # chapters of the finished book
 UNUSED = ("/thumbnail", "/stylesWithEffects", "/customXml")  # kinds of parts of the template
 TITLE_DROP = Pt(220)  # the title stands half-way down its page
@@ -32,7 +33,7 @@ TITLE_DROP = Pt(220)  # the title stands half-way down its page
 def typescript(chapters: tuple[SourceChapter, ...], *, words: int) -> bytes:
     """A docx of the whole book. `words` goes on the title page, to the nearest hundred."""
     document = _blank()
-    _title_page(document, chapters, words)
+    _front(document, chapters, words)
     for chapter in chapters:
         _chapter(document, chapter)
     if len(chapters) == WHOLE:
@@ -87,7 +88,7 @@ def _slim(document: Typescript) -> None:
             style.delete()
 
 
-def _title_page(document: Typescript, chapters: tuple[SourceChapter, ...], words: int) -> None:
+def _front(document: Typescript, chapters: tuple[SourceChapter, ...], words: int) -> None:
     about = f"about {round(words, -2):,} words"
     for line in (*ADDRESS, "", about):
         document.add_paragraph(line).paragraph_format.line_spacing = 1
@@ -96,6 +97,8 @@ def _title_page(document: Typescript, chapters: tuple[SourceChapter, ...], words
         _centred(document, line)
     if len(chapters) < WHOLE:
         _centred(document, f"(first {len(chapters)} chapters)")
+    document.add_paragraph().add_run().add_break(WD_BREAK.PAGE)
+    _centred(document, DEDICATION).runs[0].italic = True
 
 
 def _chapter(document: Typescript, chapter: SourceChapter) -> None:

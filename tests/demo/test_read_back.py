@@ -81,6 +81,9 @@ def test_italics_are_kept() -> None:
     assert {"unknown", "Condenser, sugar", "Leave it. G.’s slide rule."} <= slanted
 
 
-def test_the_title_page_is_understood() -> None:
+def test_the_front_matter_is_understood() -> None:
     assert (draft().title.casefold(), draft().author) == ("tare", "Ursula Tennick")
-    assert draft().division.matter[0].kind == "title page"
+    assert [matter.kind for matter in draft().division.matter if matter.where == "front"] == [
+        "title page",
+        "dedication",
+    ]
