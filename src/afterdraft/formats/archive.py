@@ -15,7 +15,7 @@ from afterdraft.errors import DamagedFile, LockedFile, TooLarge
 _MEGABYTE = 1 << 20
 MOST_ENTRIES = 10_000  # a novel has about 20, one with a picture on each page some hundred
 MOST_UNPACKED = 512 * _MEGABYTE  # pictures included
-MOST_RATIO = 100  # unpacked to packed; a novel has about 10, a bomb 1,000
+MOST_RATIO = 300  # unpacked to packed; a novel has about 10, one sentence repeated with heavy markup 250, a bomb 1,000
 SMALL = 8 * _MEGABYTE  # below this unpacked size no ratio is suspect
 MOST_TEXT = (
     64 * _MEGABYTE

@@ -87,6 +87,11 @@ def test_other_rows_give_each_paragraph() -> None:
     assert texts(body) == ["Dear Ann,", "come soon.", long, "Short.", "in\tside", "beside"]
 
 
+def test_text_that_stands_outside_paragraphs_of_a_row_is_borne() -> None:
+    stray = f"<w:tbl><w:tr><w:tc>{r('a')}</w:tc><w:tc>{r('b')}</w:tc></w:tr></w:tbl>"
+    assert texts(p("One."), stray, p("Two.")) == ["One.", "Two."]
+
+
 def test_rows_and_cells_in_wrappers_are_found() -> None:
     row = f"<w:tr><w:sdt><w:sdtContent><w:tc>{p('a')}</w:tc></w:sdtContent></w:sdt><w:tc>{p('b')}</w:tc></w:tr>"
     assert texts(f"<w:tbl><w:sdt><w:sdtContent>{row}</w:sdtContent></w:sdt></w:tbl>") == ["a\tb"]

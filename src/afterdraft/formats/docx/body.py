@@ -120,8 +120,8 @@ class Body:
             removed = row.find(f"{W}trPr/{W}del")
             if removed is not None:
                 self.making.set_apart(change("deleted", removed, 0, 0, self.inline.plain(row)))
-            elif _is_short(row):
-                self._short_row(row)
+            elif cells := _short_cells(row):
+                self._short_row(cells)
             else:
                 self._cells(row)
         if len(self.making.blocks) > first:
@@ -135,8 +135,7 @@ class Body:
             self._children(cell)
             self._flush()
 
-    def _short_row(self, row: Node) -> None:
-        cells = [_only_paragraph(cell) for cell in _find(row, _CELL)]
+    def _short_row(self, cells: list[Node | None]) -> None:
         first = next(node for node in cells if node is not None and _letters(node))
         line = Line(self._ordinals[first])
         for index, node in enumerate(cells):
@@ -185,20 +184,18 @@ def _is_drop_cap(ppr: Node | None) -> bool:
     return frame is not None and frame.get(f"{W}dropCap") in ("drop", "margin")
 
 
-def _is_short(row: Node) -> bool:
-    """Two or more cells with text, each of one paragraph, all within a line or two."""
-    cells = list(_find(row, _CELL))
-    full = [cell for cell in cells if _letters(cell)]
-    plain = all(cell.find(f".//{_TABLE}") is None and len(_with_runs(cell)) <= 1 for cell in cells)
-    return len(full) > 1 and plain and sum(map(_letters, full)) <= _SHORT_ROW
+def _short_cells(row: Node) -> list[Node | None]:
+    """The one paragraph of each cell (None: empty), if two or more have text and all is a line or two; else nothing."""
+    cells = [_with_runs(cell) for cell in _find(row, _CELL)]
+    if row.find(f".//{_TABLE}") is not None or any(len(nodes) > 1 for nodes in cells):
+        return []
+    lengths = [_letters(nodes[0]) if nodes else 0 for nodes in cells]
+    short = sum(length > 0 for length in lengths) > 1 and sum(lengths) <= _SHORT_ROW
+    return [nodes[0] if nodes else None for nodes in cells] if short else []
 
 
 def _with_runs(cell: Node) -> list[Node]:
     return [node for node in paragraphs(cell) if next(node.iter(R_), None) is not None]
-
-
-def _only_paragraph(cell: Node) -> Node | None:
-    return next(iter(_with_runs(cell)), None)
 
 
 def _letters(node: Node) -> int:

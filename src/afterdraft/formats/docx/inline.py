@@ -103,7 +103,10 @@ class Inline:
             self._line.add(text, self._face)
 
     def _text(self, node: Node) -> None:
-        self._say((node.text or "").translate(_UNSEEN))
+        text = node.text or ""
+        if "\n" in text or "\r" in text or "\u00ad" in text:
+            text = text.translate(_UNSEEN)
+        self._say(text)
 
     def _deleted_text(self, node: Node) -> None:
         if self._deleting:

@@ -1,6 +1,7 @@
 """Names of WordprocessingML (ECMA-376 part 1, transitional), and how its attribute values are read."""
 
 import re
+from functools import lru_cache
 
 from lxml import etree
 
@@ -43,6 +44,7 @@ def whole(text: str | None, default: int = 0) -> int:
     return int(text) if text and _WHOLE.fullmatch(text) else default
 
 
+@lru_cache(maxsize=1000)  # the same few lengths stand in every paragraph
 def points(text: str | None, *, per_point: float = 20.0) -> float | None:
     """A length as points: "240" (twentieths, or whatever `per_point` says) or "12pt"; None where it is none."""
     match = _MEASURE.fullmatch(text or "")

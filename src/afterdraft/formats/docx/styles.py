@@ -7,7 +7,8 @@ otherwise they are combined among the styles by exclusive or; what stands at the
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field, fields, replace
+from dataclasses import dataclass, fields, replace
+from functools import lru_cache
 from typing import Literal
 
 from afterdraft.formats.docx.names import PPR, RPR, VAL, Node, W, on, points, value, whole
@@ -42,7 +43,8 @@ _HEADING = re.compile(
 class Letters:
     """What one w:rPr says; None where it is silent."""
 
-    toggles: Mapping[str, bool] = field(default_factory=dict)
+    on: frozenset[str] = frozenset()  # names of toggle properties
+    off: frozenset[str] = frozenset()
     underline: bool | None = None
     position: Position | None = None
     size: float | None = None  # points
@@ -103,7 +105,7 @@ class Styles:
         self.language = ""
         self._chains: dict[str, tuple[Style, ...]] = {}
         self._letters: dict[str, Letters] = {}
-        self._faces: dict[tuple[object, ...], Face] = {}
+        self._faces: dict[tuple[str, Letters], Face] = {}
         if root is not None:
             self._read(root)
 
@@ -159,9 +161,7 @@ class Styles:
 
     def face(self, paragraph_style: str, direct: Letters) -> Face:
         """How letters with the formatting `direct` look in a paragraph of that style."""
-        key = (
-            paragraph_style, direct.style, direct.underline, direct.position, direct.size, *direct.toggles.items()
-        )  # fmt: skip
+        key = (paragraph_style, direct)
         if key not in self._faces:
             self._faces[key] = self._face(paragraph_style, direct)
         return self._faces[key]
@@ -170,15 +170,8 @@ class Styles:
         of_paragraph = self._of_style(paragraph_style)
         of_letters = self._of_style(direct.style or "")
         flat = _over(direct, _over(of_letters, _over(of_paragraph, self._defaults)))
-        shown = {
-            name
-            for name in _TOGGLES.values()
-            if direct.toggles.get(
-                name,
-                self._defaults.toggles.get(name, False)
-                or of_paragraph.toggles.get(name, False) != of_letters.toggles.get(name, False),
-            )
-        }
+        of_styles = self._defaults.on | (of_paragraph.on ^ of_letters.on)
+        shown = direct.on | (of_styles - direct.off)
         kinds: set[Emphasis] = {_KINDS[name] for name in shown if name in _KINDS}
         if flat.underline:
             kinds.add("underline")
@@ -199,12 +192,13 @@ def letters(rpr: Node | None) -> Letters:
     """Read a w:rPr."""
     if rpr is None or len(rpr) == 0:
         return _SILENT
-    toggles: dict[str, bool] = {}
+    said_on: list[str] = []
+    said_off: list[str] = []
     underline, position, size, style = None, None, None, None
     for child in rpr:
         tag = child.tag
         if tag in _TOGGLES:
-            toggles[_TOGGLES[tag]] = on(child)
+            (said_on if on(child) else said_off).append(_TOGGLES[tag])
         elif tag == _U:
             underline = child.get(VAL, "single") != "none"
         elif tag == _VERT_ALIGN:
@@ -213,7 +207,10 @@ def letters(rpr: Node | None) -> Letters:
             size = points(child.get(VAL), per_point=2.0)
         elif tag == _R_STYLE:
             style = child.get(VAL)
-    return Letters(toggles, underline, position, size, style)
+    return _kept(frozenset(said_on), frozenset(said_off), underline, position, size, style)
+
+
+_kept = lru_cache(maxsize=1000)(Letters)  # the same few combinations stand at every run
 
 
 def shape(ppr: Node | None) -> Shape:
@@ -291,7 +288,8 @@ _SHAPELESS = Shape()
 
 def _over(own: Letters, base: Letters) -> Letters:
     return Letters(
-        toggles={**base.toggles, **own.toggles},
+        on=(base.on - own.off) | own.on,
+        off=(base.off - own.on) | own.off,
         underline=base.underline if own.underline is None else own.underline,
         position=own.position or base.position,
         size=own.size or base.size,
