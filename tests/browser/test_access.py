@@ -1,0 +1,110 @@
+"""axe finds nothing on any screen in any state, light and dark (quality: WCAG 2.2 AA)."""
+
+import re
+from pathlib import Path
+from typing import Literal
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.access import clean
+from tests.browser.walk import bring_in, saved
+from tests.server import Server, running
+
+pytestmark = pytest.mark.browser
+Scheme = Literal["light", "dark"]
+
+
+@pytest.fixture(params=["light", "dark"])
+def scheme(request: pytest.FixtureRequest, page: Page) -> Scheme:
+    chosen: Scheme = request.param
+    page.emulate_media(color_scheme=chosen)
+    return chosen
+
+
+def test_books_without_and_with_a_book_and_with_one_that_is_gone(page: Page, scheme: Scheme, home: Path) -> None:
+    clean(page, "books, empty")
+    bring_in(page)
+    page.get_by_role("link", name="Books").click()
+    clean(page, "books")
+    for book in (home / "Books").glob("*.afterdraft"):
+        book.rename(book.with_suffix(".moved"))
+    page.reload()
+    expect(page.get_by_text("It is not there any more.")).to_be_visible()
+    clean(page, "books, one gone")
+
+
+def test_the_folder_of_books(page: Page, scheme: Scheme, home: Path, server: Server) -> None:
+    server.stop()
+    with running(home, variables={"AFTERDRAFT_HOME": ""}) as chosen:
+        page.goto(chosen.address)
+        page.get_by_role("link", name="change").click()
+        clean(page, "folder")
+        page.get_by_label("Folder").fill(str(home / "Other place"))
+        page.get_by_role("button", name="Keep books there").click()
+        expect(page.get_by_text("New books go into")).to_be_visible()
+        clean(page, "books, folder chosen")
+
+
+def test_the_split_closed_open_and_with_its_acts(page: Page, scheme: Scheme) -> None:
+    bring_in(page)
+    clean(page, "split")
+    page.get_by_role("link", name=re.compile("^Split…")).nth(1).click()
+    clean(page, "split, a scene opened")
+    page.get_by_text("Mend", exact=True).first.click()
+    clean(page, "split, a chapter's acts")
+
+
+def test_scenes_in_every_state(page: Page, scheme: Scheme) -> None:
+    bring_in(page)
+    page.get_by_role("link", name="Go on to the scenes").first.click()
+    clean(page, "scene, unwritten")
+    page.get_by_label("What happens here, and what changes?").fill("She weighs her first sack.")
+    saved(page)
+    for unfolded in ("More on the page", "Notes on this scene", "Title of this scene"):
+        page.get_by_text(unfolded).click()
+    clean(page, "scene, all unfolded")
+    page.get_by_role("link", name="Note", exact=True).click()
+    clean(page, "scene, loose note open")
+
+
+def test_the_other_screens_of_a_book(page: Page, scheme: Scheme) -> None:
+    bring_in(page)
+    for opened, heading in (("Notes", "Notes"), ("Scenes", "Scene 1")):
+        page.get_by_role("navigation", name="Screens").get_by_role("link", name=opened).click()
+        expect(page.get_by_role("heading", name=heading, exact=True)).to_be_visible()
+        clean(page, f"{opened}, empty")
+    for view in ("Reverse outline", "Plain reading"):
+        page.get_by_role("link", name=view).click()
+        clean(page, view)
+    for wanted in ("beet", "zzzz"):
+        page.get_by_role("searchbox").fill(wanted)
+        page.keyboard.press("Enter")
+        expect(page.get_by_role("heading", name="Search")).to_be_visible()
+        clean(page, f"search for {wanted}")
+    page.get_by_role("link", name="Keys").click()
+    clean(page, "keys")
+    page.get_by_role("banner").get_by_role("link").first.click()
+
+
+def test_the_book_itself_and_its_backups(page: Page, scheme: Scheme) -> None:
+    bring_in(page)
+    page.get_by_role("banner").get_by_role("paragraph").get_by_role("link").click()
+    clean(page, "the book itself")
+    page.get_by_role("button", name="Make one now").click()
+    page.get_by_text("Go back to this…").first.click()
+    clean(page, "backups, one chosen")
+    page.get_by_role("button", name="Check the file").click()
+    expect(page.get_by_text("All is well.")).to_be_visible()
+    clean(page, "checked")
+
+
+def test_pages_that_say_what_went_wrong(page: Page, scheme: Scheme, server: Server, tmp_path: Path) -> None:
+    picture = tmp_path / "holiday.docx"
+    picture.write_bytes(b"\x89PNG\r\n\x1a\n" + bytes(range(256)))
+    page.get_by_label("Choose the file of your draft").set_input_files(picture)
+    expect(page.get_by_role("heading", name="This file could not be read")).to_be_visible()
+    clean(page, "a file that cannot be read")
+    page.get_by_role("button", name="Close").click()
+    expect(page.get_by_role("heading", name="Afterdraft is closed")).to_be_visible()
+    clean(page, "closed")
