@@ -135,6 +135,17 @@ def story_text(division: Division, texts: Sequence[str]) -> Story:
     return Story(JOIN.join(pieces), tuple(spans))
 
 
+def paragraph_offsets(division: Division, texts: Sequence[str]) -> dict[int, int]:
+    """Where each story paragraph begins in the story text, by its index in the file."""
+    offsets: dict[int, int] = {}
+    position = 0
+    for index, role in enumerate(division.roles):
+        if role == "story":
+            offsets[index] = position
+            position += len(texts[index]) + len(JOIN)
+    return offsets
+
+
 def _scenes(division: Division, placed: Sequence[tuple[Leaf, int, int]], words: Sequence[int]) -> Iterator[SceneView]:
     index = 0
     for unit, start, end in placed:

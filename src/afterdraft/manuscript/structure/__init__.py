@@ -9,6 +9,7 @@ from afterdraft.manuscript.blocks import Blocks
 from afterdraft.manuscript.draft import Draft
 from afterdraft.manuscript.structure.build import Found, build
 from afterdraft.manuscript.structure.contents import contents_lines
+from afterdraft.manuscript.structure.doubts import doubts
 from afterdraft.manuscript.structure.lines import read_lines
 from afterdraft.manuscript.structure.matter import back_pieces, front_pieces
 from afterdraft.manuscript.structure.ranks import rank_headings
@@ -31,9 +32,11 @@ def structure(blocks: Blocks) -> Draft:
     found = Found(lines, [one for one in headings if one.at >= start], front, back)
     page = lines[: front[0].end] if front and front[0].kind == "title page" else ()
     title, author = title_and_author(blocks, page)
+    division = build(found)
     return Draft(
         source=blocks,
-        division=build(found),
+        division=division,
+        doubts=doubts(found, division),
         title=title,
         author=author,
         language=blocks.language,

@@ -1,6 +1,6 @@
 """From what each decider found to a division: every paragraph in exactly one unit, with its role."""
 
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
@@ -41,7 +41,9 @@ def build(found: Found) -> Division:
     breaks = find_breaks(found.lines, passages)
     return Division(
         parts=parts,
-        chapters=tuple(_chapter(found, number, at, parts) for number, at in enumerate(openings)),
+        chapters=tuple(
+            _chapter(found, number, at, heading, parts) for number, (at, heading) in enumerate(openings.items())
+        ),
         scenes=tuple(_scenes(found, openings, passages, breaks)),
         matter=tuple(_matter(found)),
         roles=_roles(found, passages),
@@ -81,10 +83,9 @@ def _openings(found: Found) -> dict[int, Titled | None]:
     return openings
 
 
-def _chapter(found: Found, number: int, at: int, parts: Sequence[Part]) -> Chapter:
+def _chapter(found: Found, number: int, at: int, heading: Titled | None, parts: Sequence[Part]) -> Chapter:
     place = bisect_right(parts, at, key=lambda part: part.at)
     part = parts[place - 1].id if place else None
-    heading = next((one for one in found.headings if one.at == at and one.rank == "chapter"), None)
     if heading is None:
         return Chapter(f"chapter-{number}", at, part, "other" if found.headings else "chapter", None, "")
     name = found.lines[at].name
@@ -98,12 +99,17 @@ def _chapter(found: Found, number: int, at: int, parts: Sequence[Part]) -> Chapt
 def _passages(found: Found, openings: dict[int, Titled | None]) -> list[Passage]:
     limits = [*(heading.at for heading in found.headings if heading.rank != "section"), *openings, found.end]
     limits.sort()
+    sections = [one for one in found.headings if one.rank == "section"]
     passages: list[Passage] = []
     for at, heading in openings.items():
         end = limits[bisect_right(limits, at)]
-        sections = {one.at: one for one in found.headings if one.rank == "section" and at <= one.at < end}
-        passages.append(Passage(heading.told if heading else at, end, sections))
+        inside = sections[_first(sections, at) : _first(sections, end)]
+        passages.append(Passage(heading.told if heading else at, end, {one.at: one for one in inside}))
     return passages
+
+
+def _first(headings: Sequence[Titled], at: int) -> int:
+    return bisect_left(headings, at, key=lambda heading: heading.at)
 
 
 def _scenes(

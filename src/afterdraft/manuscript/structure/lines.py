@@ -18,6 +18,7 @@ from afterdraft.manuscript.structure.wording import Name, name
 SHORT_WORDS = 20  # a heading, title included, is hardly longer (common practice; the corpus's longest title has 19)
 SHORT_LETTERS = 160
 LONG_HEADING = 60  # words that a line may have whose style or label says that it is a heading
+LONG_LETTERS = 480
 LABEL = re.compile(r"(?i:chapter|part|book|volume|letter)\s+\w+[.:—–-]|([IVXLC]+|\d{1,3})[.:]\s")
 QUOTED_TITLE = re.compile(r"[“\"‘'][^.,!?…“”\"]*[”\"’']")
 BODY_WORDS = 15  # paragraphs that show what the body text looks like
@@ -130,7 +131,7 @@ def _line(index: int, block: Block, count: int, norms: Norms, above: float) -> L
 def _is_short(look: Look, text: str, count: int) -> bool:
     if count <= SHORT_WORDS and len(text) <= SHORT_LETTERS:
         return True
-    return count <= LONG_HEADING and bool(look.level or look.label or LABEL.match(text))
+    return count <= LONG_HEADING and len(text) <= LONG_LETTERS and bool(look.level or look.label or LABEL.match(text))
 
 
 def _name(block: Block, text: str) -> Name:

@@ -48,7 +48,12 @@ def book_of(lines: Sequence[Line], skip: Set[int]) -> Book:
 
 def titular(line: Line) -> bool:
     """The line could be a title: short, no ornament, not a told sentence."""
-    return 0 < line.words <= TITLE_WORDS and not line.mark and not line.text.endswith((".", ",", ";", ":", "-"))
+    return (
+        line.short
+        and 0 < line.words <= TITLE_WORDS
+        and not line.mark
+        and not line.text.endswith((".", ",", ";", ":", "-"))
+    )
 
 
 def parts(book: Book) -> list[Heading]:

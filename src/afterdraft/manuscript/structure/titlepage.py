@@ -27,7 +27,7 @@ def title_and_author(source: Blocks, page: Sequence[Line]) -> tuple[str, str]:
     """The title and the author's name, "" where nothing tells; `page` are the lines of the title page."""
     lines = [" ".join(row.split()) for line in page for row in line.text.split("\n") if row.strip()]
     author_at, author = _author(lines)
-    title = _title(lines[:author_at] if author_at is not None else lines, page)
+    title = _title(lines if author_at is None else lines[:author_at], page)
     if not author and author_at is None and title:
         author = _name_after(lines, title)
     return (
@@ -61,13 +61,11 @@ def _author(lines: Sequence[str]) -> tuple[int | None, str]:
 
 
 def _title(lines: Sequence[str], page: Sequence[Line]) -> str:
-    """The line with the most look, else the last before "by", else the first that could be a title."""
-    fit = [text for text in lines if _fits(text)]
-    if not fit:
-        return ""
+    """The line with the most look, else the first that could be a title; "" where there is none."""
     weights = {" ".join(line.text.split()): _prominence(line) for line in page}
-    best = max(fit, key=lambda text: weights.get(text, 0.0))
-    return best.strip("*_ ")
+    loud = [text for text in lines if weights.get(text, 0.0) >= 1 and len(text.split()) <= TITLE_WORDS]
+    fit = loud or [text for text in lines if _fits(text)]
+    return max(fit, key=lambda text: weights.get(text, 0.0), default="").strip("*_ ")
 
 
 def _prominence(line: Line) -> float:

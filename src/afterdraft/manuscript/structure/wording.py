@@ -5,33 +5,22 @@
 
 import re
 from dataclasses import dataclass
+from itertools import islice
 from typing import Literal
 
 from afterdraft.manuscript.structure.numerals import Form, read
 
 Kind = Literal["part", "chapter", "prologue", "epilogue", "interlude", "letter", "none"]
 
-KINDS: dict[str, Kind] = {
-    "part": "part",
-    "book": "part",
-    "volume": "part",
-    "vol": "part",
-    "chapter": "chapter",
-    "chap": "chapter",
-    "ch": "chapter",
+WORDS: dict[Kind, str] = {
+    "part": "part book volume vol teil buch band partie livre tome parte libro deel del",
+    "chapter": "chapter chap ch kapitel chapitre capítulo capitulo capitolo hoofdstuk kapittel",
     "letter": "letter",
-    "prologue": "prologue",
-    "prolog": "prologue",
-    "prelude": "prologue",
-    "epilogue": "epilogue",
-    "epilog": "epilogue",
-    "conclusion": "epilogue",
-    "coda": "epilogue",
-    "postscript": "epilogue",
-    "interlude": "interlude",
-    "intermezzo": "interlude",
-    "intermission": "interlude",
+    "prologue": "prologue prolog prelude prólogo prologo proloog",
+    "epilogue": "epilogue epilog conclusion coda postscript épilogue epílogo epilogo epiloog",
+    "interlude": "interlude intermezzo intermission zwischenspiel interludio",
 }
+KINDS: dict[str, Kind] = {word: kind for kind, words in WORDS.items() for word in words.split()}
 NOUNS: dict[str, Kind] = KINDS | {"period": "part", "narrative": "part", "act": "part", "movement": "part"}
 ORDINAL = re.compile(
     r"(?:the\s+)?(?P<number>[a-z-]+(?:st|nd|rd|th)|\d+(?:st|nd|rd|th))\s+(?P<noun>[a-z]+)\b", re.IGNORECASE
@@ -41,7 +30,7 @@ ALONE = {"prologue", "epilogue", "interlude"}  # these name a chapter without a 
 # the longest run of words that can be a number: "one hundred and twenty-one"
 LONGEST = 5
 LABEL = re.compile(
-    r"(?P<word>[A-Za-z]+)(?P<filler>\b\.?(?:[\s:–—-]+(?:the\s+|no\.?\s*|number\s+)?|(?=\d)|$)|)", re.IGNORECASE
+    r"(?P<word>[^\W\d_]+)(?P<filler>\.?(?:[\s:–—-]+(?:the\s+|no\.?\s*|number\s+)?|(?=\d)|$)|)", re.IGNORECASE
 )
 BETWEEN = re.compile(r"\s*(?P<sign>[.:,;)\]]?\s*[-–—―]{1,3}|[.:,;)\]]|\n|\t|$)\s*")
 DRESSING = " \t\n*_-–—―~=.:[]()"
@@ -75,8 +64,8 @@ def _labelled(text: str) -> Name | None:
     word = label["word"].lower()
     kind = KINDS[word]
     rest = bare[label.end() :] if label["filler"] else ""
-    numbered = _numbered(rest, kind=kind, word=word)
-    if numbered:
+    numbered = _numbered(rest, kind=kind, word=word) or _unsigned(rest, kind=kind, word=word)
+    if numbered and kind not in ALONE:
         return numbered
     after = BETWEEN.match(bare, label.end("word"))
     if kind in ALONE and after and (after["sign"].strip() or after.end() == len(bare) or "\n" in after.group()):
@@ -107,10 +96,19 @@ def _numbered(text: str, *, kind: Kind, word: str) -> Name | None:
     return None
 
 
+def _unsigned(text: str, *, kind: Kind, word: str) -> Name | None:
+    """A number and a title with nothing between them but space: `Chapter 3 The Ferry`."""
+    number, _, title = text.partition(" ")
+    numeral = read(number)
+    if numeral and title[:1].isupper() and not title.endswith("."):
+        return Name(kind, word, numeral.value, numeral.form, _title(title), "")
+    return None
+
+
 def _cuts(text: str) -> list[tuple[int, str, int]]:
     """Places where a leading number may end: `(end of number, sign, start of title)`, the longest first."""
     cuts: list[tuple[int, str, int]] = []
-    for token in list(re.finditer(r"\S+", text))[:LONGEST]:
+    for token in islice(re.finditer(r"\S+", text), LONGEST):
         bare = re.match(r"[\w‐‑-]*\w", token.group())
         end = token.start() + bare.end() if bare else token.end()
         sign = BETWEEN.match(text, end)

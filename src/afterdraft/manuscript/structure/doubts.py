@@ -1,0 +1,119 @@
+"""What the program was unsure of: a handful of decisions with the other reading, the gravest first."""
+
+from collections.abc import Iterator, Sequence, Set
+from itertools import pairwise
+
+from afterdraft.manuscript.division import Chapter, Division, Doubt, Reading, Scene
+from afterdraft.manuscript.structure.build import Found
+from afterdraft.manuscript.structure.lines import Line, is_speech
+from afterdraft.manuscript.structure.rank import titular
+
+MOST = 8  # more than a handful would not be read (common practice)
+OF_A_KIND = 3
+SHOWN = 40  # characters of a line that are quoted
+SURE = 0.9
+MARKS = 3  # typed breaks from which extra space may be an accident
+LOUD = 2.0  # look from which a line that was left in the text deserves a question: two signs of a heading
+LONG = 150  # words of unheaded front matter that may be told
+
+
+def doubts(found: Found, division: Division) -> tuple[Doubt, ...]:
+    """At most `MOST`, at most `OF_A_KIND` of one kind, in order of their paragraphs."""
+    kinds = (
+        _numbers(found, division),
+        _opening(found, division),
+        _unnumbered(found, division),
+        _matter(found),
+        _missed(found, division),
+        _scenes(found, division),
+    )
+    chosen = [doubt for kind in kinds for doubt in list(kind)[:OF_A_KIND]][:MOST]
+    return tuple(sorted(chosen, key=lambda doubt: doubt.paragraph))
+
+
+def _numbers(found: Found, division: Division) -> Iterator[Doubt]:
+    """A number that comes twice, or leaves others out."""
+    numbered = [chapter for chapter in division.chapters if chapter.number is not None]
+    for before, after in pairwise(numbered):
+        first, second = before.number or 0, after.number or 0
+        if before.kind == after.kind and second not in (first + 1, 1):
+            came = "comes twice" if first == second else f"follows chapter {first}"
+            yield Doubt(
+                f"Chapter {second} {came}. The number may be mistyped, or this line may be no heading.",
+                after.at,
+                "chapter",
+                "text",
+            )
+
+
+def _opening(found: Found, division: Division) -> Iterator[Doubt]:
+    """Text without a heading before the first chapter, in a book whose chapters have headings."""
+    first = division.chapters[0] if division.chapters else None
+    if first and found.headings and _heading_of(found, first) is None:
+        what = "The text before the first heading has none of its own; it was taken for story."
+        yield Doubt(what, first.at, "chapter", "front matter")
+
+
+def _unnumbered(found: Found, division: Division) -> Iterator[Doubt]:
+    """Headings by their look alone, among others that have a number."""
+    if not any(chapter.number is not None for chapter in division.chapters):
+        return
+    sure = {heading.at: heading.sure for heading in found.headings}
+    for chapter in division.chapters:
+        if chapter.number is None and chapter.kind == "chapter" and sure.get(chapter.at, 1.0) < SURE:
+            what = (
+                f"{_quoted(found.lines[chapter.at])} has no number; it was taken for a chapter's heading by its look."
+            )
+            yield Doubt(what, chapter.at, "chapter", "text")
+
+
+def _matter(found: Found) -> Iterator[Doubt]:
+    """Longer pieces before or after the story that no heading names."""
+    for piece in (*found.front, *found.back):
+        words = sum(line.words for line in found.lines[piece.at : piece.end])
+        if not piece.headed and piece.kind == "other" and words >= LONG:
+            where: Reading = "front matter" if piece in found.front else "back matter"
+            what = f"The pages beginning {_quoted(found.lines[piece.at])} were taken for {where}; they may be story."
+            yield Doubt(what, piece.at, where, "chapter")
+
+
+def _missed(found: Found, division: Division) -> Iterator[Doubt]:
+    """Lines in the text that look like headings."""
+    starts = {scene.at for scene in division.scenes}
+    loud = [
+        line for line in found.lines if division.roles[line.index] == "story" and _is_loud(found.lines, line, starts)
+    ]
+    for line in sorted(loud, key=lambda line: -line.weight)[:OF_A_KIND]:
+        what = f"{_quoted(line)} may be a heading; it was left in the text."
+        yield Doubt(what, line.index, "text", "chapter")
+
+
+def _is_loud(lines: Sequence[Line], line: Line, starts: Set[int]) -> bool:
+    if not titular(line) or is_speech(line.text) or line.index in starts:
+        return False
+    return (line.weight >= LOUD or (line.weight >= 1 and line.turn)) and lines[line.index - 1].plain
+
+
+def _scenes(found: Found, division: Division) -> Iterator[Doubt]:
+    """Breaks by space or a new page in a book that types its breaks, and lone section headings."""
+    marked = sum(scene.began == "mark" for scene in division.scenes)
+    for scene in division.scenes:
+        if scene.began in ("space", "page") and marked >= MARKS and scene.sure < 1:
+            yield Doubt(_because(scene), scene.at, "scene", "text")
+        elif scene.began == "heading" and scene.sure < 0.7:
+            what = f"{_quoted(found.lines[scene.at])} was taken for the heading of a section."
+            yield Doubt(what, scene.at, "scene", "text")
+
+
+def _because(scene: Scene) -> str:
+    sign = "a new page" if scene.began == "page" else "extra space"
+    return f"A scene was begun here because of {sign}; elsewhere the breaks are typed."
+
+
+def _heading_of(found: Found, chapter: Chapter) -> int | None:
+    return next((heading.at for heading in found.headings if heading.at == chapter.at), None)
+
+
+def _quoted(line: Line) -> str:
+    text = " ".join(line.text.split())
+    return f"“{text}”" if len(text) <= SHOWN else f"“{text[:SHOWN].rsplit(' ', 1)[0]} …”"
