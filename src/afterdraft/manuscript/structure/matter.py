@@ -56,7 +56,7 @@ def _opens_back(lines: Sequence[Line], line: Line) -> bool:
 
 def _pieces(lines: Sequence[Line], end: int, contents: Set[int]) -> Iterator[Piece]:
     starts = [line.index for line in lines[:end] if line.index == 0 or _opens_piece(lines, line, contents)]
-    for at, stop in zip(starts, [*starts[1:], end], strict=True):
+    for at, stop in zip(starts, [*starts, end][1:], strict=True):
         named = front_kind(lines[at].text) if lines[at].short else None
         yield Piece(at, stop, named or _kind(lines, at, stop, contents), headed=named is not None)
 
