@@ -12,6 +12,7 @@ from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, fro
 TITLE_PAGE_WORDS = 150  # title, author, address, word count, agent (common practice)
 QUIET_WORDS = 120  # a dedication or an epigraph is shorter (common practice)
 PROSE_WORDS = 250  # an unheaded piece longer than this, right before the first chapter, is told
+BY = re.compile(r"(a (novel|novella|story) )?by\b", re.IGNORECASE)
 DEDICATION = re.compile(r"(to|for|dedicated to|in (loving )?memory of)\b.*", re.IGNORECASE | re.DOTALL)
 
 
@@ -29,9 +30,11 @@ def front_pieces(lines: Sequence[Line], end: int, contents: Set[int], *, headed:
     `headed`: a heading stands at `end`. Otherwise, and also where a long piece of prose stands right before
     it, the story begins with the first piece that is none.
     """
-    pieces = list(_pieces(lines, end, contents))
+    pieces = list(_pieces(lines, end, contents)) if end else []
     told = next((number for number, piece in enumerate(pieces) if _is_told(lines, piece, headed=headed)), None)
-    return tuple(pieces if told is None else pieces[:told])
+    if not headed and told is None:
+        told = len(pieces) - 1  # a file that is all front matter is none
+    return tuple(pieces if told is None else pieces[: max(0, told)])
 
 
 def back_pieces(lines: Sequence[Line], start: int) -> tuple[Piece, ...]:
@@ -55,10 +58,23 @@ def _opens_back(lines: Sequence[Line], line: Line) -> bool:
 
 
 def _pieces(lines: Sequence[Line], end: int, contents: Set[int]) -> Iterator[Piece]:
-    starts = [line.index for line in lines[:end] if line.index == 0 or _opens_piece(lines, line, contents)]
+    title_page = _title_lines(lines, end)
+    starts = [
+        line.index
+        for line in lines[:end]
+        if line.index == 0 or line.index == title_page or _opens_piece(lines, line, contents)
+    ]
     for at, stop in zip(starts, [*starts, end][1:], strict=True):
         named = front_kind(lines[at].text) if lines[at].short else None
         yield Piece(at, stop, named or _kind(lines, at, stop, contents), headed=named is not None)
+
+
+def _title_lines(lines: Sequence[Line], end: int) -> int:
+    """How many lines at the very top are set like a title, with the text directly under them."""
+    count = 0
+    while count < end and lines[count].short and (lines[count].weight > 0 or BY.match(lines[count].text)):
+        count += 1
+    return count
 
 
 def _opens_piece(lines: Sequence[Line], line: Line, contents: Set[int]) -> bool:
@@ -83,8 +99,11 @@ def _kind(lines: Sequence[Line], at: int, end: int, contents: Set[int]) -> Matte
 
 def _is_told(lines: Sequence[Line], piece: Piece, *, headed: bool) -> bool:
     """Story rather than front matter."""
-    if piece.headed or piece.kind != "other":
+    if piece.headed or piece.kind == "contents":
         return False
+    long = any(not line.short for line in lines[piece.at : piece.end])
     if not headed:
-        return True
+        return piece.kind == "other" or (piece.kind == "title page" and long)
+    if piece.kind != "other":
+        return False
     return sum(line.words for line in lines[piece.at : piece.end]) > PROSE_WORDS and not lines[piece.at].weight
