@@ -41,6 +41,16 @@ def test_a_paragraph_deleted_whole_leaves_no_blank_line() -> None:
     assert [(block.text, block.gap.blanks, block.source.ordinal) for block in found] == [("One.", 0, 0), ("Two.", 0, 2)]
 
 
+def test_nor_before_a_table() -> None:
+    gone = p(deleted("Nobody came."), GONE.format("del"))
+    whole = read(docx(p("One."), gone, table([p("a"), p("b")])), "walk.docx")
+    assert [(block.text, block.gap.blanks) for block in whole.blocks] == [("One.", 0), ("a\tb", 0)]
+    assert [(aside.block, aside.text) for aside in whole.asides if aside.kind == "deleted"] == [
+        (0, "Nobody came."),
+        (0, "\n"),
+    ]
+
+
 def test_an_inserted_mark_parts_paragraphs() -> None:
     assert texts(p("One.", GONE.format("ins")), p("Two.")) == ["One.", "Two."]
 

@@ -79,6 +79,12 @@ def test_a_tracked_change_of_section_properties_is_no_section() -> None:
     assert [gap.turn for _, gap in gaps] == ["none", "none", "section"]
 
 
+def test_a_section_break_that_is_deleted_is_none() -> None:
+    gone = '<w:rPr><w:del w:id="1" w:author="A"/></w:rPr>' + section("continuous")
+    body = p("One "), p("", gone), p("two.", section("continuous")), p("Three."), section("oddPage")
+    assert found(*body) == [("One ", Gap()), ("two.", Gap()), ("Three.", Gap(turn="section"))]
+
+
 def test_a_rule_under_or_over_text() -> None:
     assert [gap.rule for _, gap in found(p("One", RULED), p("Two"))] == [False, True]
     assert [gap.rule for _, gap in found(p("One"), p("Two", RULED.replace("bottom", "top")))] == [False, True]
@@ -111,6 +117,19 @@ def test_blank_lines_at_the_edges_of_a_piece_are_blanks() -> None:
 def test_verse_keeps_its_lines_and_stanzas() -> None:
     assert [text for text, _ in found(p(r("One") + br() + r("two") + br() + br() + r("three")))] == [
         "One\ntwo\n\nthree"
+    ]
+
+
+def test_prose_parted_by_soft_returns_alone_is_cut_at_each() -> None:
+    long = "The ferry came in late and nobody said a word about it to anyone. " * 8
+    lines = [long, "“Late,” he said.", "", long, "#", "“Yes.”"]
+    blocks = read(docx(p(br().join(r(line) for line in lines))), "pasted.docx").blocks
+    assert [(block.text, block.gap.blanks, block.source.piece) for block in blocks] == [
+        (long, 0, 0),
+        ("“Late,” he said.", 0, 1),
+        (long, 1, 2),
+        ("#", 0, 3),
+        ("“Yes.”", 0, 4),
     ]
 
 

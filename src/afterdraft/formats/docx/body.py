@@ -8,12 +8,13 @@ other row gives each of its paragraphs as a block.
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from afterdraft.formats.docx.inline import Inline, change, chosen, paragraphs
+from afterdraft.formats.docx.inline import Inline, change
 from afterdraft.formats.docx.line import Line, Mark
 from afterdraft.formats.docx.making import Making, Placed, Setting
 from afterdraft.formats.docx.names import MC, PPR, R_, RPR, Node, P, T, W, value
 from afterdraft.formats.docx.numbering import Counter, Numbering
 from afterdraft.formats.docx.styles import Face, Shape, Styles, shape
+from afterdraft.formats.docx.tree import chosen, paragraphs
 from afterdraft.manuscript.blocks import Break
 
 _SHORT_ROW = 160  # characters, two lines of print; a longer row is text set in columns (chosen)
@@ -33,14 +34,14 @@ class Body:
     making: Making
     _ordinals: dict[Node, int] = field(init=False)
     _counter: Counter = field(init=False)
-    _breaks: Iterator[Break] = field(init=False)  # how each section but the first begins
+    _breaks: dict[Node, Break] = field(init=False)  # w:pPr that ends a section → how the next one begins
     _waiting: tuple[Line, Node] | None = None  # a paragraph that the next one continues
     _shapes: dict[tuple[object, ...], Shape] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         self._ordinals = {node: ordinal for ordinal, node in enumerate(self.root.iter(P))}
         self._counter = Counter(self.numbering)
-        self._breaks = iter(_section_breaks(self.root)[1:])
+        self._breaks = _section_breaks(self.root)
 
     def read(self, container: Node) -> None:
         """Walk all of `container`."""
@@ -87,7 +88,11 @@ class Body:
         if self._waiting:
             line, node = self._waiting
             self._waiting = None
-            self._complete(line, node)
+            if line.length or line.turns:
+                self._complete(line, node)
+            else:  # a paragraph deleted whole is no blank line
+                for mark in line.marks:
+                    self.making.set_apart(mark)
 
     def _complete(self, line: Line, node: Node) -> None:
         """The paragraph is whole; the mark of `node` ends it and gives its look."""
@@ -96,8 +101,7 @@ class Body:
         style, given = self._style(ppr), shape(ppr)
         place = self.numbering.place(given, self.styles, style)
         label = self._counter.next(*place) if place else ""
-        ends_section = ppr is not None and ppr.find(f"{W}sectPr") is not None
-        after: Break = next(self._breaks, "section") if ends_section else "none"
+        after = self._breaks.get(ppr, "none") if ppr is not None else "none"
         self.making.take(line, Setting(style, self._shape(style, given, place), label, after))
 
     def _style(self, ppr: Node | None) -> str:
@@ -167,10 +171,21 @@ def _find(node: Node, tag: str) -> Iterator[Node]:
                 yield from _find(inner, tag)
 
 
-def _section_breaks(root: Node) -> list[Break]:
-    """How each section begins, in order; each states it in its own w:sectPr, the default is a new page (§17.6.22)."""
-    found = [node for node in root.iter(f"{W}sectPr") if getattr(node.getparent(), "tag", "") != f"{W}sectPrChange"]
-    return ["section" if (value(node, "type") or "nextPage") in _TURNING else "none" for node in found]
+def _section_breaks(root: Node) -> dict[Node, Break]:
+    """For each w:pPr that ends a section, how the next begins: it says so itself (§17.6.22)."""
+    ends: list[Node] = []
+    breaks: list[Break] = []
+    for node in root.iter(f"{W}sectPr"):
+        parent = node.getparent()
+        if parent is not None and parent.tag != f"{W}sectPrChange" and not _is_deleted(parent):
+            ends.append(parent)
+            breaks.append("section" if (value(node, "type") or "nextPage") in _TURNING else "none")
+    following: list[Break] = [*breaks[1:], "section"]
+    return dict(zip(ends, following if ends else [], strict=True))
+
+
+def _is_deleted(ppr: Node) -> bool:
+    return _change(ppr.find(RPR), "del", "moveFrom") is not None
 
 
 def _change(mark: Node | None, *names: str) -> Node | None:

@@ -1,17 +1,16 @@
 """What stands within a paragraph, as final text: insertions in, deletions out, fields by their result."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass, field
 
+from afterdraft.formats.docx.drawing import alternative, is_line, is_low, is_picture
 from afterdraft.formats.docx.line import Line, Mark
-from afterdraft.formats.docx.names import MC, PPR, R_, RPR, WP, A, M, Node, O, P, T, V, W, whole
+from afterdraft.formats.docx.names import MC, R_, RPR, M, Node, T, W
 from afterdraft.formats.docx.styles import Face, Styles, letters
 from afterdraft.formats.docx.symbols import symbol
+from afterdraft.formats.docx.tree import chosen, elements, paragraphs
 from afterdraft.manuscript.blocks import AsideKind
 
-_ORNAMENT_HEIGHT = 685_800  # EMU: ¾ inch; a picture lower than this that stands alone is an ornament (common practice)
-_LINES = ("line", "straightConnector1")  # names of drawn straight lines (ST_ShapeType)
-_KNOWN = ("http://schemas.microsoft.com/office/", "http://schemas.openxmlformats.org/")  # extensions read here
 _UNSHOWN = Face(hidden=True)
 # Line ends in the XML are spaces; soft hyphens print nothing.
 _UNSEEN = str.maketrans({"\n": " ", "\r": " ", "\u00ad": None})
@@ -203,96 +202,25 @@ class Inline:
 
     def _drawn(self, node: Node) -> None:
         """Pictures, lines and text boxes."""
-        parts = list(_tree(node))
+        parts = list(elements(node))
         boxes = [part for part in parts if part.tag == f"{W}txbxContent"]
         for box in boxes:
             if text := self.plain(box):
                 self._line.mark(Mark("text box", self._line.length, self._line.length, text))
-        if any(part.tag in (f"{A}blip", f"{V}imagedata") for part in parts):
+        if is_picture(parts):
             self._line.picture = True
-            self._line.rule = self._line.rule or _low(parts)
-            self._line.mark(Mark("picture", self._line.length, self._line.length, _alternative(parts)))
+            self._line.rule = self._line.rule or is_low(parts)
+            self._line.mark(Mark("picture", self._line.length, self._line.length, alternative(parts)))
         elif not boxes:
-            self._line.rule = self._line.rule or any(map(_is_line, parts))
+            self._line.rule = self._line.rule or any(map(is_line, parts))
 
     def _master_part(self, _: Node) -> None:
         self.met.parts += 1
 
 
-def paragraphs(container: Node) -> Iterator[Node]:
-    """The w:p within, in order: through content controls, tables and the one chosen branch, not into paragraphs."""
-    for child in container:
-        if child.tag == P:
-            yield child
-        elif child.tag == f"{MC}AlternateContent":
-            branch = chosen(child)
-            yield from paragraphs(branch) if branch is not None else ()
-        elif child.tag not in (PPR, f"{W}sdtPr"):
-            yield from paragraphs(child)
-
-
-def boxes(container: Node) -> Iterator[Node]:
-    """The content of each text box within, as a container of paragraphs."""
-    return (node for node in _tree(container) if node.tag == f"{W}txbxContent")
-
-
-def chosen(alternatives: Node) -> Node | None:
-    """The one branch of mc:AlternateContent to read (ECMA-376 part 3): the first choice understood, or the fallback."""
-    for choice in alternatives.iterfind(f"{MC}Choice"):
-        needs = choice.get("Requires", "").split()
-        if needs and all((choice.nsmap.get(prefix) or "").startswith(_KNOWN) for prefix in needs):
-            return choice
-    return alternatives.find(f"{MC}Fallback")
-
-
 def change(kind: AsideKind, node: Node, start: int, end: int, text: str) -> Mark:
     """A tracked change; author and date as `node` (w:ins, w:del, …) states them."""
     return Mark(kind, start, end, text, node.get(f"{W}author", ""), node.get(f"{W}date", ""))
-
-
-def unclosed_fields(root: Node) -> frozenset[Node]:
-    """Beginnings of fields without an end in the same text: damage, and the text behind them must not vanish."""
-    open_: list[Node] = []
-    for mark in root.iter(f"{W}fldChar"):
-        kind = mark.get(f"{W}fldCharType")
-        if kind == "begin":
-            open_.append(mark)
-        elif kind == "end" and open_:
-            open_.pop()
-    return frozenset(open_)
-
-
-def _tree(node: Node) -> Iterator[Node]:
-    """All elements of a drawing, one branch of alternatives only, not into text boxes."""
-    yield node
-    if node.tag == f"{W}txbxContent":
-        return
-    if node.tag == f"{MC}AlternateContent":
-        branch = chosen(node)
-        yield from _tree(branch) if branch is not None else ()
-        return
-    for child in node:
-        yield from _tree(child)
-
-
-def _alternative(parts: list[Node]) -> str:
-    """The text that stands for a picture."""
-    for part in parts:
-        if part.tag == f"{WP}docPr":
-            return part.get("descr") or part.get("title") or ""
-        if part.tag == f"{V}shape":
-            return part.get("alt", "")
-    return ""
-
-
-def _low(parts: list[Node]) -> bool:
-    heights = [whole(part.get("cy")) for part in parts if part.tag == f"{WP}extent"]
-    return bool(heights) and 0 < heights[0] <= _ORNAMENT_HEIGHT
-
-
-def _is_line(part: Node) -> bool:
-    drawn = part.tag == f"{A}prstGeom" and part.get("prst") in _LINES
-    return drawn or part.tag == f"{V}line" or part.get(f"{O}hr", "f") in ("t", "true", "1")
 
 
 _Handler = Callable[[Inline, Node], None]

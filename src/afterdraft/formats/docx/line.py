@@ -9,6 +9,11 @@ from afterdraft.formats.docx.styles import Face
 from afterdraft.manuscript.blocks import AsideKind, Emphasis, Run
 from afterdraft.manuscript.ornament import is_ornament
 
+# A paragraph this long (characters) with a line this long is prose whose paragraphs are parted by soft returns, as
+# text pasted from elsewhere has them; lines of verse and addresses are shorter (chosen).
+_PASTED = 1_000
+_PASTED_LINE = 200
+
 
 @dataclass(slots=True)
 class Mark:
@@ -90,6 +95,8 @@ class Cut:
 def cut(text: str, turns: Sequence[int]) -> list[Cut]:
     """Cut at page breaks and around lines that are ornaments; what follows the last piece comes as an empty one.
 
+    Prose that is parted by soft returns alone is cut at each of them.
+
     A paragraph without text counts as one blank line for each of its lines, unless it only carries a page break.
     """
     pieces: list[Cut] = []
@@ -119,6 +126,9 @@ def _lines(text: str, start: int, end: int) -> Iterator[tuple[int, int]]:
 
 def _groups(text: str, lines: Sequence[tuple[int, int]]) -> Iterator[tuple[int, int]]:
     """Lines that stay together as one piece; ornaments, and blank lines around pieces, come singly."""
+    if sum(b - a for a, b in lines) >= _PASTED and any(b - a >= _PASTED_LINE for a, b in lines):
+        yield from lines
+        return
     group: list[tuple[int, int]] = []
     for a, b in lines:
         if len(lines) > 1 and is_ornament(text[a:b]):

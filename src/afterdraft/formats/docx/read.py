@@ -6,12 +6,13 @@ from hashlib import sha256
 from afterdraft.errors import DamagedFile, EmptyManuscript
 from afterdraft.formats.docx.asides import Parts, asides, read_comments, read_notes
 from afterdraft.formats.docx.body import Body
-from afterdraft.formats.docx.inline import Inline, Met, boxes, unclosed_fields
+from afterdraft.formats.docx.inline import Inline, Met
 from afterdraft.formats.docx.making import Making
 from afterdraft.formats.docx.names import DC, Node, W, value
 from afterdraft.formats.docx.numbering import Numbering
 from afterdraft.formats.docx.package import Package
 from afterdraft.formats.docx.styles import Styles
+from afterdraft.formats.docx.tree import boxes, unclosed_fields
 from afterdraft.manuscript.blocks import Blocks
 
 
