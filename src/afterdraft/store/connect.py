@@ -4,6 +4,7 @@ WAL with synchronous FULL: a commit has reached the disk when it returns. Statem
 """
 
 import sqlite3
+from collections.abc import Sequence
 from pathlib import Path
 
 APPLICATION_ID = 0x41667464  # "Aftd", in the file's header: tells a book from other databases
@@ -12,30 +13,29 @@ _ID_AT = 68
 _HEADER_BYTES = 100
 BUSY_SECONDS = 2.0  # how long another program may hold the file before that is said
 
+_WRITING = (
+    "journal_mode = WAL",
+    "synchronous = FULL",
+    "foreign_keys = ON",
+    "recursive_triggers = ON",
+    "wal_autocheckpoint = 0",  # checkpoints wait until the writer rests
+)
+_READING = ("query_only = ON",)
+
 
 def writing(path: Path) -> sqlite3.Connection:
     """The one connection that writes. Makes no file: the file must be there."""
-    db = _connect(path, "rw")
-    db.execute("PRAGMA journal_mode = WAL")
-    db.execute("PRAGMA synchronous = FULL")
-    db.execute("PRAGMA foreign_keys = ON")
-    db.execute("PRAGMA recursive_triggers = ON")
-    db.execute("PRAGMA wal_autocheckpoint = 0")  # checkpoints wait until the writer rests
-    return db
+    return _connect(path, "rw", _WRITING)
 
 
 def reading(path: Path) -> sqlite3.Connection:
     """A connection that cannot write."""
-    db = _connect(path, "ro")
-    db.execute("PRAGMA query_only = ON")
-    return db
+    return _connect(path, "ro", _READING)
 
 
 def made_new(path: Path) -> None:
     """Put an empty file of ours at `path`, where none may be yet."""
-    db = _connect(path, "rwc")
-    db.execute(f"PRAGMA application_id = {APPLICATION_ID}")
-    db.close()
+    _connect(path, "rwc", (f"application_id = {APPLICATION_ID}",)).close()
 
 
 def is_book(path: Path) -> bool:
@@ -55,11 +55,18 @@ def whole(db: sqlite3.Connection) -> None:
             raise
 
 
-def _connect(path: Path, mode: str) -> sqlite3.Connection:
-    return sqlite3.connect(
+def _connect(path: Path, mode: str, settings: Sequence[str]) -> sqlite3.Connection:
+    db = sqlite3.connect(
         f"{path.absolute().as_uri()}?mode={mode}",
         uri=True,
         timeout=BUSY_SECONDS,
         isolation_level=None,
         check_same_thread=False,  # a connection is used by one thread at a time; which one may change
     )
+    try:
+        for setting in settings:
+            db.execute(f"PRAGMA {setting}")
+    except BaseException:
+        db.close()
+        raise
+    return db

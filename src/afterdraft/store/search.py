@@ -25,9 +25,10 @@ SELECT n.id, n.scene, {columns} FROM search_note JOIN desk_note n ON n.key = sea
 LEFT JOIN desk_scene s ON s.id = n.scene
 WHERE search_note MATCH :query AND (s.draft = :draft OR n.scene IS NULL) ORDER BY n.key LIMIT :limit
 """
+# Rows of a draft were written in telling order and are never deleted: the index's own order is the order of the text.
 _TEXT = """
 SELECT p.n, {columns} FROM search_text JOIN text_paragraph p ON p.key = search_text.rowid
-WHERE search_text MATCH :query AND p.draft = :draft ORDER BY p.n LIMIT :limit
+WHERE search_text MATCH :query AND p.draft = :draft ORDER BY search_text.rowid LIMIT :limit
 """
 _STANDING = """
 SELECT n, replace(text, :words, :marked) FROM text_paragraph
