@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Locator, Page, expect
 
 from afterdraft import demodata
 
@@ -19,3 +19,7 @@ def bring_in(page: Page, *files: Path) -> None:
 def saved(page: Page) -> None:
     """Wait until the card says that it is saved."""
     expect(page.get_by_role("status").get_by_text("Saved", exact=True)).to_be_visible()
+
+
+def summary(page: Page) -> Locator:
+    return page.get_by_label("What happens here, and what changes?")

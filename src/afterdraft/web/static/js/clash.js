@@ -1,6 +1,6 @@
 // The same text was changed in another window: show both, let her choose. Nothing is overwritten until she does.
 export function clash(box, other, choose) {
-  const region = box.parentElement.querySelector("[data-clash]");
+  const region = box.parentElement.querySelector("[data-choice]");
   const mine = box.value;
   region.replaceChildren(
     line("p", "This was changed in another window. There it says:"),

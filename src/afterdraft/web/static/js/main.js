@@ -10,7 +10,6 @@ import { place } from "./place.js";
 import { rows } from "./rows.js";
 import { times } from "./times.js";
 
-document.documentElement.classList.add("scripted");
 messages();
 place();
 times();

@@ -1,0 +1,126 @@
+"""Take the pictures of every screen for README and manual: `python -m scripts.pictures [folder]`.
+
+The real server with an empty home, the real browser; light, dark and narrow; the demonstration book, a book of three
+scenes, one of a hundred with long titles, and no book at all.
+"""
+
+import sys
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from itertools import cycle
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from demo.source import read_chapters
+from playwright.sync_api import Browser, Page, sync_playwright
+from scripts import browser as browser_finder
+from tests.server import Server, running
+
+WIDE = {"width": 1280, "height": 800}
+NARROW = {"width": 390, "height": 800}
+LONG = "A Chapter Whose Title Goes On Rather Longer than Anyone at the Printer’s Would Thank Her for, and Then Some"
+TEXT = Path(__file__).parents[1] / "demo" / "first"  # its paragraphs fill the other two books
+
+
+def main(folder: Path) -> None:
+    folder.mkdir(parents=True, exist_ok=True)
+    with TemporaryDirectory() as home, running(Path(home)) as server, sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=browser_finder.find(), args=["--no-sandbox"])
+        try:
+            _empty(browser, server, folder)
+            _demonstration(browser, server, folder)
+            _others(browser, server, folder, Path(home))
+        finally:
+            browser.close()
+
+
+def _empty(browser: Browser, server: Server, folder: Path) -> None:
+    for look in ("light", "dark"):
+        with _window(browser, server, look) as page:
+            _take(page, folder / f"books-empty-{look}.png")
+
+
+def _demonstration(browser: Browser, server: Server, folder: Path) -> None:
+    with _window(browser, server, "light") as page:
+        page.get_by_role("button", name="Open the demonstration book").click()
+        page.wait_for_url("**/scenes/*")
+        book = page.url.partition("/scenes")[0]
+    for look, size in (("light", WIDE), ("dark", WIDE), ("narrow", NARROW)):
+        with _window(browser, server, look, size) as page:
+            for name, show in _screens(book):
+                show(page)
+                _take(page, folder / f"{name}-{look}.png")
+
+
+def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
+    return (
+        ("books", lambda page: page.goto(f"{book.partition('/books')[0]}/")),
+        ("split", lambda page: page.goto(f"{book}/split")),
+        ("split-open", _split_open),
+        ("scene", lambda page: _second_scene(page, book)),
+        ("outline", lambda page: page.goto(f"{book}/outline")),
+        ("reading", lambda page: page.goto(f"{book}/reading")),
+        ("notes", lambda page: page.goto(f"{book}/notes")),
+        ("note-loose", lambda page: page.get_by_role("link", name="Note", exact=True).click()),
+        ("search", lambda page: page.goto(f"{book}/search?q=weighbridge")),
+        ("about", lambda page: page.goto(f"{book}/about")),
+        ("keys", lambda page: page.goto(f"{book.partition('/books')[0]}/keys")),
+        ("trouble", lambda page: page.goto(f"{book}/scenes/Z22")),
+    )
+
+
+def _split_open(page: Page) -> None:
+    page.get_by_role("link", name="Split…").nth(1).click()
+
+
+def _second_scene(page: Page, book: str) -> None:
+    page.goto(f"{book}/scenes")
+    for _ in range(2):
+        page.get_by_role("link", name="Next scene").last.click()
+
+
+def _others(browser: Browser, server: Server, folder: Path, home: Path) -> None:
+    for name, text in (("three", _manuscript(1, 3, "One")), ("hundred", _manuscript(25, 4, LONG))):
+        file = home / f"{name}.txt"
+        file.write_text(text, encoding="utf-8")
+        with _window(browser, server, "light") as page:
+            page.get_by_label("Choose the file of your draft").set_input_files(file)
+            page.wait_for_url("**/split")
+            _take(page, folder / f"split-{name}.png")
+            page.get_by_role("link", name="Go on to the scenes").first.click()
+            _take(page, folder / f"scene-{name}.png")
+            page.get_by_role("link", name="Reverse outline").click()
+            _take(page, folder / f"outline-{name}.png")
+
+
+def _manuscript(chapters: int, scenes: int, title: str) -> str:
+    """Plain text of so many chapters and scenes, from the demonstration book's paragraphs over and over."""
+    told = [line.text for chapter in read_chapters(TEXT) for line in chapter.lines if len(line.text) > 200]
+    paragraphs = cycle(told)
+    pieces = []
+    for chapter in range(1, chapters + 1):
+        pieces.append(f"CHAPTER {chapter}\n\n{title}" if chapters > 1 else f"CHAPTER {chapter}")
+        bodies = ["\n\n".join(next(paragraphs) for _ in range(2 + (chapter * scene) % 7)) for scene in range(scenes)]
+        pieces.append("\n\n***\n\n".join(bodies))
+    return "\n\n\n".join(pieces)
+
+
+@contextmanager
+def _window(browser: Browser, server: Server, look: str, size: dict[str, int] = WIDE) -> Iterator[Page]:
+    context = browser.new_context(
+        viewport={"width": size["width"], "height": size["height"]},
+        color_scheme="dark" if look == "dark" else "light",
+    )
+    page = context.new_page()
+    page.goto(server.address)
+    yield page
+    context.close()
+
+
+def _take(page: Page, path: Path) -> None:
+    page.evaluate("document.fonts.ready")
+    page.screenshot(path=path)
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1] if len(sys.argv) > 1 else "docs/pictures"))
