@@ -3,7 +3,7 @@
 import time
 from collections.abc import Iterator
 from dataclasses import dataclass
-from itertools import islice
+from itertools import count, cycle, islice
 from typing import Any
 from urllib.parse import urlsplit
 
@@ -20,6 +20,10 @@ TIMES = 3  # each page is asked for
 class Timed:
     what: str  # a route's pattern, or a kind of edit
     took: tuple[float, ...]  # seconds, each answer
+
+
+class Refused(Exception):
+    """The program did not do as it was asked."""
 
 
 def every_page(client: httpx2.Client, book: str) -> list[Timed]:
@@ -66,63 +70,81 @@ def _timed(client: httpx2.Client, address: str, took: list[float]) -> httpx2.Res
 
 
 def every_edit(client: httpx2.Client, book: str, times: int) -> list[Timed]:
-    """Cards saved, scenes split and joined, a title changed, a note made, edits taken back: `times` of each."""
-    return [
-        Timed("save a card's summary", tuple(islice(_cards(client, book), times))),
-        *_acts(client, book, times),
-    ]
+    """Edits of every kind, `times` of each: what she does, as a form that a page of hers holds, filled in."""
+    kinds = {
+        "save a card's summary": _cards(client, book),
+        "note on a scene": _notes(client, book),
+        "join a scene to the one before": _mends(client, book, "join"),
+        "split a scene": _splits(client, book),
+        "title of a chapter": _mends(client, book, "retitle-chapter"),
+        "undo": _undone(client, book),
+    }
+    return [Timed(kind, tuple(islice(took, times))) for kind, took in kinds.items()]
 
 
 def _cards(client: httpx2.Client, book: str) -> Iterator[float]:
     """A field saved as the page saves it while one types: the time to its 204, which is said once it is durable."""
-    scenes = [link for link in links(client.get(f"{book}/split")) if "/scenes/" in link]
-    sequence = 0
+    for sequence, scene in enumerate(cycle(_scenes(client, book)), 1):
+        form = _form(client.get(scene), "/cards/")
+        typed = {"client": "bench", "sequence": str(sequence), "text": f"It happens for the {sequence}th time."}
+        yield _post(client, f"{form.action}/summary", dict(form.form_values()) | typed)
+
+
+def _notes(client: httpx2.Client, book: str) -> Iterator[float]:
+    for number, scene in enumerate(cycle(_scenes(client, book)), 1):
+        form = _form(client.get(scene), "/notes")
+        yield _post(client, form.action, dict(form.form_values()) | {"text": f"Look at this again, {number}."})
+
+
+def _mends(client: httpx2.Client, book: str, act: str) -> Iterator[float]:
+    """The nth time at the nth place of the page; a place where the act is refused is passed over."""
+    typed = {"title": "The ferry"} if act.startswith("retitle") else {}
+    for number in count():
+        form = _form(client.get(f"{book}/split"), f"/split/{act}", skip=number)
+        try:
+            yield _post(client, form.action, dict(form.form_values()) | typed)
+        except Refused:
+            continue
+
+
+def _splits(client: httpx2.Client, book: str) -> Iterator[float]:
+    """Each in the middle of its scene."""
+    for scene in cycle(_scenes(client, book)):
+        code = scene.rpartition("/")[2]
+        forms = _forms(client.get(f"{book}/split?open={code}"), "/split/at")
+        able = [form for form in forms if form.xpath(".//button[@value='scene']")]
+        if able:
+            form = able[len(able) // 2]
+            yield _post(client, form.action, dict(form.form_values()) | {"begin": "scene"})
+
+
+def _undone(client: httpx2.Client, book: str) -> Iterator[float]:
     while True:
-        for scene in scenes:
-            form = _form(client.get(scene), "/cards/")
-            if form is None:
-                continue
-            sequence += 1
-            sent = dict(form.form_values()) | {
-                "client": "bench",
-                "sequence": str(sequence),
-                "text": f"It happens, {sequence}.",
-            }
-            yield _post(client, f"{form.action}/summary", sent, 204)
-
-
-def _acts(client: httpx2.Client, book: str, times: int) -> Iterator[Timed]:
-    for act, fill in (("join", {}), ("at", {"begin": "scene"}), ("retitle-scene", {"title": "The ferry"})):
-        took = []
-        for number in range(times):
-            form = _form(client.get(f"{book}/split"), f"/split/{act}", skip=number + 1)
-            if form is None:
-                break
-            took.append(_post(client, form.action, dict(form.form_values()) | fill, 303))
-        if took:
-            yield Timed(f"mend the split: {act}", tuple(took))
-    undone = []
-    for _ in range(times):
         form = _form(client.get(f"{book}/split"), "/undo")
-        if form is None:
-            break
-        undone.append(_post(client, form.action, dict(form.form_values()), 303))
-    if undone:
-        yield Timed("undo", tuple(undone))
+        yield _post(client, form.action, dict(form.form_values()))
+
+
+def _scenes(client: httpx2.Client, book: str) -> list[str]:
+    return list(dict.fromkeys(link for link in links(client.get(f"{book}/split")) if f"{book}/scenes/" in link))
 
 
 def _form(page: httpx2.Response, action: str, *, skip: int = 0) -> Any:
-    forms = _page(page).forms
-    return next(islice((form for form in forms if action in (form.action or "")), skip, None), None)
+    """The first form, after some, whose address holds `action`. Raises IndexError where the page has none."""
+    return _forms(page, action)[skip]
+
+
+def _forms(page: httpx2.Response, action: str) -> list[Any]:
+    return [form for form in _page(page).forms if action in (form.action or "")]
 
 
 def _page(answer: httpx2.Response) -> Any:
     return html.fromstring(answer.content)
 
 
-def _post(client: httpx2.Client, address: str, sent: dict[str, str], expected: int) -> float:
+def _post(client: httpx2.Client, address: str, sent: dict[str, str]) -> float:
     began = time.perf_counter()
     answer = client.post(address, data=sent)
     took = time.perf_counter() - began
-    assert answer.status_code == expected, f"{address}: {answer.status_code} {answer.text[:300]}"
+    if answer.status_code not in (204, 303):
+        raise Refused(f"{address}: {answer.status_code} {_page(answer).text_content()[:500]}")
     return took
