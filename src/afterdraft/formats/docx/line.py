@@ -95,14 +95,14 @@ class Cut:
 def cut(text: str, turns: Sequence[int]) -> list[Cut]:
     """Cut at page breaks and around lines that are ornaments; what follows the last piece comes as an empty one.
 
-    Prose that is parted by soft returns alone is cut at each of them.
-
-    A paragraph without text counts as one blank line for each of its lines, unless it only carries a page break.
+    Prose that is parted by soft returns alone is cut at each of them. A paragraph without text counts as one blank
+    line for each of its lines, unless it only carries a page break.
     """
     pieces: list[Cut] = []
     blanks = 0
     turn = False
-    for start, end in pairwise((0, *turns, len(text))):
+    for index, (start, end) in enumerate(pairwise((0, *turns, len(text)))):
+        turn = turn or index > 0
         lines = list(_lines(text, start, end))
         if not any(text[a:b].strip() for a, b in lines):
             blanks += len(lines) - 1 if turns else len(lines)
@@ -113,7 +113,6 @@ def cut(text: str, turns: Sequence[int]) -> list[Cut]:
                     continue
                 pieces.append(Cut(a, b, blanks, turn))
                 blanks, turn = 0, False
-        turn = turn or end < len(text) or end in turns
     return [*pieces, Cut(len(text), len(text), blanks, turn)]
 
 
