@@ -53,7 +53,8 @@ def _bare_doubts(lines: Sequence[Line], line: Line) -> float:
     if before and not before.short and not ends_sentence(before.text):
         doubt += 1.5  # a page number typed into the text
     if line.name.title:
-        doubt += 1.0 + 2.0 * (not set_apart and (line.name.form == "words" or line.name.title.endswith((".", ","))))
+        told = line.name.form == "words" or line.name.title.endswith((".", ","))
+        doubt += 0.0 if set_apart else 1.0 + 2.0 * told
         doubt += 2.0 * speaks(line.text)
     if line.name.form == "roman" and line.text.strip("(). ").islower():
         doubt += 0.5

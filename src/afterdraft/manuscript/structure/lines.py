@@ -65,7 +65,7 @@ class Line:
     shape: Shape
     plain: bool  # looks like body text
     weight: float  # how much its look sets it apart from body text, as a heading's does; 0 = not at all
-    turn: bool  # a page or section break before it, or a further file's first paragraph
+    turn: bool  # it begins a page: after a page or section break, or first in its file
     wide: int  # blanks before it, beyond the norm
     rule: bool
     name: Name  # taken apart, where short; else all title
@@ -120,7 +120,7 @@ def _line(index: int, block: Block, count: int, norms: Norms, above: float) -> L
         shape=shape,
         plain=_is_plain(shape, norms.body),
         weight=_weight(shape, norms.body),
-        turn=block.gap.turn != "none" or block.gap.file,
+        turn=block.gap.turn != "none" or block.gap.file or index == 0,
         wide=wide,
         rule=block.gap.rule,
         name=_name(block, text) if short else Name("none", "", None, None, text),

@@ -74,7 +74,9 @@ def _title_lines(lines: Sequence[Line], end: int) -> int:
     count = 0
     while count < end and lines[count].short and (lines[count].weight > 0 or BY.match(lines[count].text)):
         count += 1
-    return count
+        if count < end and (lines[count].turn or lines[count].wide > 1):
+            return 0
+    return count if count < end and not lines[count].short else 0
 
 
 def _opens_piece(lines: Sequence[Line], line: Line, contents: Set[int]) -> bool:

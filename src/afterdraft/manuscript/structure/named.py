@@ -50,7 +50,7 @@ def _openers(book: Book, above: Set[int]) -> Iterator[Line]:
 
 def _worth(line: Line) -> float:
     worth = line.weight + 2.0 * line.turn + min(1.5, 0.75 * line.wide)
-    return worth if worth >= WORTH and line.index else 0.0
+    return worth if worth >= WORTH else 0.0
 
 
 def _with_text(book: Book, group: Sequence[Line]) -> list[Line]:

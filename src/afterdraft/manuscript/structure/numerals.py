@@ -15,8 +15,10 @@ class Numeral:
 
 LARGEST = 999  # no book has more chapters; a larger figure is a year or a page
 FIGURES = re.compile(r"(\d{1,3})(?:st|nd|rd|th)?", re.IGNORECASE)
-ROMAN = re.compile(r"(?=[ivxlcdm])(d?c{0,3}|c[dm])(l?x{0,3}|x[lc])(v?i{0,4}|i[vx])", re.IGNORECASE)
-ROMAN_VALUES = {"i": 1, "v": 5, "x": 10, "l": 50, "c": 100, "d": 500, "m": 1000}
+ROMAN = re.compile(
+    r"(?=[ivxlc])c{0,3}(l?x{0,4}|x[lc])(v?i{0,4}|i[vx])", re.IGNORECASE
+)  # below 400: D and M are initials
+ROMAN_VALUES = {"i": 1, "v": 5, "x": 10, "l": 50, "c": 100}
 
 UNITS = {
     word: value

@@ -41,11 +41,13 @@ def _titled(lines: Sequence[Line], heading: Heading, limit: int, *, plain: bool)
     first = lines[heading.at]
     title, end = first.name.title, heading.at + 1
     under = lines[end] if end < limit else None
-    if under and wants_title(first) and (_looks_like_title(first, under) or (plain and _maybe_title(under))):
+    if under and wants_title(first) and (_looks_like_title(first, under) or (plain and _plain_title(under))):
         title, end = " ".join(under.text.split()), end + 1
     told = _told(lines, end, limit)
     if heading.rank == "part" and limit < len(lines) and sum(line.words for line in lines[end:limit]) <= HEAD_WORDS:
         told = limit  # a few lines between a part's heading and its first chapter's
+    if heading.rank == "section":
+        title = f"{first.label} {first.text}".strip() if end == heading.at + 1 else f"{first.text}: {title}"
     return Titled(heading.at, heading.rank, heading.sure, _clean(title), end, told)
 
 
@@ -68,12 +70,8 @@ def _face(shape: Shape) -> Shape:
 
 
 def _plain_title(line: Line) -> bool:
-    return line.plain and titular(line) and not line.turn and not is_speech(line.text)
-
-
-def _maybe_title(line: Line) -> bool:
-    """Where most numbers have a title under them: also one that is a saying, “It’s Mother!”."""
-    return _plain_title(line) or (line.plain and titular(line) and not line.turn and title_case(line.text))
+    """Also one that is a saying, “It’s Mother!”, if it has a title's capitals."""
+    return line.plain and titular(line) and not line.turn and (title_case(line.text) or not is_speech(line.text))
 
 
 def _titles_are_plain(lines: Sequence[Line], headings: Sequence[Heading], limits: Sequence[int], rank: Rank) -> bool:

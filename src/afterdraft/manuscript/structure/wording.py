@@ -33,6 +33,7 @@ LABEL = re.compile(
     r"(?P<word>[^\W\d_]+)(?P<filler>\.?(?:[\s:–—-]+(?:the\s+|no\.?\s*|number\s+)?|(?=\d)|$)|)", re.IGNORECASE
 )
 BETWEEN = re.compile(r"\s*(?P<sign>[.:,;)\]]?\s*[-–—―]{1,3}|[.:,;)\]]|\n|\t|$)\s*")
+INITIALS = re.compile(r"([A-Z]\. ?){2,}([A-Z][a-z’']+)?$")  # of a name: "C. S. Tovik"
 DRESSING = " \t\n*_-–—―~=.:[]()"
 
 
@@ -91,7 +92,7 @@ def _numbered(text: str, *, kind: Kind, word: str) -> Name | None:
     text = text.lstrip(DRESSING)
     for end, sign, begin in _cuts(text):
         numeral = read(text[:end].strip(DRESSING))
-        if numeral:
+        if numeral and not INITIALS.match(text):
             return Name(kind, word, numeral.value, numeral.form, _title(text[begin:]), sign)
     return None
 
