@@ -41,18 +41,28 @@ def home_variables(home: Path) -> dict[str, str]:
 def environment(home: Path) -> dict[str, str]:
     """For a process of ours: that home, no screen, no way out of the machine."""
     kept = {name: value for name, value in os.environ.items() if name not in ("DISPLAY", "WAYLAND_DISPLAY")}
-    return {**kept, **home_variables(home), "PYTHONPATH": str(LOOPBACK_ONLY), "PYTHONWARNINGS": "error"}
+    temporary = home / "tmp"
+    temporary.mkdir(exist_ok=True)
+    return {
+        **kept,
+        **home_variables(home),
+        "TMPDIR": str(temporary),
+        "PYTHONPATH": str(LOOPBACK_ONLY),
+        "PYTHONWARNINGS": "error",
+    }
 
 
 def command(*arguments: str | Path) -> list[str]:
     return [sys.executable, "-m", "afterdraft", *map(str, arguments)]
 
 
-def afterdraft(*arguments: str | Path, home: Path) -> "subprocess.CompletedProcess[str]":
+def afterdraft(
+    *arguments: str | Path, home: Path, variables: Mapping[str, str] | None = None
+) -> "subprocess.CompletedProcess[str]":
     """Run a command to its end."""
     return subprocess.run(
         command(*arguments),
-        env=environment(home),
+        env={**environment(home), **(variables or {})},
         cwd=home,
         capture_output=True,
         encoding="utf-8",
@@ -107,15 +117,21 @@ class Server:
 
 
 @contextmanager
-def running(home: Path, *arguments: str | Path, variables: Mapping[str, str] | None = None) -> Iterator[Server]:
-    """A server from its first answer to its end. Any free port, unless the arguments name one."""
+def running(
+    home: Path,
+    *arguments: str | Path,
+    port: int | None = 0,
+    open_browser: bool = False,
+    variables: Mapping[str, str] | None = None,
+) -> Iterator[Server]:
+    """A server from its first answer to its end. `port` 0 is any free one, None the program's own choice."""
     home.mkdir(parents=True, exist_ok=True)
-    chosen = arguments if "--port" in arguments else (*arguments, "--port", "0")
+    options = [*([] if port is None else ["--port", str(port)]), *([] if open_browser else ["--no-open"])]
     errors = home / "stderr.txt"
     with (
         errors.open("w", encoding="utf-8") as stderr,
         subprocess.Popen(
-            command(*chosen, "--no-open"),
+            command(*arguments, *options),
             env={**environment(home), **(variables or {})},
             cwd=home,
             stdout=subprocess.PIPE,

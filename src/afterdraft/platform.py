@@ -5,6 +5,7 @@ import socket
 import stat
 import sys
 import tempfile
+import warnings
 from dataclasses import dataclass
 from pathlib import Path
 from typing import IO
@@ -32,11 +33,14 @@ def folders() -> Folders:
     from platformdirs import PlatformDirs  # late: the version and help need none of it
 
     dirs = PlatformDirs(APP, appauthor=False)
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")  # that the runtime folder will not do: looked into here, below
+        runtime = dirs.user_runtime_path
     return Folders(
         config=dirs.user_config_path,
         data=dirs.user_data_path,
         logs=dirs.user_log_path,
-        runtime=_own_runtime(dirs.user_runtime_path, dirs.user_data_path),
+        runtime=_own_runtime(runtime, dirs.user_data_path),
         documents=dirs.user_documents_path,
     )
 

@@ -34,14 +34,20 @@ def text(form: FormData, name: str, default: str = "") -> str:
 
 def files(form: FormData, name: str) -> tuple[tuple[str, bytes], ...]:
     """Name without folders and bytes of each file chosen under this field; none for an empty choice.
+    To be called once: what was sent is let go.
 
     Raises `TooLarge` before anything is read when one is over `FILE_LIMIT`.
     """
-    chosen = [value for value in form.getlist(name) if isinstance(value, UploadFile) and value.filename]
-    for upload in chosen:
-        if (upload.size or 0) > FILE_LIMIT:
-            raise TooLarge(_bare(upload), f"more than {FILE_LIMIT // 2**20} MB")
-    return tuple((_bare(upload), upload.file.read()) for upload in chosen)
+    uploads = [value for value in form.getlist(name) if isinstance(value, UploadFile)]
+    try:
+        chosen = [upload for upload in uploads if upload.filename]
+        for upload in chosen:
+            if (upload.size or 0) > FILE_LIMIT:
+                raise TooLarge(_bare(upload), f"more than {FILE_LIMIT // 2**20} MB")
+        return tuple((_bare(upload), upload.file.read()) for upload in chosen)
+    finally:
+        for upload in uploads:
+            upload.file.close()  # larger ones lie on the disk until then
 
 
 def json(request: Request) -> Mapping[str, object]:
