@@ -66,7 +66,7 @@ def test_words_typed_while_the_program_is_gone_are_saved_when_it_is_back(
     summary(page).fill("Typed into the void.")
     expect(page.get_by_text("Afterdraft is not answering. Your words are kept in this window")).to_be_visible()
     expect(page.get_by_text("Not saved yet")).to_be_visible()
-    with running(home, "--port", str(server.port)) as again:
+    with running(home, port=server.port) as again:
         page.context.add_cookies([{"name": f"afterdraft-{again.port}", "value": again.key, "url": again.origin}])
         saved(page)
         page.reload()

@@ -5,7 +5,9 @@ import { mark } from "./fore_edge.js";
 import { say, unsay } from "./messages.js";
 
 const AFTER = 600; // milliseconds without a key
-const TRY_AGAIN = [1000, 2000, 5000, 10000]; // milliseconds, the last one for good
+const TRY_AGAIN = [1000, 1000, 2000, 3000, 5000]; // milliseconds, the last one for good
+const GONE = "Afterdraft is not answering. Your words are kept in this window, and saving is tried again until it works.";
+const STARTED_ANEW = "Afterdraft was started anew. Your words are kept in this window, and are saved once you have looked into the new one.";
 const client = crypto.randomUUID();
 
 export function autosave() {
@@ -111,19 +113,17 @@ class Card {
   }
 
   async failed(name, done, answer) {
-    if (answer && answer.status < 500) {
-      const told = await answer.json().catch(() => ({ error: "This could not be saved. Your words are still here." }));
+    const told = await answer?.json().catch(() => null);
+    if (answer && answer.status < 500 && answer.status !== 403) {
       this.say("Not saved");
-      say(told.error, { name: "gone", stay: true });
+      say(told?.error ?? "This could not be saved. Your words are still here.", { name: "gone", stay: true });
       return false;
     }
     sessionStorage.setItem(this.kept(name), this.box(name).value);
-    const told = answer ? (await answer.json().catch(() => ({}))).error : null;
-    say(told ?? "Afterdraft is not answering. Your words are kept in this window, and saving is tried again until it works.", { name: "gone", stay: true });
+    say(answer?.status === 403 ? STARTED_ANEW : (told?.error ?? GONE), { name: "gone", stay: true });
     this.say("Not saved yet");
-    const wait = TRY_AGAIN[Math.min(this.failures++, TRY_AGAIN.length - 1)];
     this.waiting.set(name, done);
-    setTimeout(() => this.run(), wait);
+    setTimeout(() => this.run(), TRY_AGAIN[Math.min(this.failures++, TRY_AGAIN.length - 1)]);
     return false;
   }
 
