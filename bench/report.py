@@ -1,5 +1,6 @@
 """Figures, and the two files they are written to: `RESULTS.md` (the last run) and `history.md` (all runs)."""
 
+import math
 import os
 import subprocess
 from collections.abc import Iterable, Sequence
@@ -87,8 +88,8 @@ def _target(figure: Figure) -> str:
 
 
 def _number(value: float, unit: str) -> str:
-    if unit == "":
-        return f"{value:.4f}"
+    if unit == "":  # a share: cut, not rounded, so that 1.0000 is the whole
+        return f"{math.floor(value * 10_000 + 1e-6) / 10_000:.4f}"
     return f"{value:.2f}" if unit == "s" else f"{value:.0f}" if value >= 100 or value == int(value) else f"{value:.1f}"
 
 

@@ -14,12 +14,15 @@ SCENES_A_CHAPTER = 3
 LARGEST = "the-old-wives-tale"  # 215,000 words in 104 scenes
 
 
-def budget_novel() -> Manuscript:
-    """A docx with headings by style and typed breaks: paragraphs of several novels in a row, cut into equal scenes."""
-    scenes = list(islice(_scenes(WORDS // SCENES), SCENES))
+def budget_novel(times: int = 1) -> Manuscript:
+    """A docx with headings by style and typed breaks: paragraphs of several novels in a row, cut into equal scenes.
+
+    `times` makes it as many times as long, with as many times the scenes.
+    """
+    scenes = list(islice(_scenes(WORDS // SCENES), SCENES * times))
     chapters = tuple(
         _chapter(number, tuple(scenes[at : at + SCENES_A_CHAPTER]))
-        for number, at in enumerate(range(0, SCENES, SCENES_A_CHAPTER), 1)
+        for number, at in enumerate(range(0, len(scenes), SCENES_A_CHAPTER), 1)
     )
     return make(Novel("budget", "A Long Walk Home", "Nora Quill", (), (), chapters), STYLES)
 
