@@ -88,6 +88,12 @@ def test_a_damaged_word_file_says_so(data: bytes, name: str) -> None:
         read(data, name)
 
 
+@pytest.mark.parametrize("data", [b"%PDF-1.7\n", b"{\\rtf1 The ferry", zipped("mimetype", "content.xml")])
+def test_another_file_under_the_name_of_a_word_file_is_refused_in_words(data: bytes) -> None:
+    with pytest.raises(UnreadableManuscript, match="Nothing was changed"):
+        read(data, "draft.docx")
+
+
 def test_an_empty_word_file_is_refused_in_words() -> None:
     with pytest.raises(UnreadableManuscript, match="Nothing was changed"):
         read(b"", "draft.docx")

@@ -38,19 +38,10 @@ READS: Final = ".docx, .txt, .md"
 ZIP: Final = b"PK\x03\x04"
 OLE: Final = bytes.fromhex("d0cf11e0a1b11ae1")  # [MS-CFB] 2.2: old Word files, and docx files with a password
 LOCKED: Final = "EncryptedPackage".encode("utf-16-le")  # [MS-OFFCRYPTO] 2.3.4.4: the stream that holds a locked docx
-# First bytes of what people take for a manuscript or rename to one: PDF, RTF, pictures, archives, web pages.
+# First bytes, in small letters, of what people take for a manuscript: PDF, RTF, pictures, archives, web pages.
 OTHERS: Final = (
-    b"%PDF",
-    b"{\\rtf",
-    b"\x89PNG",
-    b"\xff\xd8\xff",
-    b"GIF8",
-    b"Rar!",
-    b"7z\xbc\xaf",
-    b"\x1f\x8b",
-    b"<!DOCTYPE",
-    b"<html",
-    b"<?xml",
+    *(b"%pdf", b"{\\rtf", b"\x89png", b"\xff\xd8\xff", b"gif8", b"rar!", b"7z\xbc\xaf", b"\x1f\x8b"),
+    *(b"<!doctype", b"<html", b"<?xml"),
 )
 
 
@@ -65,25 +56,24 @@ def read(data: bytes, name: str) -> Blocks:
 def told(data: bytes, name: str) -> Format:
     """The format of a file. Raises UnknownFormat, LockedFile or DamagedFile."""
     ending = _ending(name)
+    if ending in DOCX.endings:
+        return DOCX  # its reader says what is wrong with one that is damaged, locked or something else
     if data.startswith(ZIP):
-        return _zipped(data, name, ending)
+        return _zipped(data, name)
     if data.startswith(OLE):
         raise LockedFile(name) if LOCKED in data else UnknownFormat(name, READS)
-    if ending in DOCX.endings and data:
-        raise DamagedFile(name, "it is not a Word document inside, or only the beginning of one")
-    head = data[:100].lstrip()
-    if any(head[: len(first)].lower() == first.lower() for first in OTHERS):
+    head = data[:100].lstrip().lower()
+    if head.startswith(OTHERS):
         raise UnknownFormat(name, READS)
     if ending in MARKDOWN.endings:
         return MARKDOWN
-    if ending in (*TEXT.endings, *DOCX.endings, ""):
+    if ending in (*TEXT.endings, ""):
         return TEXT
     raise UnknownFormat(name, READS)
 
 
-def _zipped(data: bytes, name: str, ending: str) -> Format:
-    if ending in DOCX.endings:
-        return DOCX  # its reader says what is wrong with a damaged one
+def _zipped(data: bytes, name: str) -> Format:
+    """Word's by its parts, whatever the file is called."""
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as package:
             if any(part.startswith("word/") for part in package.namelist()):

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Final
 
 from afterdraft.errors import EmptyManuscript, TooLarge, UnknownFormat
+from afterdraft.formats.table import READS
 from afterdraft.formats.txt.emphasis import Marks, emphasised, marks
 from afterdraft.formats.txt.encoding import decoded
 from afterdraft.formats.txt.headings import Stretch, stretches
@@ -32,7 +33,7 @@ def read(data: bytes, name: str) -> Blocks:
         raise TooLarge(name, f"{len(data) // 1_000_000} million bytes of text")
     content = decoded(data)
     if content.controls > NOT_TEXT * len(content.text):
-        raise UnknownFormat(name, ".docx, .txt, .md")
+        raise UnknownFormat(name, READS)
     found = lines(content.text)
     if not found:
         raise EmptyManuscript(name)
