@@ -24,7 +24,11 @@ def test_a_missing_entry_is_a_key_error() -> None:
         Archive(pack({"a": "b"}), "n.zip").read("c")
 
 
-@pytest.mark.parametrize("data", [b"", b"PK", b"PK\x03\x04" + b"\0" * 50, pack({"a": "b" * 999})[:-30]])
+@pytest.mark.parametrize(
+    "data",
+    [b"", b"PK", b"PK\x03\x04" + b"\0" * 50, pack({"a": "b" * 999})[:-30]],
+    ids=["nothing", "two letters", "a beginning", "without its end"],
+)
 def test_no_archive(data: bytes) -> None:
     with pytest.raises(DamagedFile, match="cut short or damaged"):
         Archive(data, "n.zip")
