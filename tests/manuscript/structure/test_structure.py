@@ -273,3 +273,45 @@ def test_numbers_skipped_or_typed_twice_are_doubts() -> None:
 
 def test_an_ordinary_book_gives_no_doubts() -> None:
     assert draft(*[[heading(f"Chapter {number}"), *told(10)] for number in range(1, 9)]).doubts == ()
+
+
+def test_lines_of_place_and_date_begin_scenes() -> None:
+    slug = Look(bold=True)
+    book = draft(
+        heading("Chapter 1"), told(5), Block("Odda, 4 May", look=slug), told(5), Block("Quay, Night", look=slug),
+        told(5), Block("Odda, 6 May", look=slug), told(5), heading("Chapter 2"), told(5),
+    )  # fmt: skip
+    assert [scene.title for scene in book.division.scenes] == ["", "Odda, 4 May", "Quay, Night", "Odda, 6 May", ""]
+
+
+def test_titles_in_a_look_of_their_own_begin_scenes() -> None:
+    titled = [Block(text, look=CENTRED, gap=SPACE) for text in ("A Late Ferry", "The Rope", "Low Water")]
+    book = draft(heading("Chapter 1"), told(4), *[[title, *told(4)] for title in titled], heading("Chapter 2"), told(4))
+    assert [scene.title for scene in book.division.scenes] == ["", "A Late Ferry", "The Rope", "Low Water", ""]
+
+
+def test_an_inscription_in_the_text_is_no_heading() -> None:
+    sign = Block("NO FERRY TODAY", look=CENTRED)
+    book = draft(heading("Chapter 1"), told(4), sign, told(4), heading("Chapter 2"), told(4))
+    assert (len(book.division.scenes), len(book.division.chapters)) == (2, 2)
+
+
+def test_days_of_a_diary_are_no_chapter_numbers() -> None:
+    book = draft(*[[Block(f"{day} May", gap=SPACE), *told(3)] for day in (3, 4, 5, 7)])
+    assert [chapter.number for chapter in book.division.chapters] == [None]
+
+
+def test_each_of_several_files_without_headings_is_a_chapter() -> None:
+    second = Block("She woke.", gap=Gap(file=True))
+    assert [chapter.at for chapter in draft(told(4), second, told(4)).division.chapters] == [0, 4]
+
+
+def test_names_of_viewpoints_as_headings() -> None:
+    book = draft(*[[heading(name, Look(bold=True), Gap()), *told(15)] for name in ("MARA", "JONAS", "MARA", "JONAS")])
+    assert [title for _, title, _ in chapters(book)] == ["MARA", "JONAS", "MARA", "JONAS"]
+
+
+def test_running_headers_typed_into_the_text_are_no_chapters() -> None:
+    header = Block("Tovik / The Salt Road", look=Look(align="right"))
+    book = draft(heading("Chapter 1"), *[[header, *told(6)] for _ in range(8)], heading("Chapter 2"), told(6))
+    assert [number for number, _, _ in chapters(book)] == [1, 2]

@@ -68,10 +68,17 @@ def printed(lines: Sequence[Line], heading: Titled) -> str:
     return title
 
 
+def _headed(found: Found) -> bool:
+    return any(one.rank != "section" for one in found.headings)
+
+
 def _openings(found: Found) -> dict[int, Titled | None]:
     """Where chapters begin: at their headings, and where text is told that no heading stands over."""
     openings: dict[int, Titled | None] = {}
     upper = [one for one in found.headings if one.rank != "section"]
+    if not upper:  # where nothing is headed, each of several files is a chapter
+        starts = [line.index for line in found.lines[found.start + 1 : found.end] if line.file]
+        return dict.fromkeys([found.start, *starts])
     if not upper or upper[0].at > found.start:
         openings[found.start] = None
     for number, heading in enumerate(upper):
@@ -87,7 +94,7 @@ def _chapter(found: Found, number: int, at: int, heading: Titled | None, parts: 
     place = bisect_right(parts, at, key=lambda part: part.at)
     part = parts[place - 1].id if place else None
     if heading is None:
-        return Chapter(f"chapter-{number}", at, part, "other" if found.headings else "chapter", None, "")
+        return Chapter(f"chapter-{number}", at, part, "other" if _headed(found) else "chapter", None, "")
     name = found.lines[at].name
     head = tuple(line.text for line in found.lines[heading.end : heading.told])
     if name.kind == "part":  # a part that holds no chapters but text

@@ -66,6 +66,7 @@ class Line:
     plain: bool  # looks like body text
     weight: float  # how much its look sets it apart from body text, as a heading's does; 0 = not at all
     turn: bool  # it begins a page: after a page or section break, or first in its file
+    file: bool  # first in a further file
     wide: int  # blanks before it, beyond the norm
     rule: bool
     name: Name  # taken apart, where short; else all title
@@ -121,6 +122,7 @@ def _line(index: int, block: Block, count: int, norms: Norms, above: float) -> L
         plain=_is_plain(shape, norms.body),
         weight=_weight(shape, norms.body),
         turn=block.gap.turn != "none" or block.gap.file or index == 0,
+        file=block.gap.file,
         wide=wide,
         rule=block.gap.rule,
         name=_name(block, text) if short else Name("none", "", None, None, text),

@@ -24,15 +24,24 @@ class Look(NamedTuple):
 def named(book: Book) -> list[Heading]:
     """Chapter headings by look alone; empty where no group of lines makes sense as such."""
     above = parts(book)
+    openers = list(_openers(book, {heading.at for heading in above}))
     groups: defaultdict[Look, list[Line]] = defaultdict(list)
-    for line in _openers(book, {heading.at for heading in above}):
+    for line in openers:
         groups[Look(line.shape._replace(caps=False), line.turn, line.wide > 1)].append(line)
     sound = [kept for group in groups.values() if (kept := _with_text(book, group)) and _apart(book, kept)]
     best = max(sound, key=_score, default=[])
     if not best or _score(best) < GOOD:
         return above + _alone(book)
-    alone = {heading.at for heading in _alone(book)}
-    return above + [Heading(at, "chapter", sure=0.8) for at in sorted({line.index for line in best} | alone)]
+    places = {line.index for line in (*best, *_very_first(book, openers, best))}
+    places |= {heading.at for heading in _alone(book)}
+    return above + [Heading(at, "chapter", sure=0.8) for at in sorted(places)]
+
+
+def _very_first(book: Book, openers: Sequence[Line], group: Sequence[Line]) -> list[Line]:
+    """The file's first line, if it looks like the group: it needs no new page or space above to begin a chapter."""
+    first = openers[0]
+    alike = first.index == 0 < group[0].index and first.shape == group[0].shape
+    return [first] if alike and book.words(1, group[0].index) >= OWN_WORDS else []
 
 
 def _openers(book: Book, above: Set[int]) -> Iterator[Line]:

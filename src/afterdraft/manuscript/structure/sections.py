@@ -1,5 +1,6 @@
 """Headed sections within chapters: numbers that begin anew in each chapter, and titles in a look of their own."""
 
+import re
 from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Iterator, Sequence, Set
@@ -9,6 +10,7 @@ from afterdraft.manuscript.structure.rank import GOOD, MOST, NUMBERS, Book, Head
 from afterdraft.manuscript.structure.sequence import Chain
 
 SEVERAL = 3  # titles without any look that make a habit
+SLUG = re.compile(r"\d|(mon|tues|wednes|thurs|fri|satur|sun)day|, |\b(morning|noon|evening|night)\b", re.IGNORECASE)
 APART = 120  # words: sections are at least so long, in the median
 
 
@@ -49,10 +51,10 @@ def _titled(book: Book, headings: Sequence[Heading]) -> list[Heading]:
 
 
 def _titles(book: Book, known: Set[int]) -> Iterator[Line]:
-    """Lines set apart above, that stand alone between paragraphs and read like titles."""
+    """Lines set apart, that stand alone between paragraphs and read like titles."""
     first = min(known, default=0)
     for line in book.lines[first + 1 : -1]:
-        if not line.wide or line.index in known or line.index in book.skip or not titular(line):
+        if line.index in known or line.index in book.skip or not titular(line) or not _apart(line):
             continue
         before, after = book.lines[line.index - 1], book.lines[line.index + 1]
         if before.index in known or after.index in known or line.shape.right or is_speech(line.text):
@@ -67,9 +69,17 @@ def _titles(book: Book, known: Set[int]) -> Iterator[Line]:
             yield line
 
 
+def _apart(line: Line) -> bool:
+    """By space above, by weight or capitals, or as a place or date in italics."""
+    if line.wide or line.turn:
+        return True
+    loud = line.weight >= 1 and (line.shape.bold or line.shape.caps or line.shape.big)
+    return loud or (line.shape.italic and line.weight > 0 and bool(SLUG.search(line.text)))
+
+
 def _sound(book: Book, group: Sequence[Line]) -> bool:
     """A look of its own; or, for lines that look like any other, several of them well apart."""
-    if group[0].weight >= 1:
+    if group[0].weight >= 1 and all(line.wide or line.turn for line in group):
         return True
     ends = [line.index for line in group[1:]] + [len(book.lines)]
     words = sorted(book.words(line.index, end) for line, end in zip(group, ends, strict=True))

@@ -4,12 +4,13 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from afterdraft.manuscript.structure.lines import Line, Shape, is_speech, speaks, title_case
+from afterdraft.manuscript.structure.lines import Line, Shape, ends_sentence, is_speech, speaks, title_case
 from afterdraft.manuscript.structure.rank import MOST, Heading, Rank, titular
 from afterdraft.manuscript.structure.wording import ALONE
 
 TITLE_WORDS = 40  # of a title that its look shows to be one
 HEAD_WORDS = 60  # an epigraph of some lines; longer set-off text under a heading is told (common practice)
+SHORT_HEAD_WORDS = 30  # between a chapter's heading and its first section's: a line or two
 HEAD_LINES = 6  # a longer run of set-off lines is a document that the story opens with
 HEAD_STYLES = ("epigraph", "argument", "subtitle", "quote", "motto", "attribution")
 ARGUMENT = re.compile(r"(in which|wherein|containing|showing how|being) .+|\(.+\)[.*_]*", re.IGNORECASE | re.DOTALL)
@@ -31,24 +32,39 @@ def titled(lines: Sequence[Line], headings: Sequence[Heading]) -> tuple[Titled, 
     """Each heading with its title and further lines; `headings` in order."""
     limits = [*(heading.at for heading in headings[1:]), len(lines)] if headings else []
     plain = {rank: _titles_are_plain(lines, headings, limits, rank) for rank in ("part", "chapter", "section")}
+    below = [*(heading.rank for heading in headings[1:]), None] if headings else []
     return tuple(
-        _titled(lines, heading, limit, plain=plain[heading.rank])
-        for heading, limit in zip(headings, limits, strict=True)
+        _titled(lines, heading, limit, rank, plain=plain[heading.rank])
+        for heading, limit, rank in zip(headings, limits, below, strict=True)
     )
 
 
-def _titled(lines: Sequence[Line], heading: Heading, limit: int, *, plain: bool) -> Titled:
+def _titled(lines: Sequence[Line], heading: Heading, limit: int, below: Rank | None, *, plain: bool) -> Titled:
     first = lines[heading.at]
     title, end = first.name.title, heading.at + 1
     under = lines[end] if end < limit else None
-    if under and wants_title(first) and (_looks_like_title(first, under) or (plain and _plain_title(under))):
+    if under and wants_title(first) and _is_title(first, under, plain=plain):
         title, end = " ".join(under.text.split()), end + 1
     told = _told(lines, end, limit)
-    if heading.rank == "part" and limit < len(lines) and sum(line.words for line in lines[end:limit]) <= HEAD_WORDS:
-        told = limit  # a few lines between a part's heading and its first chapter's
+    if limit < len(lines) and _only_head(lines, heading, end, limit, below):
+        told = limit
     if heading.rank == "section":
         title = f"{first.label} {first.text}".strip() if end == heading.at + 1 else f"{first.text}: {title}"
     return Titled(heading.at, heading.rank, heading.sure, _clean(title), end, told)
+
+
+def _is_title(first: Line, under: Line, *, plain: bool) -> bool:
+    """`plain`: most headings of this rank have a title under them that looks like text."""
+    if _looks_like_title(first, under):
+        return True
+    if under.mark or under.turn or not under.plain:
+        return False
+    return (plain and _plain_title(under)) or ((plain or first.name.kind in ALONE) and _is_long_title(under))
+
+
+def _is_long_title(line: Line) -> bool:
+    """Capitalised throughout, and no sentence: "Mr. Harm, Miss Tovik, and the Ferryman Drive Out to See the Weir"."""
+    return 1 < line.words <= TITLE_WORDS and title_case(line.text) and not ends_sentence(line.text)
 
 
 def wants_title(line: Line) -> bool:
@@ -82,6 +98,14 @@ def _titles_are_plain(lines: Sequence[Line], headings: Sequence[Heading], limits
         if heading.rank == rank and wants_title(lines[heading.at]) and heading.at + 1 < limit
     ]
     return len(under) > 1 and sum(_plain_title(line) for line in under) >= MOST * len(under)
+
+
+def _only_head(lines: Sequence[Line], heading: Heading, end: int, limit: int, below: Rank | None) -> bool:
+    """Nothing but a few lines stands between a heading and the first of those below it."""
+    if below is None or (heading.rank != "part" and (heading.rank, below) != ("chapter", "section")):
+        return False
+    few = HEAD_WORDS if heading.rank == "part" else SHORT_HEAD_WORDS
+    return sum(line.words for line in lines[end:limit]) <= few
 
 
 def _told(lines: Sequence[Line], start: int, limit: int) -> int:

@@ -34,6 +34,10 @@ LABEL = re.compile(
 )
 BETWEEN = re.compile(r"\s*(?P<sign>[.:,;)\]]?\s*[-–—―]{1,3}|[.:,;)\]]|\n|\t|$)\s*")
 INITIALS = re.compile(r"([A-Z]\. ?){2,}([A-Z][a-z’']+)?$")  # of a name: "C. S. Tovik"
+DATED = re.compile(  # the month after a day: "3. May" is no third chapter
+    r"(jan(uary)?|feb(ruary)?|mar(ch)?|apr(il)?|may|june?|july?|aug(ust)?|(sept|octo|novem|decem)(ember|ber)?|oct|nov|dec)\b",
+    re.IGNORECASE,
+)
 DRESSING = " \t\n*_-–—―~=.:[]()"
 
 
@@ -92,7 +96,7 @@ def _numbered(text: str, *, kind: Kind, word: str) -> Name | None:
     text = text.lstrip(DRESSING)
     for end, sign, begin in _cuts(text):
         numeral = read(text[:end].strip(DRESSING))
-        if numeral and not INITIALS.match(text):
+        if numeral and (word or not (INITIALS.match(text) or DATED.match(text[begin:]))):
             return Name(kind, word, numeral.value, numeral.form, _title(text[begin:]), sign)
     return None
 
