@@ -136,6 +136,20 @@ def test_undo_counts_as_a_change_by_someone_else(book: BookFile, card: str, one:
     assert told.value.stands == "First." == book.card(card).summary
 
 
+def test_a_plain_form_has_no_client_and_is_always_taken_at_its_word(book: BookFile, card: str) -> None:
+    form = Window(book, card, "")
+    assert form.send("First.", sequence=1)
+    again = Window(book, card, "")
+    again.send("Second.", sequence=1)
+    assert book.card(card).summary == "Second."
+    with pytest.raises(Stale):
+        form.send("Third.", sequence=1)
+    undo(book)
+    with pytest.raises(Stale):
+        again.send("Third.", sequence=2)
+    assert book.card(card).summary == "First."
+
+
 def test_a_card_that_went_with_a_join_is_missing(book: BookFile, draft: str) -> None:
     scene = book.division(draft).scenes[1].id
     window = Window(book, book.cards(draft)[scene].id, "one")

@@ -23,8 +23,8 @@ def write_card(
     """Save one field of a card.
 
     `revision`: the card's, as the window knows it. `client`, `sequence`: which window, and the how-manieth save of it,
-    so that a save sent twice, or overtaken on its way, is told from a new one. `done`: the writer has left the field;
-    the next save is an edit of its own.
+    so that a save sent twice, or overtaken on its way, is told from a new one; a plain form has no client, "".
+    `done`: the writer has left the field; the next save is an edit of its own.
 
     Raises `Stale`, and writes nothing, if another window (or undo) changed this field since `revision`. The revision
     returned is what the window knows after it: it stays where it was while another window's change to another field
@@ -39,7 +39,7 @@ def write_card(
         saves = desk.last_saves(card)
         last = saves.get(field, _NEVER)
         now = stands.revision
-        taken_in = last.client == client and last.sequence >= sequence
+        taken_in = _own(last, client) and last.sequence >= sequence
         if not taken_in and getattr(stands, field) != words:
             if _unseen(last, revision, client):
                 raise Stale(what=name, stands=getattr(stands, field), revision=now)
@@ -55,4 +55,8 @@ def write_card(
 
 def _unseen(save: LastSave, revision: int, client: str) -> bool:
     """Whether the window does not know this change: it came later than what it read, and is not its own."""
-    return save.revision > revision and save.client != client
+    return save.revision > revision and not _own(save, client)
+
+
+def _own(save: LastSave, client: str) -> bool:
+    return bool(client) and save.client == client
