@@ -6,7 +6,6 @@ from playwright.sync_api import Locator, Page, expect
 
 from afterdraft import demodata
 
-
 MANUSCRIPT = Path(demodata.__file__).parent / "manuscript.docx"
 
 

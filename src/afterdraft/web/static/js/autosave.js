@@ -25,11 +25,13 @@ class Card {
     this.waiting = new Map(); // field name → whether the edit is complete
     this.running = false;
     this.failures = 0;
+    this.leaving = false; // an answer that this page does not live to see is no failure
     this.timer = 0;
     for (const box of form.querySelectorAll("[data-field]")) this.watch(box);
     form.addEventListener("submit", (event) => { event.preventDefault(); this.flush(); });
     document.addEventListener("visibilitychange", () => { if (document.hidden) this.leave(); });
-    addEventListener("pagehide", () => this.leave());
+    addEventListener("pagehide", () => { this.leaving = true; this.leave(); });
+    addEventListener("pageshow", () => { this.leaving = false; });
     addEventListener("beforeunload", (event) => { if (this.failures && this.unsaved()) event.preventDefault(); });
     this.bringBack();
   }
@@ -113,6 +115,7 @@ class Card {
   }
 
   async failed(name, done, answer) {
+    if (this.leaving) return false;
     const told = await answer?.json().catch(() => null);
     if (answer && answer.status < 500 && answer.status !== 403) {
       this.say("Not saved");
@@ -134,7 +137,7 @@ class Card {
       if (box.dataset.clash || (!this.dirty(box) && !box.dataset.open)) continue;
       const name = box.dataset.field, text = box.value;
       this.waiting.delete(name);
-      this.send(name, text, true, true).then((answer) => { if (answer.status === 204) this.saved(name, text, true, answer); }).catch(() => this.failed(name, true, null));
+      this.send(name, text, true, true).then((answer) => { if (answer.status === 204) this.saved(name, text, true, answer); }).catch(() => { if (!this.leaving) this.failed(name, true, null); });
     }
   }
 
