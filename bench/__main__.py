@@ -4,12 +4,16 @@ import argparse
 import sys
 from collections.abc import Callable, Mapping
 
-from bench import corpus
+from bench import corpus, kills
 from bench.report import Section, shown, write
 from bench.speed import section as speed
 from bench.structure import section as structure
 
-SECTIONS: Mapping[str, Callable[..., Section]] = {"structure": structure.measure, "speed": speed.measure}
+SECTIONS: Mapping[str, Callable[..., Section]] = {
+    "structure": structure.measure,
+    "speed": speed.measure,
+    "kills": kills.measure,
+}
 
 
 def main() -> int:
