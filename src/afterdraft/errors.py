@@ -17,6 +17,7 @@ is lost, what to do. The faces (command line, web) map the class to an exit code
     │   ├── BookOpenElsewhere
     │   ├── NotABook
     │   ├── CannotWrite           disk full, read-only folder, vanished drive
+    │   ├── BookClosed            it was closed meanwhile, in another window
     │   └── NotAnswering          the program runs already but gives no answer
     ├── EditRefused               an edit cannot be done as asked; nothing was changed
     │   ├── Stale                 the text was changed elsewhere meanwhile
@@ -118,6 +119,13 @@ class CannotWrite(BookTrouble):
         super().__init__(
             f"{path} cannot be written: {why}. What was saved before is safe. "
             "Make room or choose another folder, then try again."
+        )
+
+
+class BookClosed(BookTrouble):
+    def __init__(self, path: str) -> None:
+        super().__init__(
+            f"The book at {path} has been closed. What was saved is safe. Open it again from Books to go on."
         )
 
 

@@ -3,6 +3,7 @@
 import sqlite3
 from contextlib import closing
 from datetime import UTC, date, datetime, timedelta
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -14,6 +15,7 @@ from afterdraft.store.opening import open_book
 from afterdraft.work.bring_draft import bring_draft
 from afterdraft.work.write_note import write_note
 from tests.store import sample
+from tests.store.sample import undo
 
 DAY = "2026-11-25"
 
@@ -33,33 +35,48 @@ def test_a_backup_is_the_book_at_that_moment(book: BookFile, tmp_path: Path) -> 
 
 
 def test_names_carry_counter_day_and_reason(book: BookFile) -> None:
-    days = iter([datetime(2026, 11, 25, tzinfo=UTC), datetime(2026, 11, 24, tzinfo=UTC)])  # the clock was set back
-    book._now = lambda: next(days)
-    for why in ("closed", "asked / for: <it>"):
-        book.back_up(why=why)
+    book.back_up(why="closed")
+    first = in_folder(book.backup_folder)[0].day
+    book._now = lambda: datetime(2001, 1, 1, tzinfo=UTC)  # the clock was set back
+    write_note(book, "A change.")
+    book.back_up(why="asked / for: <it>")
     found = in_folder(book.backup_folder)
     assert [(backup.number, backup.day, backup.why) for backup in found] == [
-        (2, "2026-11-24", "asked for it"),
-        (1, "2026-11-25", "closed"),
+        (2, "2001-01-01", "asked for it"),
+        (1, first, "closed"),
     ]
     assert [backup.path.name for backup in found] == [
-        "000002 2026-11-24 asked for it.afterdraft",
-        "000001 2026-11-25 closed.afterdraft",
+        "000002 2001-01-01 asked for it.afterdraft",
+        f"000001 {first} closed.afterdraft",
     ]
     assert all(backup.size == backup.path.stat().st_size for backup in found)
 
 
 def test_old_backups_are_thinned_out(book: BookFile) -> None:
     day = datetime(2026, 1, 1, 8, tzinfo=UTC)
-    days = iter([day + timedelta(days=n // 2) for n in range(80)])  # two a day, for 40 days
-    book._now = lambda: next(days)
     for n in range(80):
+        book._now = partial(day.__add__, timedelta(days=n // 2))  # two a day, for 40 days
+        write_note(book, f"{n}")
         book.back_up(why="before draft 2" if n == 3 else "closed")
     kept = [backup.number for backup in in_folder(book.backup_folder)]
     last = list(range(80, 80 - KEPT_LAST, -1))
     daily = [number for number in range(70, 20, -1) if number % 2 == 0]  # the second of each day; 30 days in all
     assert kept == [*last, *daily, 4]
     assert len({backup.day for backup in in_folder(book.backup_folder)} - {date(2026, 1, 2).isoformat()}) == 30
+
+
+def test_a_book_that_did_not_change_is_not_backed_up_again(book: BookFile) -> None:
+    first = book.back_up(why="closed")
+    book.set_last_place("F47")
+    assert book.back_up(why="closed") == first
+    write_note(book, "A change.")
+    undo(book)
+    second = book.back_up(why="closed")  # there is something to redo now
+    assert second != first
+    assert book.back_up(why="before draft 2") not in (first, second)  # this one stays for good
+    Path(in_folder(book.backup_folder)[0].path).write_bytes(b"ruined")
+    assert len({first, second, book.back_up(why="closed")}) == 3
+    assert len(in_folder(book.backup_folder)) == 4
 
 
 def test_a_backup_is_made_before_a_draft_but_not_before_the_first(book: BookFile) -> None:

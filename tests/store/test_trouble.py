@@ -39,6 +39,17 @@ def test_a_full_disk_is_told_and_the_last_good_state_kept(book: BookFile, draft:
     assert book.check() == ()
 
 
+def test_reading_goes_on_while_nothing_can_be_written(book: BookFile, draft: str) -> None:
+    book.set_last_place("F47")
+    path = Path(book.path)
+    away = path.rename(path.with_name("moved.afterdraft"))
+    book.set_last_place("K22")  # not worth an error
+    away.rename(path)
+    assert (book.last_place(), len(book.cards(draft))) == ("F47", 3)
+    book.set_last_place("K22")
+    assert book.last_place() == "K22"
+
+
 def test_a_file_size_limit_of_the_system_is_told_too(tmp_path: Path) -> None:
     """A real refusal by the kernel (EFBIG), as a full disk gives: in a child, since the limit stays for its life."""
     resource = pytest.importorskip("resource")

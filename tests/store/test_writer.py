@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from afterdraft.errors import BookClosed
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
 from afterdraft.work.ports import Desk
@@ -110,7 +111,7 @@ def test_closing_waits_for_what_is_queued_and_being_read(tmp_path: Path) -> None
     book.close()
     book.close()
     for act in (lambda: book.notes(), lambda: write_note(book, "Late.")):
-        with pytest.raises(RuntimeError, match="closed"):
+        with pytest.raises(BookClosed, match="Open it again"):
             act()
     with open_book(Path(book.path), backups=tmp_path / "backups") as again:
         assert len(again.notes()) == 20

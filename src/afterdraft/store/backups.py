@@ -15,6 +15,8 @@ from pathlib import Path
 
 from afterdraft.errors import BookOpenElsewhere, DamagedBook, NotABook
 from afterdraft.store.connect import is_book, reading, whole, writing
+from afterdraft.store.journal import desk_tables
+from afterdraft.store.migrate import version
 from afterdraft.store.trouble import told
 
 KEPT_LAST = 10
@@ -36,12 +38,16 @@ class Backup:
 def back_up(db: sqlite3.Connection, folder: Path, *, why: str, day: str) -> Path:
     """Copy the open book `db` as it stands at this moment into `folder`, check the copy, thin out the old ones.
 
-    Raises `CannotWrite` when it cannot be made, `DamagedBook` when the copy does not pass its check; no half-made
-    backup is left.
+    Where nothing changed since the last one, that is returned instead, unless this is to be kept for good. Raises
+    `CannotWrite` when it cannot be made, `DamagedBook` when the copy does not pass its check; no half-made backup is
+    left.
     """
     with told(str(folder)):
         folder.mkdir(parents=True, exist_ok=True)
-        number = max((backup.number for backup in in_folder(folder)), default=0) + 1
+        last = next(iter(in_folder(folder)), None)
+        if last and not why.startswith(_LASTING) and _same(db, last.path):
+            return last.path
+        number = last.number + 1 if last else 1
         target = folder / f"{number:06} {day} {_plain(why)}{SUFFIX}"
         making = target.with_suffix(".part")
         try:
@@ -110,6 +116,20 @@ def sync_folder(folder: Path) -> None:
         os.fsync(handle)
     finally:
         os.close(handle)
+
+
+def _same(db: sqlite3.Connection, backup: Path) -> bool:
+    """Whether a backup holds the same drafts, the same work on them and the same edits to take back."""
+    try:
+        with closing(reading(backup)) as old:
+            return version(old) == version(db) and _state(old) == _state(db)
+    except sqlite3.DatabaseError:  # no longer readable: another is needed all the more
+        return False
+
+
+def _state(db: sqlite3.Connection) -> list[list[tuple[object, ...]]]:
+    work = [db.execute(f"SELECT * FROM {table} ORDER BY 1, 2").fetchall() for table in desk_tables(db)]  # noqa: S608
+    return [*work, db.execute("SELECT id FROM text_draft").fetchall(), db.execute("SELECT * FROM undo_step").fetchall()]
 
 
 def _copy(db: sqlite3.Connection, target: Path) -> None:

@@ -2,17 +2,17 @@
 
 import sqlite3
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Self, TypeVar
 
 from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note
-from afterdraft.errors import CannotWrite, DamagedBook
+from afterdraft.errors import BookOpenElsewhere, CannotWrite, DamagedBook
 from afterdraft.manuscript.blocks import Aside, Block, Blocks
 from afterdraft.manuscript.division import Division, Doubt
-from afterdraft.store import backups, cards, connect, divisions, drafts, inspect, journal, search
+from afterdraft.store import backups, cards, divisions, drafts, inspect, journal, search
 from afterdraft.store.desk import OpenDesk
 from afterdraft.store.journal import Journal
 from afterdraft.store.migrate import migrate, refuse_newer, refuse_older
@@ -49,7 +49,7 @@ class BookFile:
         self._notice = ""
         self._journal: Journal | None = None
         self._writer: Writer | None = None
-        self._readers = Readers(lambda: connect.reading(path))
+        self._readers = Readers(path)
         try:
             with told(str(path)):
                 self._refuse_newer()
@@ -168,7 +168,12 @@ class BookFile:
             return str(db.execute("SELECT place FROM book").fetchone()[0])
 
     def set_last_place(self, code: str) -> None:
-        self._write(lambda db, _: db.execute("UPDATE book SET place = ? WHERE place <> ?", (code, code)).close())
+        def work(db: sqlite3.Connection, _: Journal) -> None:
+            db.execute("UPDATE book SET place = ?", (code,))
+
+        if code != self.last_place():
+            with suppress(CannotWrite, BookOpenElsewhere):  # not worth an error where she only reads
+                self._write(work)
 
     def back_up(self, *, why: str) -> str:
         with self._reading() as db:

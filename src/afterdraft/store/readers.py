@@ -2,17 +2,22 @@
 
 import sqlite3
 import threading
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from contextlib import contextmanager
+from pathlib import Path
 
+from afterdraft.errors import BookClosed
+from afterdraft.store.connect import reading
+
+_SPARE = 4  # kept open while nobody reads; each holds some megabytes of pages
 _PATIENCE = 10.0  # seconds a closing book waits for pages still being read
 
 
 class Readers:
-    """Lends reading connections, opening another when all are out. `open_one` makes one."""
+    """Lends reading connections, opening another when all are out."""
 
-    def __init__(self, open_one: Callable[[], sqlite3.Connection]) -> None:
-        self._open_one = open_one
+    def __init__(self, path: Path) -> None:
+        self._path = path
         self._idle: list[sqlite3.Connection] = []
         self._out = 0
         self._closed = False
@@ -42,19 +47,19 @@ class Readers:
     def _take(self) -> sqlite3.Connection:
         with self._changed:
             if self._closed:
-                raise RuntimeError("the book is closed")
+                raise BookClosed(str(self._path))
             self._out += 1
             if self._idle:
                 return self._idle.pop()
         try:
-            return self._open_one()
+            return reading(self._path)
         except BaseException:
             self._returned()
             raise
 
     def _give_back(self, db: sqlite3.Connection) -> None:
         with self._changed:
-            if self._closed:
+            if self._closed or len(self._idle) == _SPARE:
                 db.close()
             else:
                 self._idle.append(db)

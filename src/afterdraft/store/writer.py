@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, TypeVar
 
-from afterdraft.errors import CannotWrite
+from afterdraft.errors import BookClosed, CannotWrite
 from afterdraft.store.connect import BUSY_SECONDS, whole, writing
 
 T = TypeVar("T")
@@ -68,7 +68,7 @@ class Writer:
         done: Future[T] = Future()
         with self._closing:
             if self._closed:
-                raise RuntimeError("the book is closed")
+                raise BookClosed(str(self._path))
             self._jobs.put(_Job(work, done, transaction))
         return done.result()
 
