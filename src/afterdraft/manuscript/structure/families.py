@@ -11,6 +11,7 @@ from afterdraft.manuscript.structure.sequence import Candidate
 LABELLED: dict[str, float] = {"part": 2.0, "chapter": 2.0, "letter": 1.0}
 BARE = -1.0  # a number without a label has to earn its place by look and sequence
 UNDER = 1.0  # a one directly under a heading begins the numbers of its sections
+UNDER_WORDS = 30  # a title and a line or two may stand between
 LOOK = 3.0  # most that the look can add
 TITLE_WORDS = 12
 
@@ -23,16 +24,16 @@ def families(lines: Sequence[Line], *, skip: Set[int], above: Sequence[int] = ()
     Lines in `skip` are none; `above` are the places of headings of a higher rank, at which numbers may restart.
     """
     found: defaultdict[str, list[Candidate]] = defaultdict(list)
-    places = frozenset(above)
     told = [0, *accumulate(line.words for line in lines)]
     for line in lines:
         number = line.name.number
         if number is None or line.index in skip:
             continue
+        inside = bisect_left(above, line.index + 1)
+        under = inside > 0 and told[line.index] - told[above[inside - 1] + 1] <= UNDER_WORDS
         family = line.name.kind if line.name.kind in LABELLED else (line.name.form or "figures")
-        under = bool(places & {line.index - 1, line.index - 2})
         worth = _worth(lines, line, LABELLED.get(family, BARE), under=under)
-        found[family].append(Candidate(line, number, worth, told[line.index], bisect_left(above, line.index + 1)))
+        found[family].append(Candidate(line, number, worth, told[line.index], inside))
     return found
 
 

@@ -19,7 +19,7 @@ from afterdraft.manuscript.structure.rank import (
 )
 from afterdraft.manuscript.structure.sections import nested, sections
 from afterdraft.manuscript.structure.sequence import Candidate, Chain, best_chain
-from afterdraft.manuscript.structure.vocabulary import back_kind, front_kind
+from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
 PAGE_TITLE_WORDS = 8  # longest line that a new page alone makes a heading
@@ -152,7 +152,9 @@ def _rank_alike(line: Line, habit: Habit, first: int, last: int) -> Rank | None:
     set_apart = line.turn or line.weight >= 1 or line.wide > 0
     if line.name.kind in ALONE and line.name.number is None and set_apart:
         return "chapter"
-    if line.index < first or front_kind(line.text) or (line.index > last and back_kind(line.text)):
+    if line.index < first or front_kind(line.text) or ends_book(line.text):
+        return None
+    if line.index > last and back_kind(line.text):
         return None
     if habit.turn and line.turn and line.words <= PAGE_TITLE_WORDS and not is_speech(line.text):
         return "chapter"

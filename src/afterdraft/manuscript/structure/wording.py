@@ -30,7 +30,7 @@ ALONE = {"prologue", "epilogue", "interlude"}  # these name a chapter without a 
 # the longest run of words that can be a number: "one hundred and twenty-one"
 LONGEST = 5
 LABEL = re.compile(
-    r"(?P<word>[^\W\d_]+)(?P<filler>\.?(?:[\s:–—-]+(?:the\s+|no\.?\s*|number\s+)?|(?=\d)|$)|)", re.IGNORECASE
+    r"(?P<word>[^\W\d_]+)(?P<filler>\.?(?:[\s:–—-]+(?:the\s+|no\.?\s*|number\s+)?|(?=\d)|$))?", re.IGNORECASE
 )
 BETWEEN = re.compile(r"\s*(?P<sign>[.:,;)\]]?\s*[-–—―]{1,3}|[.:,;)\]]|\n|\t|$)\s*")
 INITIALS = re.compile(r"([A-Z]\. ?){2,}([A-Z][a-z’']+)?$")  # of a name: "C. S. Tovik"
@@ -62,13 +62,13 @@ def name(text: str) -> Name:
 
 
 def _labelled(text: str) -> Name | None:
-    bare = text.lstrip(DRESSING)
+    bare = text.lstrip(DRESSING).rstrip("*_ ")
     label = LABEL.match(bare)
     if not label or label["word"].lower() not in KINDS:
         return None
     word = label["word"].lower()
     kind = KINDS[word]
-    rest = bare[label.end() :] if label["filler"] else ""
+    rest = bare[label.end() :] if label["filler"] is not None else ""
     numbered = _numbered(rest, kind=kind, word=word) or _unsigned(rest, kind=kind, word=word)
     if numbered and kind not in ALONE:
         return numbered
