@@ -8,7 +8,7 @@ import pytest
 
 ROOT = Path(__file__).parents[1]
 # Written in pieces, so that this file does not hold them itself.
-HOSTS = "|".join((r"pypi\.o" + "rg", "pythonhosted", r"npmj" + r"s\.(?:com|org)", "registry" + r"\.npm", "unpk" + "g",
+HOSTS = "|".join((r"pypi\.o" + "rg", "pythonh" + "osted", r"npmj" + r"s\.(?:com|org)", "registry" + r"\.npm", "unpk" + "g",
                   "jsd" + "elivr", r"crates\.i" + "o"))  # fmt: skip
 MACHINE = "|".join((r"(?<![\w.])/wo" + r"rk/", r"(?<![\w.])/ro" + r"ot/", re.escape(f"{ROOT}/")))
 BINARY = {".docx", ".woff2", ".png", ".afterdraft", ".ico", ".gz", ".odt"}
