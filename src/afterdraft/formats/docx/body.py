@@ -101,7 +101,7 @@ class Body:
         style, given = self._style(ppr), shape(ppr)
         place = self.numbering.place(given, self.styles, style)
         label = self._counter.next(*place) if place else ""
-        after = self._breaks.get(ppr, "none") if ppr is not None else "none"
+        after = self._breaks.get(ppr) if ppr is not None else None
         self.making.take(line, Setting(style, self._shape(style, given, place), label, after))
 
     def _style(self, ppr: Node | None) -> str:

@@ -16,7 +16,7 @@ class Setting:
     style: str  # id of its style
     shape: Shape  # all inheritance resolved
     label: str = ""  # its automatic number
-    break_after: Break = "none"  # it is the last of a section, and the next one begins a page
+    break_after: Break | None = None  # how the next section begins, where it is the last of one
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,11 +72,11 @@ class Making:
     def _after(self, line: Line, setting: Setting, rest: Cut, *, empty: bool) -> None:
         """What it leaves to the gap after it. An empty paragraph that carries a break or a rule is no blank line."""
         shape = setting.shape
-        carries = rest.turn or shape.turn or setting.break_after != "none" or line.rule or line.picture
+        carries = rest.turn or shape.turn or setting.break_after is not None or line.rule or line.picture
         if rest.turn:
             self._turn_page()
-        if setting.break_after != "none":
-            self._turn = setting.break_after
+        if setting.break_after == "section":
+            self._turn = "section"
         if empty and line.rule:
             self._rule = True
         if not (empty and (carries or shape.line_above or shape.line_below)):
