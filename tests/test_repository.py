@@ -8,8 +8,17 @@ import pytest
 
 ROOT = Path(__file__).parents[1]
 # Written in pieces, so that this file does not hold them itself.
-HOSTS = "|".join((r"pypi\.o" + "rg", "pythonh" + "osted", r"npmj" + r"s\.(?:com|org)", "registry" + r"\.npm", "unpk" + "g",
-                  "jsd" + "elivr", r"crates\.i" + "o"))  # fmt: skip
+HOSTS = "|".join(
+    (
+        r"pypi\.o" + "rg",
+        "pythonh" + "osted",
+        r"npmj" + r"s\.(?:com|org)",
+        "registry" + r"\.npm",
+        "unpk" + "g",
+        "jsd" + "elivr",
+        r"crates\.i" + "o",
+    )
+)
 MACHINE = "|".join((r"(?<![\w.])/wo" + r"rk/", r"(?<![\w.])/ro" + r"ot/", re.escape(f"{ROOT}/")))
 BINARY = {".docx", ".woff2", ".png", ".afterdraft", ".ico", ".gz", ".odt"}
 
@@ -32,6 +41,19 @@ def test_no_file_names_a(what: str) -> None:
         if match
     ]
     assert found == []
+
+
+@pytest.mark.parametrize(
+    ("what", "text"),
+    [
+        (HOSTS, "https://pypi.o" + "rg/simple"),
+        (HOSTS, "https://registry.npmj" + "s.org/x"),
+        (MACHINE, "cd /wo" + "rk/main"),
+        (MACHINE, f"cd {ROOT}/src"),
+    ],
+)
+def test_the_search_itself_finds(what: str, text: str) -> None:
+    assert re.search(what, text)
 
 
 def test_locks_carry_a_digest_for_every_package() -> None:
