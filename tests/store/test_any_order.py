@@ -3,6 +3,7 @@
 import tempfile
 from pathlib import Path
 
+import pytest
 from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, precondition, rule
@@ -133,7 +134,7 @@ class AnyOrder(RuleBasedStateMachine):
         assert self.book.check() == ()
 
 
-TestAnyOrder = AnyOrder.TestCase
+TestAnyOrder = pytest.mark.slow(AnyOrder.TestCase)
 TestAnyOrder.settings = settings(
     max_examples=12, stateful_step_count=25, deadline=None, suppress_health_check=list(HealthCheck)
 )

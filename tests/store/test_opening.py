@@ -1,6 +1,8 @@
 """Beginning, opening and taking in books: all of it or nothing, and every refusal in plain words."""
 
 import sqlite3
+import subprocess
+import sys
 from contextlib import closing
 from pathlib import Path
 
@@ -16,7 +18,7 @@ from afterdraft.errors import (
     NotPossible,
 )
 from afterdraft.store.book import BookFile
-from afterdraft.store.connect import APPLICATION_ID
+from afterdraft.store.connect import APPLICATION_ID, is_book
 from afterdraft.store.migrations import MIGRATIONS
 from afterdraft.store.opening import begin_book, open_book, take_in
 from afterdraft.store.shelf import Shelf
@@ -157,6 +159,15 @@ def test_a_book_that_another_program_holds_is_told(tmp_path: Path, monkeypatch: 
         with pytest.raises(BookOpenElsewhere):
             open_book(Path(book.path), backups=tmp_path / "backups")
     open_book(Path(book.path), backups=tmp_path / "backups").close()
+
+
+def test_looking_whether_it_is_a_book_leaves_the_locks_of_an_open_one(book: BookFile) -> None:
+    """Any other program that wants the file for itself must still be refused: sqlite.org/howtocorrupt.html, 2.2."""
+    assert is_book(Path(book.path))
+    open_book(Path(book.path), backups=book.backup_folder.parent, read_only=True).close()
+    ask = "import sqlite3, sys; print(*sqlite3.connect(sys.argv[1], timeout=0).execute('PRAGMA journal_mode = DELETE'))"
+    done = subprocess.run([sys.executable, "-c", ask, book.path], capture_output=True, text=True, check=False)
+    assert "database is locked" in done.stderr, done.stdout
 
 
 def test_a_dropped_book_is_taken_in_whole(tmp_path: Path) -> None:

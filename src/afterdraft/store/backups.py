@@ -9,7 +9,7 @@ import re
 import shutil
 import sqlite3
 from collections.abc import Iterable
-from contextlib import closing
+from contextlib import closing, suppress
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -108,14 +108,12 @@ def sync_file(path: Path) -> None:
 
 def sync_folder(folder: Path) -> None:
     """Make a rename in the folder durable, where the system lets folders be synced at all."""
-    try:
+    with suppress(OSError):  # Windows and some network drives: there is no more that could be done
         handle = os.open(folder, os.O_RDONLY)
-    except OSError:  # Windows: renames are durable without it
-        return
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
 
 
 def _same(db: sqlite3.Connection, backup: Path) -> bool:
