@@ -19,6 +19,9 @@ from afterdraft.web.view import BookView
 from afterdraft.work.ports import Book, Edits
 
 SAID = "afterdraft-said"  # cookie that carries one message across the redirect after a form
+LETTERS = "afterdraft-letters"  # cookie: "off" when single-letter keys are turned off
+AWAY = "afterdraft-away"  # cookie: names of screens whose first words were put away
+KEPT = 400 * 24 * 3600  # seconds; browsers keep a cookie no longer
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +37,7 @@ class Frame:
     path: str = "/"  # where an undo returns to
     query: str = ""
     letters: bool = True  # whether single-letter keys are on
+    away: frozenset[str] = frozenset()  # screens whose first words were put away
 
 
 @cache
@@ -77,7 +81,8 @@ def frame(request: Request, title: str, screen: str, *, book: BookView | None = 
         said=unquote(request.cookies.get(SAID, "")),
         path=request.url.path + (f"?{request.url.query}" if request.url.query else ""),
         query=request.query_params.get("q", ""),
-        letters=request.cookies.get("afterdraft-letters") != "off",
+        letters=request.cookies.get(LETTERS) != "off",
+        away=frozenset(request.cookies.get(AWAY, "").split()),
     )
 
 

@@ -38,6 +38,7 @@ def save_card(request: Request) -> Response:
     revision = number(posted, "revision")
     for sequence, name in enumerate(CARD_FIELDS, 1):
         if name in posted:
+            request.state.yours = text(posted, name)
             revision = _save(book, request.path_params["card"], name, posted, revision, sequence)
     return go(back(posted, f"/books/{book.id}/scenes"), said="The card is saved.")
 

@@ -1,4 +1,4 @@
-"""The page of keys, and the switch for single-letter keys (WCAG 2.2, 2.1.4 asks for one)."""
+"""The page of keys, the switch for single-letter keys (WCAG 2.2, 2.1.4 asks for one), and first words put away."""
 
 from dataclasses import dataclass
 
@@ -6,9 +6,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from afterdraft.web.body import form, text
-from afterdraft.web.render import back, frame, go, ours, render
-
-KEPT = 400 * 24 * 3600  # seconds; browsers keep a cookie no longer
+from afterdraft.web.render import AWAY, KEPT, LETTERS, back, frame, go, ours, render
 
 GROUPS = (
     (
@@ -74,5 +72,15 @@ def switch(request: Request) -> Response:
     posted = form(request)
     off = text(posted, "letters") == "off"
     answer = go(back(posted, "/keys"), said=f"Single-letter keys are {'off' if off else 'on'}.")
-    answer.set_cookie("afterdraft-letters", "off" if off else "on", max_age=KEPT, samesite="strict", httponly=True)
+    answer.set_cookie(LETTERS, "off" if off else "on", max_age=KEPT, samesite="strict", httponly=True)
+    return answer
+
+
+def put_away(request: Request) -> Response:
+    """`POST /put-away` with the name of a screen: its first words are not shown again; without one, all are."""
+    posted = form(request)
+    screen = text(posted, "screen")
+    away = {*request.cookies.get(AWAY, "").split(), screen} if screen.isalpha() else set()
+    answer = go(back(posted, "/"))
+    answer.set_cookie(AWAY, " ".join(sorted(away)), max_age=KEPT, samesite="strict", httponly=True)
     return answer

@@ -9,9 +9,9 @@ from starlette.responses import Response
 from afterdraft.desk.note import Note, NoteState
 from afterdraft.errors import NotPossible
 from afterdraft.web.body import form, text
-from afterdraft.web.render import back, book_of, frame, go, render
+from afterdraft.web.render import back, book_of, frame, go, number, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.change_note import set_note_state
+from afterdraft.work.change_note import rewrite_note, set_note_state
 from afterdraft.work.write_note import write_note
 
 
@@ -64,6 +64,14 @@ def change(request: Request) -> Response:
     """`POST /books/{book}/notes/{note}` with a new state."""
     book, posted = book_of(request), form(request)
     set_note_state(book, request.path_params["note"], _state(text(posted, "state")))
+    return go(back(posted, f"/books/{book.id}/notes"))
+
+
+def reword(request: Request) -> Response:
+    """`POST /books/{book}/notes/{note}/words` with text and the revision that the window knows."""
+    book, posted = book_of(request), form(request)
+    request.state.yours = text(posted, "text")
+    rewrite_note(book, request.path_params["note"], request.state.yours, revision=number(posted, "revision"))
     return go(back(posted, f"/books/{book.id}/notes"))
 
 

@@ -44,7 +44,7 @@ class SplitPage:
     doubts: tuple[DoubtLine, ...]
     opened: Opened | None
     matter_words: dict[str, str]  # first words of front and back matter, by id
-    fresh: bool  # nothing has been written yet: the next step is to go on to the scenes
+    notices: tuple[str, ...]  # what was met in the file and not read
 
 
 def split(request: Request) -> Response:
@@ -67,7 +67,7 @@ def split_page(seen: BookView, code: str) -> SplitPage:
         ),
         opened=_opened(seen, code),
         matter_words={view.matter.id: words.get(view.start, "") for view in matter},
-        fresh=seen.progress == 0,
+        notices=seen.book.source(seen.draft.id).notices,
     )
 
 

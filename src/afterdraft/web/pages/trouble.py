@@ -21,11 +21,15 @@ class Trouble:
     heading: str
     sentence: str
     back: str  # path of the page she came from, "" where unknown
+    stands: str = ""  # after a stale save by a form: the text as it is now,
+    yours: str = ""  # and the text that was sent, so that neither is lost
 
 
 def trouble(request: Request, error: errors.AfterdraftError, status: int) -> HTMLResponse:
     heading = next((words for kind, words in HEADINGS if isinstance(error, kind)), "That did not work")
-    context = Trouble(heading, str(error), _came_from(request))
+    stands = error.stands if isinstance(error, errors.Stale) else ""
+    yours = str(getattr(request.state, "yours", "")) if isinstance(error, errors.Stale) else ""
+    context = Trouble(heading, str(error), _came_from(request), stands, yours)
     return render(request, "trouble.html", context, frame(request, heading, "trouble"), status=status)
 
 
