@@ -149,7 +149,8 @@ def _uncapped(line: Line) -> Shape:
 
 
 def _rank_alike(line: Line, habit: Habit, first: int, last: int) -> Rank | None:
-    set_apart = line.turn or line.weight >= 1 or line.wide > 0
+    unadorned = habit.weight < 1 and not habit.wide and not habit.turn
+    set_apart = line.turn or line.weight >= 1 or line.wide > 0 or unadorned
     if line.name.kind in ALONE and line.name.number is None and set_apart:
         return "chapter"
     if line.index < first or front_kind(line.text) or ends_book(line.text):
