@@ -47,7 +47,7 @@ def test_no_file_names_a(what: str) -> None:
     ("what", "text"),
     [
         (HOSTS, "https://pypi.o" + "rg/simple"),
-        (HOSTS, "https://registry.npmj" + "s.org/x"),
+        (HOSTS, "https://npmj" + "s.com/x"),
         (MACHINE, "cd /wo" + "rk/main"),
         (MACHINE, f"cd {ROOT}/src"),
     ],

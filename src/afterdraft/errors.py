@@ -26,6 +26,7 @@ is lost, what to do. The faces (command line, web) map the class to an exit code
     │   └── NotPossible
     ├── WrongUse                  a command was given something it cannot use (exit 2)
     │   ├── PortTaken
+    │   ├── NotABookYet           a manuscript where a book is wanted
     │   └── AlreadyThere          the file a command would make exists already
     └── Fault                     a fault of ours (exit 70)
 """
@@ -177,6 +178,13 @@ class PortTaken(WrongUse):
         super().__init__(
             f"Port {port} cannot be used; another program may have it. Nothing was changed. "
             "Name another, or leave --port out and a free one is found."
+        )
+
+
+class NotABookYet(WrongUse):
+    def __init__(self, path: str) -> None:
+        super().__init__(
+            f"{path} is a manuscript, not a book. Nothing was changed. Make a book of it first: afterdraft begin {path}"
         )
 
 

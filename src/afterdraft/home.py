@@ -3,6 +3,7 @@
 import json
 import os
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import asdict, dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
@@ -65,18 +66,21 @@ class Recents:
         return next((recent for recent in self.all() if recent.path == str(path)), None)
 
     def put(self, recent: Recent) -> None:
-        """To the front; what was known of the same book or the same place goes."""
-        with self._lock:
+        """To the front; what was known of the same book or the same place goes.
+
+        Where it cannot be written the list stays as it was: no book is refused for that. Likewise `update`.
+        """
+        with self._lock, suppress(CannotWrite):
             others = [r for r in self.all() if r.id != recent.id and r.path != recent.path]
             self._write([recent, *others])
 
     def update(self, recent: Recent) -> None:
         """New facts, same place in the order."""
-        with self._lock:
+        with self._lock, suppress(CannotWrite):
             self._write([replace(recent, opened=r.opened) if r.id == recent.id else r for r in self.all()])
 
     def forget(self, id: str) -> None:
-        """The book's file stays where it is."""
+        """The book's file stays where it is. Raises `CannotWrite`."""
         with self._lock:
             self._write([r for r in self.all() if r.id != id])
 

@@ -57,6 +57,13 @@ def test_wrong_use_is_2(home: Path, arguments: list[str]) -> None:
     assert "usage:" in done.stderr
 
 
+def test_a_manuscript_in_a_books_place_is_2_and_told_the_way(home: Path) -> None:
+    manuscript = harbour(home)
+    done = afterdraft(manuscript, "--no-open", home=home)
+    assert (done.returncode, done.stdout) == (2, "")
+    assert f"afterdraft begin {manuscript}" in done.stderr
+
+
 class TestRead:
     def test_json_and_nothing_else_on_standard_output(self, home: Path) -> None:
         done = afterdraft("read", harbour(home), "--json", home=home)

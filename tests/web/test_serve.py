@@ -2,6 +2,7 @@
 
 import json
 import os
+import shutil
 import signal
 import socket
 import subprocess
@@ -13,7 +14,7 @@ import pytest
 
 from afterdraft.web.serve import DEFAULT_PORT
 from tests.cli.manuscripts import harbour
-from tests.server import Server, afterdraft, running
+from tests.server import Server, afterdraft, command, environment, running
 
 
 @pytest.fixture
@@ -66,6 +67,24 @@ def test_a_second_one_hands_its_book_to_the_first(server: Server, book: Path) ->
 def test_a_second_one_without_a_book_prints_the_address(server: Server) -> None:
     second = afterdraft("--no-open", home=server.home)
     assert (second.returncode, second.stdout.split()[-1]) == (0, server.address)
+
+
+def test_of_two_that_start_at_once_one_serves(home: Path) -> None:
+    def begin() -> "subprocess.Popen[str]":
+        return subprocess.Popen(
+            command("--no-open", "--port", "0"), env=environment(home), stdout=subprocess.PIPE, encoding="utf-8"
+        )
+
+    with begin() as one, begin() as other:
+        assert one.stdout is not None
+        assert other.stdout is not None
+        assert one.stdout.readline() == other.stdout.readline() != ""
+        until = time.monotonic() + 5
+        while (ended := [one.poll(), other.poll()]) == [None, None] and time.monotonic() < until:
+            time.sleep(0.05)
+        assert sorted(ended, key=str) == [0, None]
+        for process in (one, other):
+            process.terminate()
 
 
 def test_what_the_first_refuses_the_second_says(server: Server) -> None:
@@ -194,6 +213,21 @@ def test_a_runtime_folder_of_someone_else_is_not_used(home: Path) -> None:
         assert (home / "run") not in owner.parents
         assert owner.parent.stat().st_mode & 0o777 == 0o700
         assert server.stop() == 0
+
+
+def test_an_unwritable_list_of_recent_books_does_not_stop_it(home: Path, book: Path) -> None:
+    shutil.rmtree(home / "config")
+    (home / "config").write_text("a file where a folder should be", encoding="utf-8")
+    with running(home, book) as server, server.client() as client:
+        assert "The Low Harbour" in client.get(server.address, follow_redirects=True).text
+        assert server.stop() == 0
+
+
+def test_where_there_is_no_place_for_the_lock_it_says_so(home: Path) -> None:
+    (home / "run" / "afterdraft").write_text("a file where a folder should be", encoding="utf-8")
+    done = afterdraft("--no-open", home=home)
+    assert done.returncode == 4
+    assert "owner.json cannot be written" in done.stderr
 
 
 def test_an_unwritable_log_does_not_stop_it(home: Path) -> None:

@@ -3,7 +3,9 @@
 from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
+from afterdraft import wiring
 from afterdraft.cli.options import Command, Serve, serving
+from afterdraft.errors import NotABookYet
 
 
 def _options(parser: ArgumentParser) -> None:
@@ -14,7 +16,10 @@ def _options(parser: ArgumentParser) -> None:
 
 
 def _run(options: Namespace, serve: Serve) -> int:
-    return serve(options.book or options.named, port=options.port, start_browser=not options.no_open)
+    book: Path | None = options.book or options.named
+    if book and book.suffix.lower() in wiring.endings():
+        raise NotABookYet(str(book))
+    return serve(book, port=options.port, start_browser=not options.no_open)
 
 
 COMMAND = Command("", "open the program, in the browser", _options, _run)

@@ -23,7 +23,7 @@ import uvicorn
 from starlette.types import ASGIApp
 
 from afterdraft import faultlog, platform, wiring
-from afterdraft.errors import BookTrouble, NotAnswering, PortTaken
+from afterdraft.errors import BookTrouble, CannotWrite, NotAnswering, PortTaken
 from afterdraft.home import BooksFolder, Recents
 from afterdraft.web.app import build
 from afterdraft.web.guard import cookie_name
@@ -58,7 +58,7 @@ def serve(book: Path | None, *, port: int | None, start_browser: bool, say: Call
     place = folders.runtime / "owner.json"
     show = partial(_show, say=say, start_browser=start_browser)
     until = time.monotonic() + ANSWER_WITHIN
-    while (owned := platform.lock(place)) is None:
+    while (owned := _locked(place)) is None:
         owner = _owner(place)
         address = _hand_over(owner, book, wait=max(until - time.monotonic(), LOOK_AGAIN)) if owner else None
         if address:
@@ -90,6 +90,13 @@ def _run(
     if troubles:
         raise BookTrouble(" ".join(troubles))
     return 0
+
+
+def _locked(place: Path) -> IO[str] | None:
+    try:
+        return platform.lock(place)
+    except OSError as trouble:
+        raise CannotWrite(str(place), platform.why(trouble)) from trouble
 
 
 def _registry(folders: platform.Folders) -> Registry:
