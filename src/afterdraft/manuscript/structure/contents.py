@@ -55,14 +55,12 @@ def _headed(lines: Sequence[Line]) -> Iterator[int]:
 
 def _entries(lines: Sequence[Line], start: int) -> Iterator[int]:
     first = ""
-    found = 0
     usual = lines[start + 1].wide if start + 1 < len(lines) else 0
-    for line in lines[start:]:
+    for found, line in enumerate(lines[start:]):
         key = re.sub(r"\W+", "", line.text).casefold()
         if not line.short or (first and line.turn) or (found >= RUN and line.wide > usual):
             return
         if key == first and not all(after.short for after in lines[line.index + 1 : line.index + 1 + REPEATED]):
             return
         first = first or key
-        found += 1
         yield line.index

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from afterdraft.manuscript.division import MatterKind
 from afterdraft.manuscript.structure.breaks import is_mark
 from afterdraft.manuscript.structure.lines import Line
+from afterdraft.manuscript.structure.rank import stops
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 
 TITLE_PAGE_WORDS = 150  # title, author, address, word count, agent (common practice)
@@ -43,7 +44,7 @@ def back_pieces(lines: Sequence[Line], start: int) -> tuple[Piece, ...]:
     if first is None:
         return ()
     starts = [first] + [line.index for line in lines[first + 1 :] if line.turn or _opens_back(lines, line)]
-    ends = [*starts[1:], len(lines)]
+    ends = stops(starts, len(lines))
     return tuple(
         Piece(at, end, back_kind(lines[at].text) or "other", headed=back_kind(lines[at].text) is not None)
         for at, end in zip(starts, ends, strict=True)
@@ -64,7 +65,7 @@ def _pieces(lines: Sequence[Line], end: int, contents: Set[int]) -> Iterator[Pie
         for line in lines[:end]
         if line.index == 0 or line.index == title_page or _opens_piece(lines, line, contents)
     ]
-    for at, stop in zip(starts, [*starts, end][1:], strict=True):
+    for at, stop in zip(starts, stops(starts, end), strict=True):
         named = front_kind(lines[at].text) if lines[at].short else None
         yield Piece(at, stop, named or _kind(lines, at, stop, contents), headed=named is not None)
 

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence, Set
 from typing import NamedTuple
 
 from afterdraft.manuscript.structure.lines import Line, Shape
-from afterdraft.manuscript.structure.rank import Book, Heading, parts, titular
+from afterdraft.manuscript.structure.rank import Book, Heading, parts, stops, titular
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
@@ -64,12 +64,12 @@ def _worth(line: Line) -> float:
 
 def _with_text(book: Book, group: Sequence[Line]) -> list[Line]:
     """Those that have text under them."""
-    ends = [line.index for line in group[1:]] + [len(book.lines)]
+    ends = stops([line.index for line in group], len(book.lines))
     return [line for line, end in zip(group, ends, strict=True) if book.words(line.index + 1, end) >= OWN_WORDS]
 
 
 def _apart(book: Book, group: Sequence[Line]) -> bool:
-    ends = [line.index for line in group[1:]] + [len(book.lines)]
+    ends = stops([line.index for line in group], len(book.lines))
     words = sorted(book.words(line.index, end) for line, end in zip(group, ends, strict=True))
     return len(group) > 1 and words[len(words) // 2] >= APART
 

@@ -46,6 +46,11 @@ def book_of(lines: Sequence[Line], skip: Set[int]) -> Book:
     return Book(lines, (0, *accumulate(line.words for line in lines)), skip)
 
 
+def stops(places: Sequence[int], end: int) -> list[int]:
+    """Where each stretch ends that begins at one of `places`: at the next one, the last at `end`."""
+    return [*places[1:], end] if places else []
+
+
 def titular(line: Line) -> bool:
     """The line could be a title: short, no ornament, not a told sentence."""
     return (

@@ -6,7 +6,7 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence, Set
 
 from afterdraft.manuscript.structure.lines import Line, ends_sentence, is_speech, title_case
-from afterdraft.manuscript.structure.rank import GOOD, MOST, NUMBERS, Book, Heading, titular
+from afterdraft.manuscript.structure.rank import GOOD, MOST, NUMBERS, Book, Heading, stops, titular
 from afterdraft.manuscript.structure.sequence import Chain
 
 SEVERAL = 3  # titles without any look that make a habit
@@ -81,6 +81,6 @@ def _sound(book: Book, group: Sequence[Line]) -> bool:
     """A look of its own; or, for lines that look like any other, several of them well apart."""
     if group[0].weight >= 1 and all(line.wide or line.turn for line in group):
         return True
-    ends = [line.index for line in group[1:]] + [len(book.lines)]
+    ends = stops([line.index for line in group], len(book.lines))
     words = sorted(book.words(line.index, end) for line, end in zip(group, ends, strict=True))
     return len(group) >= SEVERAL and words[len(words) // 2] >= APART

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence, Set
 from itertools import pairwise
 
 from afterdraft.manuscript.structure.lines import Line
-from afterdraft.manuscript.structure.rank import MOST, Book, Heading, parts
+from afterdraft.manuscript.structure.rank import MOST, Book, Heading, parts, stops
 from afterdraft.manuscript.structure.sections import sections
 from afterdraft.manuscript.structure.sequence import Chain
 from afterdraft.manuscript.structure.vocabulary import back_kind, front_kind
@@ -98,7 +98,7 @@ def _by_text(book: Book, marked: Sequence[Line], levels: Sequence[int]) -> int:
 
 def _own_words(book: Book, marked: Sequence[Line]) -> dict[int, int]:
     """Words between each heading and the next of any level."""
-    ends = [line.index for line in marked[1:]] + [len(book.lines)]
+    ends = stops([line.index for line in marked], len(book.lines))
     return {line.index: book.words(line.index + 1, end) for line, end in zip(marked, ends, strict=True)}
 
 

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from afterdraft.manuscript.structure.lines import Line, Shape, ends_sentence, is_speech, speaks, title_case
-from afterdraft.manuscript.structure.rank import MOST, Heading, Rank, titular
+from afterdraft.manuscript.structure.rank import MOST, Heading, Rank, stops, titular
 from afterdraft.manuscript.structure.wording import ALONE
 
 TITLE_WORDS = 40  # of a title that its look shows to be one
@@ -30,7 +30,7 @@ class Titled:
 
 def titled(lines: Sequence[Line], headings: Sequence[Heading]) -> tuple[Titled, ...]:
     """Each heading with its title and further lines; `headings` in order."""
-    limits = [*(heading.at for heading in headings[1:]), len(lines)] if headings else []
+    limits = stops([heading.at for heading in headings], len(lines))
     plain = {rank: _titles_are_plain(lines, headings, limits, rank) for rank in ("part", "chapter", "section")}
     below = [*(heading.rank for heading in headings[1:]), None] if headings else []
     return tuple(
