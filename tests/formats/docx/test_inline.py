@@ -74,6 +74,11 @@ CONTENT = {
         f"<w:sdt><w:sdtPr><w:showingPlcHdr/></w:sdtPr><w:sdtContent>{r('Click')}</w:sdtContent></w:sdt>{KEPT}",
         "kept",
     ),
+    "prompt prepared by a template": (
+        f"<w:sdt><w:sdtPr><w:placeholder/><w:temporary/><w:showingPlcHdr/></w:sdtPr>"
+        f"<w:sdtContent>{r('Click')}</w:sdtContent></w:sdt>{KEPT}",
+        "kept",
+    ),
     "choice understood": (f"<w:r>{CHOICE.format('w14', '<w:t>new</w:t>', '<w:t>old</w:t>')}</w:r>", "new"),
     "choice not understood": (f"<w:r>{CHOICE.format('x99', '<w:t>new</w:t>', '<w:t>old</w:t>')}</w:r>", "old"),
     "choice of runs": (CHOICE.format("w14", r("new"), r("old")), "new"),

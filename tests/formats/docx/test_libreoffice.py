@@ -138,6 +138,7 @@ def test_typed_headings_lists_and_lines_are_those_of_the_source() -> None:
         ("left", "", "Flut\tvier Uhr"),
         ("left", "", "Ebbe\tzehn Uhr"),
         ("left", "", "Dr.\u00a0Öhlmann las ihn\u202f– zweimal. Dann nichts\u2011sagend fort, Kartoffel."),
+        ("left", "", "Nach ihm kam Name fehlt noch, der Neue."),  # a place kept for a name: the writer's own words
     ]
 
 
@@ -157,6 +158,7 @@ def test_typed_gaps() -> None:
         4: Gap(rule=True),
         7: Gap(turn="page"),  # a break behind the paragraph before it
         12: Gap(turn="page"),
+        18: Gap(rule=True),  # drawn: a rectangle 1.5 pt high
     }
 
 
@@ -168,10 +170,13 @@ def test_a_frame_and_a_table_are_set_apart() -> None:
 
 
 def test_the_text_is_what_libreoffice_itself_writes_as_plain_text() -> None:
-    """White space aside; it prints deletions, the marks of notes and bullets, and leaves text frames out."""
+    """White space aside.
+
+    It prints deletions, the marks of notes, bullets and brackets around places kept for a word; it leaves out frames.
+    """
     for name in ("headings", "typed"):
         outside = (SPECIMENS / f"libreoffice-{name}.txt").read_text(encoding="utf-8-sig")
-        outside = outside.replace("\u00ad", "").replace("•", "")
+        outside = outside.translate(dict.fromkeys(map(ord, "\u00ad•<>")))
         assert "".join(printed(whole(name)).split()) == "".join(outside.split())
 
 

@@ -10,6 +10,7 @@ from tests.specimens.docx import br, docx, p, r, section, style, styled
 PAGE = br("page")
 TURN = Gap(turn="page")
 HR = '<w:r><w:pict><v:rect style="height:1.5pt" o:hr="t"/></w:pict></w:r>'
+RECTANGLE = '<w:r><w:drawing><wp:extent cx="9" cy="{}"/><a:prstGeom prst="rect"/></w:drawing></w:r>'
 RULED = '<w:pBdr><w:bottom w:val="single"/></w:pBdr>'
 
 
@@ -31,6 +32,8 @@ BETWEEN = {  # what stands between two paragraphs → the gap before the second
     "a box is no rule": (p("", RULED.replace("<w:bottom", '<w:left w:val="single"/><w:bottom')), Gap(blanks=1)),
     "no border": (p("", RULED.replace("single", "nil")), Gap(blanks=1)),
     "drawn line": (p('<w:r><w:drawing><a:prstGeom prst="line"/></w:drawing></w:r>'), Gap(rule=True)),
+    "flat rectangle": (p(RECTANGLE.format(19_050)), Gap(rule=True)),
+    "rectangle with a height": (p(RECTANGLE.format(300_000)), Gap(blanks=1)),
     "low picture": (p('<w:r><w:drawing><wp:extent cx="9" cy="300000"/><a:blip/></w:drawing></w:r>'), Gap(rule=True)),
     "high picture": (p('<w:r><w:drawing><wp:extent cx="9" cy="3000000"/><a:blip/></w:drawing></w:r>'), Gap()),
 }

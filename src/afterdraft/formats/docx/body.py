@@ -14,7 +14,7 @@ from afterdraft.formats.docx.making import Making, Placed, Setting
 from afterdraft.formats.docx.names import MC, PPR, R_, RPR, Node, P, T, W, value
 from afterdraft.formats.docx.numbering import Counter, Numbering
 from afterdraft.formats.docx.styles import Face, Shape, Styles, shape
-from afterdraft.formats.docx.tree import chosen, paragraphs
+from afterdraft.formats.docx.tree import chosen, controlled, paragraphs
 from afterdraft.manuscript.blocks import Break
 
 _SHORT_ROW = 160  # characters, two lines of print; a longer row is text set in columns (chosen)
@@ -153,8 +153,7 @@ class Body:
 def _within(node: Node) -> Node | None:
     """What a wrapper between paragraphs holds: a content control, a choice, a custom element."""
     if node.tag == f"{W}sdt":
-        waits = node.find(f"{W}sdtPr/{W}showingPlcHdr") is not None
-        return None if waits else node.find(f"{W}sdtContent")
+        return controlled(node)
     if node.tag == f"{MC}AlternateContent":
         return chosen(node)
     return node if node.tag in _WRAPPERS else None

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from afterdraft.formats.docx.names import WP, A, Node, O, V, whole
 
 _ORNAMENT_HEIGHT = 685_800  # EMU: ¾ inch; a picture lower than this that stands alone is an ornament (common practice)
+_RULE_HEIGHT = 76_200  # EMU: 6 points; a rectangle no higher is a rule (chosen: thick rules measure 1 to 6 points)
 _LINES = ("line", "straightConnector1")  # names of drawn straight lines (ST_ShapeType)
 
 
@@ -22,11 +23,22 @@ def alternative(parts: Sequence[Node]) -> str:
     return ""
 
 
-def is_low(parts: Sequence[Node]) -> bool:
+def is_low(parts: Sequence[Node], limit: int = _ORNAMENT_HEIGHT) -> bool:
+    """Whether the drawing is no higher than `limit` (EMU)."""
     heights = [whole(part.get("cy")) for part in parts if part.tag == f"{WP}extent"]
-    return bool(heights) and 0 < heights[0] <= _ORNAMENT_HEIGHT
+    return bool(heights) and 0 < heights[0] <= limit
 
 
-def is_line(part: Node) -> bool:
+def is_rule(parts: Sequence[Node]) -> bool:
+    """A drawn straight line, or a rectangle as flat as one, which converters make of horizontal rules."""
+    flat = is_low(parts, _RULE_HEIGHT)
+    return any(_is_line(part) or (flat and _is_rectangle(part)) for part in parts)
+
+
+def _is_rectangle(part: Node) -> bool:
+    return part.tag == f"{A}prstGeom" and part.get("prst") == "rect"
+
+
+def _is_line(part: Node) -> bool:
     drawn = part.tag == f"{A}prstGeom" and part.get("prst") in _LINES
     return drawn or part.tag == f"{V}line" or part.get(f"{O}hr", "f") in ("t", "true", "1")

@@ -3,12 +3,12 @@
 from collections.abc import Callable
 from dataclasses import dataclass, field
 
-from afterdraft.formats.docx.drawing import alternative, is_line, is_low, is_picture
+from afterdraft.formats.docx.drawing import alternative, is_low, is_picture, is_rule
 from afterdraft.formats.docx.line import Line, Mark
 from afterdraft.formats.docx.names import MC, R_, RPR, M, Node, T, W
 from afterdraft.formats.docx.styles import Face, Styles, letters
 from afterdraft.formats.docx.symbols import symbol
-from afterdraft.formats.docx.tree import chosen, elements, paragraphs
+from afterdraft.formats.docx.tree import chosen, controlled, elements, paragraphs
 from afterdraft.manuscript.blocks import AsideKind
 
 _UNSHOWN = Face(hidden=True)
@@ -151,9 +151,8 @@ class Inline:
         self.deleted(self._real, node, lambda: self._content(node))
 
     def _control(self, node: Node) -> None:
-        """A content control; the prompt that waits to be replaced is not the writer's text."""
-        content = node.find(f"{W}sdtContent")
-        if content is not None and node.find(f"{W}sdtPr/{W}showingPlcHdr") is None:
+        content = controlled(node)
+        if content is not None:
             self._content(content)
 
     def _choice(self, node: Node) -> None:
@@ -212,7 +211,7 @@ class Inline:
             self._line.rule = self._line.rule or is_low(parts)
             self._line.mark(Mark("picture", self._line.length, self._line.length, alternative(parts)))
         elif not boxes:
-            self._line.rule = self._line.rule or any(map(is_line, parts))
+            self._line.rule = self._line.rule or is_rule(parts)
 
     def _master_part(self, _: Node) -> None:
         self.met.parts += 1

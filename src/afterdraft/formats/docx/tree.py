@@ -34,6 +34,18 @@ def chosen(alternatives: Node) -> Node | None:
     return alternatives.find(f"{MC}Fallback")
 
 
+def controlled(control: Node) -> Node | None:
+    """What a content control (w:sdt) holds; None for a prompt that waits to be replaced, not the writer's text."""
+    said = control.find(f"{W}sdtPr")
+    prompts = said is not None and said.find(f"{W}showingPlcHdr") is not None and not _keeps_a_place(said)
+    return None if prompts else control.find(f"{W}sdtContent")
+
+
+def _keeps_a_place(said: Node) -> bool:
+    """A place kept for a word ("name to come"), as LibreOffice writes it: it names no prepared prompt."""
+    return said.find(f"{W}temporary") is not None and said.find(f"{W}placeholder") is None
+
+
 def elements(node: Node) -> Iterator[Node]:
     """All elements of a drawing, one branch of alternatives only, not into text boxes."""
     yield node
