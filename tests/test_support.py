@@ -4,7 +4,9 @@ import os
 import socket
 import subprocess
 import sys
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
+from threading import Thread
 
 import pytest
 
@@ -67,17 +69,55 @@ def test_marked():
 """
 
 
-@pytest.mark.parametrize(("strict", "outcome"), [("0", "2 skipped"), ("1", "1 failed, 1 error")])
-def test_a_skip_is_a_failure_where_it_is_strict(tmp_path: Path, strict: str, outcome: str) -> None:
-    suite = tmp_path / "test_skipping.py"
-    suite.write_text(SKIPPING, encoding="utf-8")
-    command = [sys.executable, "-m", "pytest", "-p", "tests.conftest", "-c", str(ROOT / "pyproject.toml"), str(suite)]
+def run_suite(folder: Path, code: str, **variables: str) -> str:
+    """What pytest says of a file of tests that is no part of this suite but has its fixtures."""
+    suite = folder / "test_other.py"
+    suite.write_text(code, encoding="utf-8")
+    (folder / "conftest.py").write_text("from tests.conftest import *\n", encoding="utf-8")
+    command = [sys.executable, "-m", "pytest", "-c", str(ROOT / "pyproject.toml"), "--rootdir", str(folder), str(suite)]
     done = subprocess.run(
         command,
-        env={**os.environ, "AFTERDRAFT_STRICT": strict, "PYTHONPATH": str(ROOT)},
-        cwd=tmp_path,
+        env={**os.environ, "PYTHONPATH": str(ROOT), **variables},
+        cwd=folder,
         capture_output=True,
         encoding="utf-8",
         check=False,
     )
-    assert outcome in done.stdout
+    return done.stdout
+
+
+@pytest.mark.parametrize(("strict", "outcome"), [("0", "2 skipped"), ("1", "1 failed, 1 error")])
+def test_a_skip_is_a_failure_where_it_is_strict(tmp_path: Path, strict: str, outcome: str) -> None:
+    assert outcome in run_suite(tmp_path, SKIPPING, AFTERDRAFT_STRICT=strict)
+
+
+STRAYING = """
+def test_asks_elsewhere(context):
+    context.new_page().goto("http://127.0.0.1:{port}/")
+
+def test_offends_the_policy(page):
+    page.evaluate("fetch('http://127.0.0.1:{port}/').catch(() => 0)")
+
+def test_a_script_fails(page):
+    page.evaluate("setTimeout(() => {{ throw new Error('a script failed') }})")
+    page.wait_for_timeout(100)
+"""
+
+
+@pytest.mark.browser
+def test_a_browser_that_strays_is_noticed(tmp_path: Path) -> None:
+    class Anyone(BaseHTTPRequestHandler):
+        def do_GET(self) -> None:
+            self.send_response(204)
+            self.end_headers()
+
+        def log_message(self, *_: object) -> None:
+            pass
+
+    with ThreadingHTTPServer(("127.0.0.1", 0), Anyone) as elsewhere:
+        Thread(target=elsewhere.serve_forever).start()
+        said = run_suite(tmp_path, STRAYING.format(port=elsewhere.server_port))
+        elsewhere.shutdown()
+    assert "3 errors" in said
+    for what in ("asked elsewhere", "Content Security Policy", "a script failed"):
+        assert what in said
