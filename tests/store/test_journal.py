@@ -9,7 +9,7 @@ import pytest
 import afterdraft
 from afterdraft.errors import NothingToUndo
 from afterdraft.store.book import BookFile
-from afterdraft.store.journal import KEPT, MERGE_SECONDS, Journal
+from afterdraft.store.journal import MERGE_SECONDS, Journal
 from afterdraft.store.opening import open_book
 from afterdraft.work.bring_draft import bring_draft
 from afterdraft.work.change_note import rewrite_note, set_note_state
@@ -106,8 +106,7 @@ def test_undoing_an_import_hides_the_draft_and_keeps_its_text(book: BookFile, dr
     redo(book)
     assert [facts.id for facts in book.drafts()] == [draft, second]
     undo(book)
-    undo(book)
-    assert (book.drafts(), book.facts().draft) == ((), None)
+    assert book.edits().undo is None  # a book begins with its first draft: that is no edit
     assert book.check() == ()
 
 
@@ -147,7 +146,6 @@ def test_a_new_edit_clears_redo_and_one_that_changes_nothing_does_not(book: Book
 
 
 def test_what_was_never_there_cannot_be_undone(book: BookFile) -> None:
-    undo(book)
     assert book.edits().undo is None
     with pytest.raises(NothingToUndo, match="nothing there any more"):
         book.undo(1)
@@ -235,20 +233,30 @@ def test_revisions_never_run_backwards(book: BookFile, draft: str) -> None:
     assert seen == sorted(set(seen))
 
 
-def test_the_oldest_edits_are_forgotten(book: BookFile) -> None:
-    for n in range(5):
-        write_note(book, f"Note {n}")
+def test_no_edit_is_ever_too_old_to_be_taken_back(book: BookFile) -> None:
+    write_note(book, "The first of all.")
     fill = """
-        WITH RECURSIVE n (i) AS (SELECT 100 UNION ALL SELECT i + 1 FROM n WHERE i < 100 + ?)
+        WITH RECURSIVE n (i) AS (SELECT 100 UNION ALL SELECT i + 1 FROM n WHERE i < 10000)
         INSERT INTO undo_step (number, name) SELECT i, 'Filled' FROM n
     """
-    book._write(lambda db, _: db.execute(fill, (KEPT - 3,)))
+    book._write(lambda db, _: db.execute(fill))
     write_note(book, "Last.")
+    assert undo(book) == "Loose note"
+    while undo(book) == "Filled":
+        pass
+    assert book.notes() == ()
+
+
+def test_a_new_edit_forgets_what_was_taken_back(book: BookFile) -> None:
+    for n in range(3):
+        write_note(book, f"Note {n}")
+    undo(book)
+    undo(book)
+    write_note(book, "Another way.")
     orphans = "SELECT count(*) FROM undo_change WHERE step NOT IN (SELECT number FROM undo_step)"
     with book._reading() as db:
-        assert db.execute("SELECT count(*), min(number) FROM undo_step").fetchone() == (KEPT, 6)
+        assert db.execute("SELECT count(*) FROM undo_step").fetchone() == (2,)
         assert db.execute(orphans).fetchone() == (0,)
-    assert undo(book) == "Loose note"
 
 
 def test_every_table_of_the_writers_half_is_journaled(book: BookFile) -> None:

@@ -18,7 +18,6 @@ from afterdraft.work.ports import Edit, Edits
 T = TypeVar("T")
 
 MERGE_SECONDS = 10.0  # a pause after which typing in one field is a new edit
-KEPT = 2000  # edits that can be taken back; some months of work, a few megabytes
 _NOT_NOW = 0
 
 _TOP = "SELECT number, name FROM undo_step WHERE NOT undone ORDER BY number DESC LIMIT 1"
@@ -57,7 +56,7 @@ class Journal:
             self._db.execute("DELETE FROM undo_step WHERE number = ?", (number,))
         else:
             changed()
-            self._forget_redo_and_oldest()
+            self._forget_redo()
             self._merging = _Merging(merge, number, self._clock() + MERGE_SECONDS) if merge else None
         return result
 
@@ -120,11 +119,9 @@ class Journal:
     def _is_empty(self, number: int) -> bool:
         return self._db.execute("SELECT 1 FROM undo_change WHERE step = ? LIMIT 1", (number,)).fetchone() is None
 
-    def _forget_redo_and_oldest(self) -> None:
-        oldest = "(SELECT number FROM undo_step ORDER BY number DESC LIMIT 1 OFFSET ?)"
-        gone = f"SELECT number FROM undo_step WHERE undone OR number <= {oldest}"  # noqa: S608 — own text
-        self._db.execute(f"DELETE FROM undo_change WHERE step IN ({gone})", (KEPT,))  # noqa: S608
-        self._db.execute(f"DELETE FROM undo_step WHERE number IN ({gone})", (KEPT,))  # noqa: S608
+    def _forget_redo(self) -> None:
+        self._db.execute("DELETE FROM undo_change WHERE step IN (SELECT number FROM undo_step WHERE undone)")
+        self._db.execute("DELETE FROM undo_step WHERE undone")
 
 
 def edits(db: sqlite3.Connection) -> Edits:

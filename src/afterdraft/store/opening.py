@@ -10,6 +10,7 @@ from afterdraft.errors import AlreadyThere, NotABook
 from afterdraft.store.backups import check_copy, sync_file, sync_folder
 from afterdraft.store.book import BookFile, Now, utc_now
 from afterdraft.store.connect import is_book, made_new, whole, writing
+from afterdraft.store.journal import emptied
 from afterdraft.store.migrate import migrate
 from afterdraft.store.migrations import MIGRATIONS
 from afterdraft.store.names import new_id
@@ -35,6 +36,8 @@ def begin_book(
 ) -> tuple[BookFile, T]:
     """Make a new book at `path`, do `first` with it, and open it; what `first` returned comes too.
 
+    What `first` did is how the book begins, not an edit: it is not there to be taken back.
+
     The file appears under its name only when all of it is done. Raises `AlreadyThere` where the name is taken, else
     `BookTrouble` and what `first` raises; then nothing is left at `path`.
     """
@@ -47,6 +50,7 @@ def begin_book(
             _make(making, title, now().isoformat(timespec="seconds"))
             with closing(BookFile(making, backups_root=backups, now=now)) as book:
                 result = first(book)
+            _forget_edits(making)
             _publish(making, path)
         finally:
             _remove(making)
@@ -85,6 +89,12 @@ def _make(path: Path, title: str, now: str) -> None:
 def _refuse_taken(path: Path) -> None:
     if os.path.lexists(path):
         raise AlreadyThere(str(path))
+
+
+def _forget_edits(path: Path) -> None:
+    with closing(writing(path)) as db:
+        emptied(db)
+        whole(db)
 
 
 def _hidden(path: Path) -> Path:
