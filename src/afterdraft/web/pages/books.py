@@ -66,9 +66,12 @@ def demo(request: Request) -> Response:
 
 
 def open_book(request: Request) -> Response:
-    """`/books/{book}/`: a book is opened at the scene last looked at; at the split as long as nothing is written."""
+    """`/books/{book}/`: a book is opened at the scene last looked at; at the split as long as nothing is written.
+
+    What opening it did to it (brought it to a newer form, say) is told there.
+    """
     book = book_of(request)
-    return go(f"/books/{book.id}/{'scenes' if _begun(book) else 'split'}")
+    return go(f"/books/{book.id}/{'scenes' if _begun(book) else 'split'}", said=" ".join(book.notices()))
 
 
 def _begun(book: Book) -> bool:
