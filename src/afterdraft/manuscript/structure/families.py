@@ -32,6 +32,9 @@ def families(lines: Sequence[Line], *, skip: Set[int], above: Sequence[int] = ()
         inside = bisect_left(above, line.index + 1)
         under = inside > 0 and told[line.index] - told[above[inside - 1] + 1] <= UNDER_WORDS
         family = line.name.kind if line.name.kind in LABELLED else (line.name.form or "figures")
+        last = found[family][-1] if found[family] else None
+        if last and last.number == number and last.line.index == line.index - 1:
+            continue  # a title under its number that names the number again: "Fourth Chapter"
         worth = _worth(lines, line, LABELLED.get(family, BARE), under=under)
         found[family].append(Candidate(line, number, worth, told[line.index], inside))
     return found

@@ -1,11 +1,13 @@
 """Ranks of headings from numbering alone, where the author used no heading styles."""
 
 from bisect import bisect_right
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from afterdraft.manuscript.structure.families import Families
 from afterdraft.manuscript.structure.lines import Line, Shape, is_speech
+from afterdraft.manuscript.structure.named import groups
 from afterdraft.manuscript.structure.rank import (
     GOOD,
     MOST,
@@ -15,6 +17,7 @@ from afterdraft.manuscript.structure.rank import (
     Rank,
     believed,
     parts,
+    runs_on,
     titular,
 )
 from afterdraft.manuscript.structure.sections import nested, sections
@@ -22,6 +25,8 @@ from afterdraft.manuscript.structure.sequence import Candidate, Chain, best_chai
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
+LABELS = ("chapter", "letter")
+NAME_LINES = 3  # a name, a title, a line under it: so far above its first number a name may stand
 PAGE_TITLE_WORDS = 8  # longest line that a new page alone makes a heading
 PART_WORDS = 1200  # words: sections within chapters are mostly shorter, chapters longer (common practice)
 
@@ -29,8 +34,7 @@ PART_WORDS = 1200  # words: sections within chapters are mostly shorter, chapter
 def patterned(book: Book) -> list[Heading]:
     """Parts, chapters and sections by their numbers; empty where no numbers make a sequence."""
     headings = parts(book)
-    chains = book.chains([heading.at for heading in headings])
-    upper, chapters = _chapters(book, chains)
+    upper, chapters = _chapters(book, [heading.at for heading in headings])
     if not chapters:
         return []
     headings += [Heading(place, "part", sure=0.8) for place in upper]
@@ -40,49 +44,65 @@ def patterned(book: Book) -> list[Heading]:
     return headings + sections(book, headings)
 
 
-def _chapters(book: Book, chains: dict[str, Chain]) -> tuple[tuple[int, ...], tuple[int, ...]]:
-    """Places of upper headings without a label of their own, and of chapters."""
-    labelled = [chains[family] for family in ("chapter", "letter") if believed(chains.get(family, Chain()))]
+def _chapters(book: Book, above: Sequence[int]) -> tuple[Sequence[int], Sequence[int]]:
+    """Places of upper headings without a label of their own, and of chapters; `above` are those of parts."""
+    found = book.families(above)
+    labelled = [chain for kind in LABELS if believed(chain := best_chain(found.get(kind, ())))]
     if labelled:
-        return (), tuple(sorted(place for chain in labelled for place in chain.places))
-    return _by_numbers(book, chains)
-
-
-def _by_numbers(book: Book, chains: dict[str, Chain]) -> tuple[tuple[int, ...], tuple[int, ...]]:
-    """Bare numbers: the family with the best run, or the one above it."""
-    runs = [chain for chain in _runs(chains) if len(chain.found) > 1 and chain.score >= GOOD]
+        return (), sorted(place for chain in labelled for place in chain.places)
+    runs = [chain for chain in _runs(found) if len(chain.found) > 1 and chain.score >= GOOD]
     if not runs:
         return (), ()
     best = max(runs, key=lambda chain: chain.score)
-    over = [one for one in runs if _lies_over(book, one, best)]
+    return _over_numbers(book, runs, best, in_parts=bool(above)) or ((), _over_names(book, best, above) or best.places)
+
+
+def _over_numbers(
+    book: Book, runs: Sequence[Chain], best: Chain, *, in_parts: bool
+) -> tuple[Sequence[int], Sequence[int]] | None:
+    """Numbers above the best run's: chapters whose sections those are, or parts of those chapters."""
+    over = [one for one in runs if _lies_over(one, best)]
     if not over:
-        return (), best.places
+        return None
     outer = max(over, key=lambda chain: chain.score)
-    if _are_parts(book, outer, best):
+    if not in_parts and _are_parts(book, outer, best):
         return outer.places, best.places
     return (), outer.places
 
 
-def _runs(chains: dict[str, Chain]) -> Iterator[Chain]:
-    """Each number family as a whole, and those of its members that a look or a page's turn sets apart."""
+def _over_names(book: Book, best: Chain, above: Sequence[int]) -> Sequence[int]:
+    """Names above numbers that begin anew directly under them; none where the numbers run on by themselves."""
+    ones = [one.line.index for one in best.found if one.number == 1]
+    for group in groups(book, frozenset((*above, *best.places))):
+        places = [line.index for line in group]
+        under = sum(any(place in places for place in range(one - NAME_LINES, one)) for one in ones)
+        if len(ones) > 1 and under >= MOST * len(ones) and under > 1:
+            return places
+    return ()
+
+
+def _runs(found: Families) -> Iterator[Chain]:
+    """Each number family as a whole, and those of its members that share a look, a page's turn, or space."""
     for family in NUMBERS:
-        found = chains.get(family, Chain()).found
-        if found:
-            yield chains[family]
-            yield from _strong(found)
+        members = found.get(family, ())
+        yield best_chain(members)
+        for some in _looks(members):
+            if 1 < len(some) < len(members):
+                yield best_chain(some)
 
 
-def _strong(found: Sequence[Candidate]) -> Iterator[Chain]:
-    for members in (
-        [one for one in found if one.line.turn],
-        [one for one in found if one.line.weight >= 1],
-        [one for one in found if one.line.wide],
-    ):
-        if 1 < len(members) < len(found):
-            yield best_chain(members)
+def _looks(members: Sequence[Candidate]) -> Iterator[list[Candidate]]:
+    looks: defaultdict[object, list[Candidate]] = defaultdict(list)
+    for one in members:
+        looks[_uncapped(one.line)].append(one)
+        if one.line.turn:
+            looks["turn"].append(one)
+        if one.line.wide:
+            looks["wide"].append(one)
+    yield from looks.values()
 
 
-def _lies_over(book: Book, outer: Chain, inner: Chain) -> bool:
+def _lies_over(outer: Chain, inner: Chain) -> bool:
     rest = [one for one in inner.found if one.line.index not in set(outer.places)]
     if len(outer.found) >= len(rest) or not rest:
         return False
@@ -121,7 +141,12 @@ def _alike(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     for line in book.lines:
         if line.index in known or (zone == line.index - 1 and line.short and not line.turn and line.weight > 0):
             zone = line.index
-        elif line.index not in book.skip and (line.turn or zone != line.index - 1) and titular(line):
+        elif (
+            line.index not in book.skip
+            and (line.turn or zone != line.index - 1)
+            and titular(line)
+            and not runs_on(book.lines, line)
+        ):
             rank = _rank_alike(line, habit, first, last)
             if rank:
                 found.append(Heading(line.index, rank, sure=0.8))

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from itertools import accumulate
 from typing import Literal
 
-from afterdraft.manuscript.structure.families import families
+from afterdraft.manuscript.structure.families import Families, families
 from afterdraft.manuscript.structure.lines import Line
 from afterdraft.manuscript.structure.sequence import Chain, best_chain
 
@@ -13,6 +13,7 @@ Rank = Literal["part", "chapter", "section"]
 NUMBERS = ("figures", "roman", "words")
 GOOD = 2.0  # score from which a chain is believed; two plain numbered lines reach 1
 SURE_SINGLE = 3.5  # worth from which one labelled line is believed without a sequence
+OPENING = 500  # words of front matter that may stand before the first heading of a part of a book
 MOST = 0.7  # share of the members that show a habit, from which it is one
 TITLE_WORDS = 14  # longest line that is taken for a heading by its look alone
 
@@ -36,10 +37,13 @@ class Book:
         """Words of the lines `start` to `end`."""
         return self.told[end] - self.told[start]
 
+    def families(self, above: Sequence[int] = (), *, without: Set[int] = frozenset()) -> Families:
+        """Numbered lines by family; numbers may restart at `above`."""
+        return families(self.lines, skip=self.skip | without, above=above)
+
     def chains(self, above: Sequence[int] = (), *, without: Set[int] = frozenset()) -> dict[str, Chain]:
-        """The best run of each family of numbered lines; numbers may restart at `above`."""
-        found = families(self.lines, skip=self.skip | without, above=above)
-        return {family: best_chain(candidates) for family, candidates in found.items()}
+        """The best run of each family."""
+        return {family: best_chain(members) for family, members in self.families(above, without=without).items()}
 
 
 def book_of(lines: Sequence[Line], skip: Set[int]) -> Book:
@@ -49,6 +53,11 @@ def book_of(lines: Sequence[Line], skip: Set[int]) -> Book:
 def stops(places: Sequence[int], end: int) -> list[int]:
     """Where each stretch ends that begins at one of `places`: at the next one, the last at `end`."""
     return [*places[1:], end] if places else []
+
+
+def runs_on(lines: Sequence[Line], line: Line) -> bool:
+    """The next line goes on in lower case: this one is an inscription within a sentence."""
+    return line.index + 1 < len(lines) and lines[line.index + 1].text[:1].islower()
 
 
 def titular(line: Line) -> bool:
@@ -68,5 +77,7 @@ def parts(book: Book) -> list[Heading]:
 
 
 def believed(chain: Chain) -> bool:
-    """A labelled run is good enough; a single line needs a look of its own."""
-    return (len(chain.found) > 1 and chain.score >= GOOD) or chain.score >= SURE_SINGLE
+    """A labelled run is good enough; a single line needs a look of its own, and to be a first."""
+    if len(chain.found) > 1:
+        return chain.score >= GOOD
+    return chain.score >= SURE_SINGLE and (chain.found[0].number == 1 or chain.found[0].told < OPENING)

@@ -18,7 +18,6 @@ from afterdraft.manuscript.structure.lines import Line
 RECENT = 3  # predecessors of one number that are tried
 CROWDED = 60  # words: two headings closer than this stand in a list, not in a book
 CLOSE = 300  # words: closer than most chapters; a typed page number recurs at about this distance
-SAME_LINE = -10.0  # a number told again directly under itself: a title such as "Fourth Chapter"
 SKIPPED = 4  # numbers that a writer may have skipped
 
 
@@ -67,8 +66,6 @@ def best_chain(candidates: Sequence[Candidate]) -> Chain:
 
 def step(before: Candidate, after: Candidate) -> float:
     """How well `after` follows `before` as the next heading of one run."""
-    if before.number == after.number and after.told - before.told < CROWDED:
-        return SAME_LINE
     return _count(before, after) + _spacing(after.told - before.told) + _likeness(before.line, after.line)
 
 
