@@ -26,6 +26,7 @@ from afterdraft.work.ports import Book
 
 T = TypeVar("T")
 File = tuple[str, bytes]  # a name without folders, and what is in it
+READS = table.READS  # the kinds of file that are read, for a person
 DEMONSTRATION = "Demonstration book"  # its file's name
 
 

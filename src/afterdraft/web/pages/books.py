@@ -37,7 +37,7 @@ def books(request: Request) -> Response:
     context = BooksPage(
         recents=registry.recents(),
         accepts=",".join((*endings, SUFFIX)),
-        reads=", ".join(endings),
+        reads=wiring.READS,
         folder=registry.folder.path(),
         folder_fixed=registry.folder.fixed,
     )
