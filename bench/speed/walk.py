@@ -3,12 +3,13 @@
 import time
 from collections.abc import Iterator
 from dataclasses import dataclass
-from itertools import count, cycle, islice
+from itertools import cycle, islice
 from typing import Any
 from urllib.parse import urlsplit
 
 import httpx2
 from lxml import html
+from starlette.routing import BaseRoute
 
 from afterdraft.web import pages
 
@@ -27,10 +28,10 @@ class Refused(Exception):
 
 
 def every_page(client: httpx2.Client, book: str) -> list[Timed]:
-    """Follow all links from the book's pages; the answers of each route that was met."""
+    """Follow all links from the book's pages; the answers of each route. Raises AssertionError for one never met."""
     seen: dict[str, set[str]] = {}
     took: dict[str, list[float]] = {}
-    waiting = [f"{book}/split", f"{book}/scenes", f"{book}/search?q=the", f"{book}/edits.json", "/"]
+    waiting = [f"{book}/split", f"{book}/scenes", f"{book}/search?q=the", f"{book}/edits.json", "/", "/folder"]
     asked: set[str] = set()
     while waiting:
         address = waiting.pop(0)
@@ -40,7 +41,9 @@ def every_page(client: httpx2.Client, book: str) -> list[Timed]:
         asked.add(address)
         seen[route].add(address)
         answer = _timed(client, address, took.setdefault(route, []))
-        waiting += [link for link in links(answer) if link.startswith(book) or link == "/"]
+        waiting += [link for link in links(answer) if link.startswith(book) or not link.startswith("/books/")]
+    missed = {str(getattr(route, "path", "")) for route in pages.ROUTES if _is_page(route)} - took.keys()
+    assert not missed, f"no link leads to {missed}"
     return [Timed(route, tuple(times)) for route, times in sorted(took.items())]
 
 
@@ -52,6 +55,10 @@ def route_of(address: str) -> str | None:
         if match.value == 2:  # full: path and method
             return str(getattr(route, "path", ""))
     return None
+
+
+def _is_page(route: BaseRoute) -> bool:
+    return "GET" in (getattr(route, "methods", None) or ())
 
 
 def links(answer: httpx2.Response) -> Iterator[str]:
@@ -97,14 +104,16 @@ def _notes(client: httpx2.Client, book: str) -> Iterator[float]:
 
 
 def _mends(client: httpx2.Client, book: str, act: str) -> Iterator[float]:
-    """The nth time at the nth place of the page; a place where the act is refused is passed over."""
+    """At one place of the page after the other, each taken back; a place where the act is refused is passed over."""
     typed = {"title": "The ferry"} if act.startswith("retitle") else {}
-    for number in count():
-        form = _form(client.get(f"{book}/split"), f"/split/{act}", skip=number)
+    places = len(_forms(client.get(f"{book}/split"), f"/split/{act}"))
+    for place in cycle(range(places)):
+        form = _forms(client.get(f"{book}/split"), f"/split/{act}")[place]
         try:
             yield _post(client, form.action, dict(form.form_values()) | typed)
         except Refused:
             continue
+        next(_undone(client, book))
 
 
 def _splits(client: httpx2.Client, book: str) -> Iterator[float]:
@@ -128,9 +137,9 @@ def _scenes(client: httpx2.Client, book: str) -> list[str]:
     return list(dict.fromkeys(link for link in links(client.get(f"{book}/split")) if f"{book}/scenes/" in link))
 
 
-def _form(page: httpx2.Response, action: str, *, skip: int = 0) -> Any:
-    """The first form, after some, whose address holds `action`. Raises IndexError where the page has none."""
-    return _forms(page, action)[skip]
+def _form(page: httpx2.Response, action: str) -> Any:
+    """The first form whose address holds `action`. Raises IndexError where the page has none."""
+    return _forms(page, action)[0]
 
 
 def _forms(page: httpx2.Response, action: str) -> list[Any]:
