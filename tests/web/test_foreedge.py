@@ -20,11 +20,11 @@ def seen(chapters: list[list[int]], written: frozenset[int] = frozenset()) -> Bo
     """A view of a book with so many words in each scene of each chapter; no file behind it."""
     words = [count for chapter in chapters for count in chapter]
     starts = [sum(len(chapter) for chapter in chapters[:n]) for n in range(len(chapters))]
-    roles: tuple[Role, ...] = ("story",) * len(words)
+    roles: list[Role] = ["story" for _ in words]
     division = Division(
         chapters=tuple(Chapter(f"c{n}", at, None, "chapter", n + 1, "") for n, at in enumerate(starts)),
         scenes=tuple(Scene(f"s{n}", n, code=f"F{n}") for n in range(len(words))),
-        roles=roles,
+        roles=tuple(roles),
     )
     draft = DraftFacts("d", 1, "Weir", "", "en", (), sum(words), len(words), len(written), "")
     return BookView(
