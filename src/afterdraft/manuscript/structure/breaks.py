@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from afterdraft.manuscript.division import Began
-from afterdraft.manuscript.structure.lines import Line, ends_sentence
+from afterdraft.manuscript.structure.lines import Line, runs_over
 from afterdraft.manuscript.structure.titles import Titled
 from afterdraft.manuscript.structure.vocabulary import ends_book
 
@@ -67,7 +67,7 @@ def _in_passage(lines: Sequence[Line], passage: Passage, *, spaced: bool, paged:
 def _by_gap(lines: Sequence[Line], line: Line, *, spaced: bool, paged: bool) -> Break | None:
     if line.rule:
         return Break(line.index, "mark", 1.0)
-    if line.turn and paged and ends_sentence(lines[line.index - 1].text):
+    if line.turn and paged and not runs_over(lines[line.index - 1].text):
         return Break(line.index, "page", 0.8)
     if line.wide and spaced and _both_told(lines, line):
         return Break(line.index, "space", 0.8)

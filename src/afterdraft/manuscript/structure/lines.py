@@ -18,6 +18,7 @@ from afterdraft.manuscript.structure.wording import Name, name
 SHORT_WORDS = 20  # a heading, title included, is hardly longer (common practice; the corpus's longest title has 19)
 SHORT_LETTERS = 160
 LONG_HEADING = 60  # words that a line may have whose style or label says that it is a heading
+LONG_TITLE = 45  # words of a title that has capitals throughout: "In Which Mr. Harm, Miss Tovik and …"
 LONG_LETTERS = 480
 LABEL = re.compile(r"(?i:chapter|part|book|volume|letter)\s+\w+[.:—–-]|([IVXLC]+|\d{1,3})[.:]\s")
 QUOTED_TITLE = re.compile(r"[“\"‘'][^.,!?…“”\"]*[”\"’']")
@@ -89,6 +90,11 @@ def ends_sentence(text: str) -> bool:
     return text.rstrip("\"'”’»)*_ ").endswith((".", "!", "?", "…"))
 
 
+def runs_over(text: str) -> bool:
+    """The text breaks off amid a sentence, as a full page does."""
+    return text[-1:].isalnum() or text.endswith((",", ";", "-"))
+
+
 def speaks(text: str) -> bool:
     """The text begins as speech does."""
     return text.startswith(tuple(OPENERS))
@@ -132,6 +138,8 @@ def _line(index: int, block: Block, count: int, norms: Norms, above: float) -> L
 
 def _is_short(look: Look, text: str, count: int) -> bool:
     if count <= SHORT_WORDS and len(text) <= SHORT_LETTERS:
+        return True
+    if count <= LONG_TITLE and title_case(text) and not ends_sentence(text):
         return True
     return count <= LONG_HEADING and len(text) <= LONG_LETTERS and bool(look.level or look.label or LABEL.match(text))
 

@@ -5,7 +5,7 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence, Set
 from typing import NamedTuple
 
-from afterdraft.manuscript.structure.lines import Line, Shape
+from afterdraft.manuscript.structure.lines import Line, Shape, title_case
 from afterdraft.manuscript.structure.rank import Book, Heading, parts, runs_on, stops, titular
 from afterdraft.manuscript.structure.sections import sections
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
@@ -90,6 +90,7 @@ def _openers(book: Book, above: Set[int]) -> Iterator[Line]:
 
 def _worth(line: Line) -> float:
     worth = line.weight + 2.0 * line.turn + min(1.5, 0.75 * line.wide)
+    worth += 0.5 * (line.wide > 0 and title_case(line.text))
     return worth if worth >= WORTH else 0.0
 
 

@@ -47,9 +47,16 @@ def patterned(book: Book) -> list[Heading]:
 def _chapters(book: Book, above: Sequence[int]) -> tuple[Sequence[int], Sequence[int]]:
     """Places of upper headings without a label of their own, and of chapters; `above` are those of parts."""
     found = book.families(above)
-    labelled = [chain for kind in LABELS if believed(chain := best_chain(found.get(kind, ())))]
-    if labelled:
-        return (), sorted(place for chain in labelled for place in chain.places)
+    labelled = {kind: chain for kind in LABELS if believed(chain := best_chain(found.get(kind, ())))}
+    places = sorted(place for chain in labelled.values() for place in chain.places)
+    if "chapter" in labelled:
+        return (), places
+    upper, numbered = _by_numbers(book, found, above)
+    return upper, sorted({*places, *numbered})
+
+
+def _by_numbers(book: Book, found: Families, above: Sequence[int]) -> tuple[Sequence[int], Sequence[int]]:
+    """The same where chapters have no label: the best run of numbers, or what stands over it."""
     runs = [chain for chain in _runs(found) if len(chain.found) > 1 and chain.score >= GOOD]
     if not runs:
         return (), ()

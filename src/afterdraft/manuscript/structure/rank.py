@@ -6,7 +6,7 @@ from itertools import accumulate
 from typing import Literal
 
 from afterdraft.manuscript.structure.families import Families, families
-from afterdraft.manuscript.structure.lines import Line
+from afterdraft.manuscript.structure.lines import SHORT_WORDS, Line
 from afterdraft.manuscript.structure.sequence import Chain, best_chain
 
 Rank = Literal["part", "chapter", "section"]
@@ -62,12 +62,9 @@ def runs_on(lines: Sequence[Line], line: Line) -> bool:
 
 def titular(line: Line) -> bool:
     """The line could be a title: short, no ornament, not a told sentence."""
-    return (
-        line.short
-        and 0 < line.words <= TITLE_WORDS
-        and not line.mark
-        and not line.text.endswith((".", ",", ";", ":", "-"))
-    )
+    if not line.short or not line.words or TITLE_WORDS < line.words <= SHORT_WORDS:
+        return False  # a longer line counts as short only by its style, its label or its capitals
+    return not line.mark and not line.text.endswith((".", ",", ";", ":", "-"))
 
 
 def parts(book: Book) -> list[Heading]:
