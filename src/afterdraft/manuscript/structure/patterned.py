@@ -4,6 +4,7 @@ from bisect import bisect_right
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from afterdraft.manuscript.structure.families import Families
 from afterdraft.manuscript.structure.lines import Line, Shape, is_speech
@@ -60,7 +61,7 @@ def _by_numbers(book: Book, found: Families, above: Sequence[int]) -> tuple[Sequ
     runs = [chain for chain in _runs(found) if len(chain.found) > 1 and chain.score >= GOOD]
     if not runs:
         return (), ()
-    best = max(runs, key=lambda chain: chain.score)
+    best = _steadiest(runs, max(runs, key=lambda chain: chain.score))
     return _over_numbers(book, runs, best, in_parts=bool(above)) or ((), _over_names(book, best, above) or best.places)
 
 
@@ -86,6 +87,25 @@ def _over_names(book: Book, best: Chain, above: Sequence[int]) -> Sequence[int]:
         if len(ones) > 1 and under >= MOST * len(ones) and under > 1:
             return places
     return ()
+
+
+def _steadiest(runs: Sequence[Chain], best: Chain) -> Chain:
+    """Most of the best run, if those share a look or a page's turn and no number is missing: the rest are sections."""
+    within = set(best.places)
+    steady = [
+        one
+        for one in runs
+        if MOST * len(best.found) <= len(one.found) < len(best.found)
+        and within.issuperset(one.places)
+        and _is_whole(one)
+    ]
+    return max(steady, key=lambda chain: chain.score, default=best)
+
+
+def _is_whole(chain: Chain) -> bool:
+    """Every number is one, or one more than the number before."""
+    numbers = [0, *(one.number for one in chain.found)]
+    return all(after in (1, before + 1) for before, after in pairwise(numbers))
 
 
 def _runs(found: Families) -> Iterator[Chain]:

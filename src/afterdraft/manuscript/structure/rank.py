@@ -64,7 +64,7 @@ def titular(line: Line) -> bool:
     """The line could be a title: short, no ornament, not a told sentence."""
     if not line.short or not line.words or TITLE_WORDS < line.words <= SHORT_WORDS:
         return False  # a longer line counts as short only by its style, its label or its capitals
-    return not line.mark and not line.text.endswith((".", ",", ";", ":", "-"))
+    return not line.mark and not line.text.endswith((".", ",", ";", ":", "-", "–", "—"))
 
 
 def parts(book: Book) -> list[Heading]:
