@@ -46,6 +46,7 @@ class Heard:
 
     asked: int  # the latest; -1 for none
     told: int
+    settled: int  # likewise: up to which kill all is written down
 
 
 def main(book: Path, backups: Path, rounds: int, seed: int) -> Outcome:
@@ -60,7 +61,7 @@ def main(book: Path, backups: Path, rounds: int, seed: int) -> Outcome:
             time.sleep(chance.uniform(0, LONGEST))
             os.kill(child, signal.SIGKILL)
             os.waitpid(child, 0)
-            last = _settled(heard)
+            last = _settled(outcome.kills, tell, heard)
             outcome.kills += 1
             outcome.in_flight += last.asked > last.told
             outcome.saved += last.told + 1 - first
@@ -129,20 +130,21 @@ def _heard(file: Path) -> Heard:
     with file.open("rb") as written:
         written.seek(max(0, file.stat().st_size - _TAIL))
         words = [line.split() for line in written.read().splitlines()[1:]]
-    numbers = {
-        verb: max((int(word[1]) for word in words if word[0] == verb), default=-1) for verb in (b"asked", b"told")
-    }
-    return Heard(numbers[b"asked"], numbers[b"told"])
+    numbers = [
+        max((int(word[1]) for word in words if word[0] == verb), default=-1) for verb in (b"asked", b"told", b"settled")
+    ]
+    return Heard(*numbers)
 
 
-def _settled(heard: Callable[[], Heard]) -> Heard:
-    """What was heard, once the recorder has written down all that the dead child left in the pipe."""
-    before = heard()
-    time.sleep(0.01)
-    while (now := heard()) != before:
-        before = now
-        time.sleep(0.01)
-    return now
+def _settled(kill: int, tell: int, heard: Callable[[], Heard]) -> Heard:
+    """What was heard, once the recorder has written down all that the dead child left in the pipe: a mark put in
+    behind it has come out. (A pause would not do: on a busy machine the recorder may sleep longer.)"""
+    os.write(tell, b"settled %d\n" % kill)
+    for _ in range(3000):
+        if (now := heard()).settled >= kill:
+            return now
+        time.sleep(0.005)
+    raise TimeoutError("the recorder does not write")
 
 
 def _wait_for(first: int, heard: Callable[[], Heard]) -> None:
