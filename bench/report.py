@@ -102,6 +102,11 @@ def _machine() -> str:
 
 
 def _commit() -> str:
-    asked = ["git", "rev-parse", "--short", "HEAD"]
-    done = subprocess.run(asked, cwd=HERE, capture_output=True, encoding="utf-8", check=False)
-    return f"commit {done.stdout.strip()}" if done.returncode == 0 else "no commit"
+    commit = _git("rev-parse", "--short", "HEAD")
+    changed = _git("status", "--porcelain", "--", "../src")
+    return f"commit {commit or 'none'}{' with changes since' if changed else ''}"
+
+
+def _git(*asked: str) -> str:
+    done = subprocess.run(["git", *asked], cwd=HERE, capture_output=True, encoding="utf-8", check=False)
+    return done.stdout.strip() if done.returncode == 0 else ""
