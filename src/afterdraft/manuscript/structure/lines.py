@@ -85,6 +85,11 @@ def read_lines(blocks: Sequence[Block]) -> tuple[Line, ...]:
     )
 
 
+def uncapped(line: Line) -> Shape:
+    """The look, capitals left out: a number has none."""
+    return line.shape._replace(caps=False)
+
+
 def ends_sentence(text: str) -> bool:
     """The text ends as a told sentence does, quotation marks and brackets aside."""
     return text.rstrip("\"'”’»)*_ ").endswith((".", "!", "?", "…"))

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence, Set
 from typing import NamedTuple
 
 from afterdraft.manuscript.structure.lines import Line, Shape, title_case
-from afterdraft.manuscript.structure.rank import Book, Heading, parts, runs_on, stops, titular
+from afterdraft.manuscript.structure.rank import Book, Heading, heads, parts, runs_on, stops
 from afterdraft.manuscript.structure.sections import sections
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
@@ -77,7 +77,7 @@ def _openers(book: Book, above: Set[int]) -> Iterator[Line]:
     """Lines with a title's look that do not stand directly under another such line."""
     before = NEVER
     for line in book.lines:
-        if line.index in book.skip or line.index in above or not titular(line) or not _worth(line):
+        if line.index in book.skip or line.index in above or not heads(line) or not _worth(line):
             continue
         if ends_book(line.text) or front_kind(line.text) or back_kind(line.text) or line.shape.right:
             continue

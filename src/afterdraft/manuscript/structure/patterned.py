@@ -1,13 +1,13 @@
 """Ranks of headings from numbering alone, where the author used no heading styles."""
 
 from bisect import bisect_right
-from collections import Counter, defaultdict
+from collections import defaultdict
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
+from afterdraft.manuscript.structure.alike import alike
 from afterdraft.manuscript.structure.families import Families
-from afterdraft.manuscript.structure.lines import Line, Shape, is_speech
+from afterdraft.manuscript.structure.lines import uncapped
 from afterdraft.manuscript.structure.named import groups
 from afterdraft.manuscript.structure.rank import (
     GOOD,
@@ -15,20 +15,14 @@ from afterdraft.manuscript.structure.rank import (
     NUMBERS,
     Book,
     Heading,
-    Rank,
     believed,
     parts,
-    runs_on,
-    titular,
 )
 from afterdraft.manuscript.structure.sections import nested, sections
 from afterdraft.manuscript.structure.sequence import Candidate, Chain, best_chain
-from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
-from afterdraft.manuscript.structure.wording import ALONE
 
 LABELS = ("chapter", "letter")
 NAME_LINES = 3  # a name, a title, a line under it: so far above its first number a name may stand
-PAGE_TITLE_WORDS = 8  # longest line that a new page alone makes a heading
 PART_WORDS = 1200  # words: sections within chapters are mostly shorter, chapters longer (common practice)
 
 
@@ -40,7 +34,7 @@ def patterned(book: Book) -> list[Heading]:
         return []
     headings += [Heading(place, "part", sure=0.8) for place in upper]
     headings += [Heading(place, "chapter") for place in chapters]
-    headings += _alike(book, headings)
+    headings += alike(book, headings)
     headings.sort(key=lambda heading: heading.at)
     return headings + sections(book, headings)
 
@@ -121,7 +115,7 @@ def _runs(found: Families) -> Iterator[Chain]:
 def _looks(members: Sequence[Candidate]) -> Iterator[list[Candidate]]:
     looks: defaultdict[object, list[Candidate]] = defaultdict(list)
     for one in members:
-        looks[_uncapped(one.line)].append(one)
+        looks[uncapped(one.line)].append(one)
         if one.line.turn:
             looks["turn"].append(one)
         if one.line.wide:
@@ -144,82 +138,3 @@ def _are_parts(book: Book, outer: Chain, inner: Chain) -> bool:
     words = book.words(rest[0], len(book.lines)) / len(rest)
     direct = [place for place in outer.places if place + 1 in rest or place + 2 in rest]
     return words >= PART_WORDS and len(direct) >= MOST * len(outer.found)
-
-
-@dataclass(frozen=True, slots=True)
-class Habit:
-    """What the chapters' headings have in common."""
-
-    shape: Shape
-    weight: float  # capitals left out
-    caps: bool  # nothing but capitals tells them from text
-    turn: bool
-    wide: int  # least extra space before them; 0 where some have none
-
-
-def _alike(book: Book, headings: Sequence[Heading]) -> list[Heading]:
-    """Headings without a number, known by the look they share with the chapters'."""
-    chapters = [book.lines[heading.at] for heading in headings if heading.rank == "chapter"]
-    habit = _habit(chapters)
-    known = {heading.at for heading in headings}
-    first, last = chapters[0].index, chapters[-1].index
-    found: list[Heading] = []
-    zone = -2  # the last line of a heading's run of lines
-    for line in book.lines:
-        if line.index in known or (zone == line.index - 1 and line.short and not line.turn and line.weight > 0):
-            zone = line.index
-        elif (
-            line.index not in book.skip
-            and (line.turn or zone != line.index - 1)
-            and titular(line)
-            and not runs_on(book.lines, line)
-        ):
-            rank = _rank_alike(line, habit, first, last)
-            if rank:
-                found.append(Heading(line.index, rank, sure=0.8))
-                zone = line.index
-    return found
-
-
-def _habit(chapters: Sequence[Line]) -> Habit:
-    shape, _ = Counter(_uncapped(line) for line in chapters).most_common(1)[0]
-    members = [line for line in chapters if _uncapped(line) == shape]
-    weight = min(line.weight - line.shape.caps for line in members)
-    turns = sum(line.turn for line in members[1:])
-    wides = sorted(line.wide for line in members[1:])
-    return Habit(
-        shape=shape,
-        weight=weight,
-        caps=weight < 1 and all(line.shape.caps for line in members),
-        turn=len(members) > 1 and turns >= MOST * (len(members) - 1),
-        wide=wides[len(wides) // 10] if wides else 0,
-    )
-
-
-def _uncapped(line: Line) -> Shape:
-    return line.shape._replace(caps=False)
-
-
-def _rank_alike(line: Line, habit: Habit, first: int, last: int) -> Rank | None:
-    unadorned = habit.weight < 1 and not habit.wide and not habit.turn
-    set_apart = line.turn or line.weight >= 1 or line.wide > 0 or unadorned
-    if line.name.kind in ALONE and line.name.number is None and set_apart:
-        return "chapter"
-    if line.index < first or front_kind(line.text) or ends_book(line.text):
-        return None
-    if line.index > last and back_kind(line.text):
-        return None
-    if habit.turn and line.turn and line.words <= PAGE_TITLE_WORDS and not is_speech(line.text):
-        return "chapter"
-    return "chapter" if _fits(line, habit) else None
-
-
-def _fits(line: Line, habit: Habit) -> bool:
-    """The line shows all that the chapters' headings have in common, and that is enough to tell them by."""
-    if _uncapped(line) != habit.shape or line.wide < habit.wide or (habit.turn and not line.turn):
-        return False
-    if habit.caps and not line.shape.caps:
-        return False
-    if habit.weight >= 1 or habit.caps:
-        return True
-    return habit.wide > 1 and not is_speech(line.text)

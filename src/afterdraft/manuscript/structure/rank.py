@@ -6,7 +6,7 @@ from itertools import accumulate
 from typing import Literal
 
 from afterdraft.manuscript.structure.families import Families, families
-from afterdraft.manuscript.structure.lines import SHORT_WORDS, Line
+from afterdraft.manuscript.structure.lines import SHORT_WORDS, Line, title_case
 from afterdraft.manuscript.structure.sequence import Chain, best_chain
 
 Rank = Literal["part", "chapter", "section"]
@@ -62,9 +62,19 @@ def runs_on(lines: Sequence[Line], line: Line) -> bool:
 
 def titular(line: Line) -> bool:
     """The line could be a title: short, no ornament, not a told sentence."""
-    if not line.short or not line.words or TITLE_WORDS < line.words <= SHORT_WORDS:
-        return False  # a longer line counts as short only by its style, its label or its capitals
-    return not line.mark and not line.text.endswith((".", ",", ";", ":", "-", "–", "—"))
+    return _title_length(line) and not line.mark and not line.text.endswith((".", ",", ";", ":", "-", "–", "—"))
+
+
+def heads(line: Line) -> bool:
+    """A line that is set apart could be a heading: also one that ends in a full stop, if it has a title's capitals."""
+    return titular(line) or (
+        _title_length(line) and line.words > 1 and line.text.endswith(".") and title_case(line.text)
+    )
+
+
+def _title_length(line: Line) -> bool:
+    """A line of more than `SHORT_WORDS` is short only by its style, its label or its capitals."""
+    return line.short and line.words > 0 and not TITLE_WORDS < line.words <= SHORT_WORDS
 
 
 def parts(book: Book) -> list[Heading]:
