@@ -19,14 +19,14 @@ from tests.store import sample
 @contextmanager
 def doubting(folder: Path, paragraph: int, chosen: Reading, other: Reading) -> Iterator[tuple[BookFile, str]]:
     draft = replace(sample.draft(), doubts=(Doubt("It may be otherwise.", paragraph, chosen, other),))
-    book, id = begin_book(
+    book, brought = begin_book(
         folder / "Sluice.afterdraft",
         title="Sluice",
         backups=folder / "backups",
         first=lambda book: bring_draft(book, draft, [sample.ORIGINAL]),
     )
     with book:
-        yield book, id
+        yield book, brought
 
 
 def told(division: Division) -> dict[str, list[int]]:
