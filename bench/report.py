@@ -98,7 +98,9 @@ def _unit(unit: str) -> str:
 
 
 def _machine() -> str:
-    return f"{os.cpu_count()} cores"
+    """In words of cores, and how busy it was: times mean little where others work beside."""
+    busy = f", load {os.getloadavg()[1]:.1f} over five minutes" if hasattr(os, "getloadavg") else ""
+    return f"{os.cpu_count()} cores{busy}"
 
 
 def _commit() -> str:
