@@ -315,3 +315,50 @@ def test_running_headers_typed_into_the_text_are_no_chapters() -> None:
     header = Block("Tovik / The Salt Road", look=Look(align="right"))
     book = draft(heading("Chapter 1"), *[[header, *told(6)] for _ in range(8)], heading("Chapter 2"), told(6))
     assert [number for number, _, _ in chapters(book)] == [1, 2]
+
+
+def test_sections_numbered_like_the_chapters_are_told_from_them_by_the_page() -> None:
+    parted = [line("I"), *told(8), line("II"), *told(8)]
+    book = draft(*[[heading(roman, CENTRED), *parted] for roman in ("I", "II", "III")])
+    assert [number for number, _, _ in chapters(book)] == [1, 2, 3]
+    assert [began for _, began in scenes(book)] == ["heading"] * 6
+
+
+def test_names_over_numbers_that_begin_anew_are_the_chapters() -> None:
+    parted = [line("1"), *told(10), line("2"), *told(10)]
+    book = draft(*[[heading(name, Look(bold=True)), *parted] for name in ("Low Water", "The Rope", "Salt")])
+    assert [title for _, title, _ in chapters(book)] == ["Low Water", "The Rope", "Salt"]
+    assert len(book.division.scenes) == 6
+
+
+def test_many_unnumbered_lines_in_the_chapters_look_are_sections() -> None:
+    titles = [Block(title, look=CENTRED, gap=SPACE) for title in ("Low Water", "The Rope", "Salt")]
+    titled = [block for title in titles for block in (title, *told(5))]
+    book = draft(*[[heading(f"Chapter {n}", CENTRED, Gap()), *told(5), *titled] for n in (1, 2, 3, 4)])
+    assert [number for number, _, _ in chapters(book)] == [1, 2, 3, 4]
+    assert len(book.division.scenes) == 16
+
+
+def test_letters_before_chapters_that_are_bare_numbers() -> None:
+    letters = [[heading(f"Letter {n}", CENTRED), *told(10)] for n in (1, 2)]
+    book = draft(*letters, *[[heading(str(n), CENTRED), *told(20)] for n in (1, 2, 3)])
+    assert [(number, kind) for number, _, kind in chapters(book)] == [
+        (1, "letter"), (2, "letter"), (1, "chapter"), (2, "chapter"), (3, "chapter"),
+    ]  # fmt: skip
+
+
+def test_a_title_that_names_its_number_again() -> None:
+    book = draft(heading("Chapter 3"), told(10), heading("Chapter 4"), Block("Fourth Chapter", look=HEADING), told(10))
+    assert chapters(book)[1] == (4, "Fourth Chapter", "chapter")
+
+
+def test_a_very_long_title() -> None:
+    title = "In Which Mr. Harm, Miss Tovik, the Ferryman, Two Dogs and the Whole of the Parish Council Drive Out to See the Old Weir, and Find It Gone"  # noqa: E501
+    book = draft(heading("Low Water", Look()), told(20), heading(title, Look()), told(20))
+    assert [found for _, found, _ in chapters(book)] == ["Low Water", title]
+
+
+def test_capitals_within_a_sentence_are_no_heading() -> None:
+    caps = [[Block(f"CHAPTER {n}"), *told(10)] for n in ("ONE", "TWO", "THREE")]
+    book = draft(*caps, Block("NO FERRY"), Block("said the board on the quay."), told(3))
+    assert len(book.division.chapters) == 3

@@ -77,7 +77,8 @@ def _over_names(book: Book, best: Chain, above: Sequence[int]) -> Sequence[int]:
     ones = [one.line.index for one in best.found if one.number == 1]
     for group in groups(book, frozenset((*above, *best.places))):
         places = [line.index for line in group]
-        under = sum(any(place in places for place in range(one - NAME_LINES, one)) for one in ones)
+        known = set(places)
+        under = sum(any(place in known for place in range(one - NAME_LINES, one)) for one in ones)
         if len(ones) > 1 and under >= MOST * len(ones) and under > 1:
             return places
     return ()
@@ -124,7 +125,8 @@ def _looks(members: Sequence[Candidate]) -> Iterator[list[Candidate]]:
 
 
 def _lies_over(outer: Chain, inner: Chain) -> bool:
-    rest = [one for one in inner.found if one.line.index not in set(outer.places)]
+    own = set(outer.places)
+    rest = [one for one in inner.found if one.line.index not in own]
     if len(outer.found) >= len(rest) or not rest:
         return False
     covered = {bisect_right(outer.places, one.line.index) for one in rest} - {0}
@@ -134,7 +136,7 @@ def _lies_over(outer: Chain, inner: Chain) -> bool:
 def _are_parts(book: Book, outer: Chain, inner: Chain) -> bool:
     """The outer run has no text of its own, and what lies between the inner headings is as long as chapters."""
     places = set(outer.places)
-    rest = [place for place in inner.places if place not in places]
-    words = book.words(rest[0], len(book.lines)) / len(rest)
-    direct = [place for place in outer.places if place + 1 in rest or place + 2 in rest]
+    rest = {place for place in inner.places if place not in places}
+    words = book.words(min(rest), len(book.lines)) / len(rest)
+    direct = [place for place in outer.places if not {place + 1, place + 2}.isdisjoint(rest)]
     return words >= PART_WORDS and len(direct) >= MOST * len(outer.found)
