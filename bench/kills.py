@@ -7,9 +7,8 @@ import tempfile
 from pathlib import Path
 from typing import Any
 
-from tests.store import sample
-
 from bench.report import Figure, Section
+from tests.store import sample
 
 KILLS = 200
 SEED = 20

@@ -11,8 +11,9 @@ from itertools import cycle
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from demo.source import read_chapters
 from playwright.sync_api import Browser, Page, sync_playwright
+
+from demo.source import read_chapters
 from scripts import browser as browser_finder
 from tests.server import Server, running
 

@@ -7,8 +7,8 @@ from urllib.parse import urlsplit
 
 import pytest
 from playwright.sync_api import BrowserContext, ConsoleMessage, Page
-from scripts import browser as browser_finder
 
+from scripts import browser as browser_finder
 from tests.loopback import sitecustomize  # noqa: F401 importing it closes the way out
 from tests.server import ORIGINS, Server, home_variables, running
 from tests.support import STRICT, need

@@ -13,6 +13,7 @@ from pathlib import Path
 from urllib.parse import urlsplit
 
 import httpx2
+
 from tests.server import home_variables
 
 PATIENCE = 60.0  # seconds

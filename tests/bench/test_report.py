@@ -4,9 +4,9 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
-from bench.report import Figure, Section, results, shown
 
 from bench import report
+from bench.report import Figure, Section, results, shown
 
 NOW = datetime(2026, 1, 2, 3, 4, tzinfo=UTC)
 SECTION = Section(

@@ -6,11 +6,6 @@ from itertools import pairwise
 from pathlib import Path
 
 import pytest
-from bench.corpus import Break, Front, Novel
-from bench.structure.manuscripts import make
-from bench.structure.score import score
-from bench.structure.writers.habits import BARE, HABITS, Habit
-from bench.structure.writers.plan import Plan, cardinal, roman
 
 import bench
 from afterdraft.formats.table import read
@@ -18,6 +13,11 @@ from afterdraft.manuscript.blocks import Block, Blocks
 from afterdraft.manuscript.division import Chapter, Division, Part, Role, Scene
 from afterdraft.manuscript.draft import Draft
 from bench import corpus
+from bench.corpus import Break, Front, Novel
+from bench.structure.manuscripts import make
+from bench.structure.score import score
+from bench.structure.writers.habits import BARE, HABITS, Habit
+from bench.structure.writers.plan import Plan, cardinal, roman
 
 HERE = Path(bench.__file__).parent
 

@@ -4,14 +4,14 @@ from functools import reduce
 from operator import add
 
 import pytest
-from bench.structure.manuscripts import make
-from bench.structure.score import Score, score
-from bench.structure.section import TARGETS
-from bench.structure.writers.habits import HABITS, Habit
 
 from afterdraft.formats.table import read
 from afterdraft.manuscript.structure import structure
 from bench import corpus
+from bench.structure.manuscripts import make
+from bench.structure.score import Score, score
+from bench.structure.section import TARGETS
+from bench.structure.writers.habits import HABITS, Habit
 from tests.support import need
 
 pytestmark = [pytest.mark.corpus, pytest.mark.slow]

@@ -8,9 +8,10 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
+from docx import Document
+
 from demo.build import DEMODATA, HERE, contents, manuscript
 from demo.source import parse, read_chapters
-from docx import Document
 
 SCENES: dict[str, Any] = json.loads((HERE / "scenes.json").read_text(encoding="utf-8"))
 WORK: dict[str, Any] = json.loads((DEMODATA / "work.json").read_text(encoding="utf-8"))

@@ -7,12 +7,11 @@ import json
 from functools import cache
 from typing import Any
 
-from demo.build import DEMODATA, HERE
-
 from afterdraft.formats.table import read
 from afterdraft.manuscript.division import Role
 from afterdraft.manuscript.draft import Draft
 from afterdraft.manuscript.structure import structure
+from demo.build import DEMODATA, HERE
 
 CHAPTERS: list[dict[str, Any]] = json.loads((HERE / "scenes.json").read_text(encoding="utf-8"))["chapters"]
 TYPED: list[dict[str, Any]] = [
