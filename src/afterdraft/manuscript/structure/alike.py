@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from afterdraft.manuscript.structure.lines import Line, Shape, is_speech, uncapped
 from afterdraft.manuscript.structure.rank import MOST, Book, Heading, heads, runs_on
-from afterdraft.manuscript.structure.vocabulary import back_kind, front_kind
+from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
 NEVER = -2
@@ -70,9 +70,12 @@ def _habit(chapters: Sequence[Line]) -> Habit:
 
 
 def _heads_chapter(line: Line, habit: Habit, first: int, last: int) -> bool:
-    if _stands_alone(line) and (line.turn or line.weight >= 1 or line.wide > 0):
+    unadorned = habit.weight < 1 and not habit.wide and not habit.turn
+    if _stands_alone(line) and (line.turn or line.weight >= 1 or line.wide > 0 or unadorned):
         return True
-    if line.index < first or front_kind(line.text) or (line.index > last and back_kind(line.text)):
+    if line.index < first or front_kind(line.text) or ends_book(line.text):
+        return False
+    if line.index > last and back_kind(line.text):
         return False
     if habit.turn and line.turn and line.words <= PAGE_TITLE_WORDS and not is_speech(line.text):
         return True
