@@ -362,3 +362,23 @@ def test_capitals_within_a_sentence_are_no_heading() -> None:
     caps = [[Block(f"CHAPTER {n}"), *told(10)] for n in ("ONE", "TWO", "THREE")]
     book = draft(*caps, Block("NO FERRY"), Block("said the board on the quay."), told(3))
     assert len(book.division.chapters) == 3
+
+
+def test_space_around_a_letter_or_a_verse_is_no_break() -> None:
+    letter = [Block("“Dear Mara,—The rope is gone.”", gap=SPACE), Block("She read it twice.", gap=SPACE)]
+    verse = [Block("Low water, low water,\nand nobody home.", gap=SPACE), Block("So he sang.", gap=SPACE)]
+    led = [Block("It was plain what he had to say:"), Block("No ferry today.", gap=SPACE)]
+    book = draft(told(20), letter, told(20), verse, told(20), led, told(20))
+    assert len(book.division.scenes) == 1
+
+
+def test_the_end_is_a_mark_and_no_chapter() -> None:
+    caps = [[Block(f"CHAPTER {n}", gap=SPACE), *told(10)] for n in ("ONE", "TWO", "THREE")]
+    book = draft(*caps, Block("THE END", gap=SPACE))
+    assert len(book.division.chapters) == 3
+    assert book.division.roles[-1] == "mark"
+
+
+def test_an_epilogue_among_plain_headings() -> None:
+    plain = [[Block(f"Chapter {n}"), *told(10)] for n in (1, 2, 3)]
+    assert chapters(draft(*plain, Block("Epilogue"), told(3)))[-1] == (None, "", "epilogue")

@@ -4,11 +4,13 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from afterdraft.manuscript.division import Began
-from afterdraft.manuscript.structure.lines import Line, runs_over
+from afterdraft.manuscript.structure.lines import Line, runs_over, speaks
 from afterdraft.manuscript.structure.titles import Titled
 from afterdraft.manuscript.structure.vocabulary import ends_book
 
 SELDOM = 0.1  # share of the gaps between paragraphs above which extra space is layout, not a break (common practice)
+INSET = 6  # paragraphs of a quoted letter at most; a scene is longer (common practice)
+LEADS_ON = (":", ",")  # what stands at the end of a paragraph that introduces a quotation
 PAGES = 400  # words: page turns nearer than that, in the mean, are those of a print-out (a page holds 250–350)
 
 
@@ -76,7 +78,28 @@ def _by_gap(lines: Sequence[Line], line: Line, *, spaced: bool, paged: bool) -> 
 
 def _both_told(lines: Sequence[Line], line: Line) -> bool:
     """Text above and below the gap: space around a letter, a verse or a notice is layout."""
-    return line.plain and (line.index == 0 or lines[line.index - 1].plain)
+    before = lines[line.index - 1] if line.index else None
+    if not line.plain or "\n" in line.text or _ends_inset(lines, line) or _begins_inset(lines, line):
+        return False
+    return before is None or (before.plain and "\n" not in before.text and not before.text.endswith(LEADS_ON))
+
+
+def _begins_inset(lines: Sequence[Line], line: Line) -> bool:
+    """Something quoted stands between this gap and the next, a few paragraphs on: a letter, a note."""
+    if not speaks(line.text):
+        return False
+    ends = (after for after in lines[line.index + 1 : line.index + 1 + INSET] if after.wide)
+    end = next(ends, None)
+    return end is not None and not speaks(end.text)
+
+
+def _ends_inset(lines: Sequence[Line], line: Line) -> bool:
+    """The gap closes what `_begins_inset` opens."""
+    if speaks(line.text):
+        return False
+    above = reversed(lines[max(0, line.index - INSET) : line.index])
+    start = next((before for before in above if before.wide), None)
+    return start is not None and speaks(start.text)
 
 
 def _space_breaks(lines: Sequence[Line], passages: Sequence[Passage]) -> bool:

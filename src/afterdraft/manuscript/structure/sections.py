@@ -62,11 +62,17 @@ def _titles(book: Book, known: Set[int]) -> Iterator[Line]:
         told = ends_sentence(before.text) or not before.plain or before.text.endswith((";", ":", "—"))
         if (
             told
-            and title_case(line.text)
+            and _is_title(line.text)
+            and "\n" not in after.text
             and not after.wide > line.wide
             and (line.weight < 1 or after.shape != line.shape)
         ):
             yield line
+
+
+def _is_title(text: str) -> bool:
+    """With a title's capitals, and no small word at the end: "From Gray, that" leads on to a quotation."""
+    return title_case(text) and not text.split()[-1].islower()
 
 
 def _apart(line: Line) -> bool:

@@ -13,6 +13,7 @@ NO_NAME = re.compile(
     re.IGNORECASE,
 )
 KIND = re.compile(r"a (novel|novella|story|romance|memoir|tale|thriller|mystery)( in \w+ parts)?\.?", re.IGNORECASE)
+YEAR = re.compile(r"\s*\(\d{4}\)$")  # "Ilse Tovik (1911)"
 NAME_WORDS = 6
 TITLE_WORDS = 20
 UNTITLED = re.compile(r"(document|dokument|untitled|unbenannt|microsoft word.*|book|novel|draft)\s*\d*", re.IGNORECASE)
@@ -25,7 +26,7 @@ VERSION = re.compile(
 
 def title_and_author(source: Blocks, page: Sequence[Line]) -> tuple[str, str]:
     """The title and the author's name, "" where nothing tells; `page` are the lines of the title page."""
-    lines = [" ".join(row.split()) for line in page for row in line.text.split("\n") if row.strip()]
+    lines = [YEAR.sub("", " ".join(row.split())) for line in page for row in line.text.split("\n") if row.strip()]
     author_at, author = _author(lines)
     title = _title(lines if author_at is None else lines[:author_at], page)
     if not author and author_at is None and title:
