@@ -15,7 +15,7 @@ from afterdraft.manuscript.blocks import Block, Look
 from afterdraft.manuscript.ornament import is_ornament
 from afterdraft.manuscript.structure.wording import Name, name
 
-SHORT_WORDS = 20  # a heading, title included, is hardly longer (common practice; the corpus's longest title has 19)
+SHORT_WORDS = 20  # a heading, title included, is hardly longer (common practice)
 SHORT_LETTERS = 160
 LONG_HEADING = 60  # words that a line may have whose style or label says that it is a heading
 LONG_TITLE = 45  # words of a title that has capitals throughout: "In Which Mr. Harm, Miss Tovik and …"

@@ -6,7 +6,7 @@ some thousand words after, in one look: never by itself. Each candidate has a va
 the same, is the spacing that of chapters). The run with the highest sum wins; everything else of that
 family is text. One pass, a handful of possible predecessors each: linear in the candidates.
 
-All weights are chosen by hand and tried on the tuning half of the novels of the corpus folder.
+All weights are chosen by hand, and checked on the novels of the corpus folder.
 """
 
 from collections import defaultdict, deque
