@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
+from datetime import date
 from functools import partial
 from pathlib import Path
 
@@ -151,3 +152,17 @@ def test_closing_tells_what_could_not_be_backed_up(registry: Registry, path: Pat
     (trouble,) = registry.close_all()
     assert "cannot be written" in trouble
     assert path.is_file()
+
+
+def test_a_program_that_runs_for_days_backs_a_changed_book_up_once_a_day(registry: Registry, path: Path) -> None:
+    book = registry.open(path)
+    monday, tuesday = date(2026, 3, 2), date(2026, 3, 3)
+    before = len(wiring.backups(book.id))
+    assert registry.back_up_daily(monday) == ()
+    retitle_book(book, "Changed on Monday")
+    assert registry.back_up_daily(monday) == ()
+    assert len(wiring.backups(book.id)) == before
+    assert registry.back_up_daily(tuesday) == ()
+    assert next(backup.why for backup in wiring.backups(book.id)) == "daily"
+    assert registry.back_up_daily(tuesday) == ()
+    assert len(wiring.backups(book.id)) == before + 1

@@ -106,6 +106,10 @@ class BookFile:
         with self._reading() as db:
             return drafts.source(db, draft)
 
+    def unread(self, draft: str) -> tuple[str, ...]:
+        with self._reading() as db:
+            return drafts.unread(db, draft)
+
     def originals(self, draft: str) -> tuple[tuple[str, bytes], ...]:
         with self._reading() as db:
             return drafts.files(db, draft)

@@ -141,15 +141,16 @@ def words(db: sqlite3.Connection, id: str) -> tuple[int, ...]:
 
 def source(db: sqlite3.Connection, id: str) -> Blocks:
     """The files as they were read."""
-    row = db.execute("SELECT source FROM text_draft WHERE id = ?", (id,)).fetchone()
-    if row is None:
-        raise Missing("This draft")
-    said = json.loads(row[0])
     return Blocks(
-        **{**said, "notices": tuple(said["notices"])},
+        **{**_said(db, id), "notices": unread(db, id)},
         blocks=blocks(db, id, 0, None),
         asides=asides(db, id, 0, paragraph_count(db, id)),
     )
+
+
+def unread(db: sqlite3.Connection, id: str) -> tuple[str, ...]:
+    """What was met in the files and not read, one sentence each."""
+    return tuple(_said(db, id)["notices"])
 
 
 def asides(db: sqlite3.Connection, id: str, start: int, end: int) -> tuple[Aside, ...]:
@@ -176,6 +177,15 @@ def _facts(id: str, number: int, title: str, author: str, language: str, names: 
 
 def _paragraphs(db: sqlite3.Connection, id: str) -> Iterable[tuple[str, str]]:
     return db.execute("SELECT text, form FROM text_paragraph WHERE draft = ? ORDER BY n", (id,))
+
+
+def _said(db: sqlite3.Connection, id: str) -> dict[str, Any]:
+    """What the reader said of the files, paragraphs and asides apart. Raises `Missing`."""
+    row = db.execute("SELECT source FROM text_draft WHERE id = ?", (id,)).fetchone()
+    if row is None:
+        raise Missing("This draft")
+    said: dict[str, Any] = json.loads(row[0])
+    return said
 
 
 def _source_form(source: Blocks) -> str:

@@ -1,6 +1,7 @@
 """The books that are open in this process, by id. Every method may be called from any thread."""
 
 from collections.abc import Callable
+from datetime import date
 from pathlib import Path
 from threading import RLock
 
@@ -25,6 +26,7 @@ class Registry:
         self._open: dict[str, Book] = {}
         self._lock = RLock()
         self._closing = False
+        self._backed: dict[str, date] = {}  # the last day of which it is known, by book id
 
     def open(self, path: Path) -> Book:
         """Open a book file, or find it open already; it becomes the latest recent book. Raises `BookTrouble`."""
@@ -77,6 +79,23 @@ class Registry:
 
     def is_open(self, id: str) -> bool:
         return id in self._open
+
+    def back_up_daily(self, today: date) -> tuple[str, ...]:
+        """Back up the open books that were not opened or backed up today: a program may run for weeks.
+
+        A book that has not changed is left alone. Returns what went wrong, one sentence each.
+        """
+        with self._lock:
+            due = [book for id, book in self._open.items() if self._backed.setdefault(id, today) < today]
+        return tuple(trouble for book in due if (trouble := self._backed_up(book, today)))
+
+    def _backed_up(self, book: Book, today: date) -> str:
+        try:
+            book.back_up(why="daily")
+        except AfterdraftError as trouble:
+            return str(trouble)
+        self._backed[book.id] = today
+        return ""
 
     def close(self, id: str) -> None:
         """Back the book up and close it. Raises `BookTrouble` when the backup cannot be made; closed all the same."""

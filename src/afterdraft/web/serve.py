@@ -1,6 +1,7 @@
 """One server a user: it owns the lock, listens on this machine only, and closes its books however it is ended."""
 
 import json
+import logging
 import os
 import secrets
 import signal
@@ -10,6 +11,7 @@ import webbrowser
 from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, contextmanager, nullcontext
 from dataclasses import asdict, dataclass
+from datetime import UTC, datetime
 from functools import partial
 from http import HTTPStatus
 from http.client import HTTPConnection, HTTPException
@@ -35,6 +37,7 @@ PORTS_TRIED = 50  # the usual one and those after it; then any that is free
 ANSWER_WITHIN = 10.0  # seconds: a running server may be bringing an older book up to date
 LOOK_AGAIN = 0.1  # seconds
 LINGER = 0.5  # seconds between the answer to Close and the end
+LOOK_FOR_A_NEW_DAY = 900.0  # seconds
 LET_FINISH = 5  # seconds given at the end to requests under way
 ENDING = (signal.SIGINT, signal.SIGTERM, *(getattr(signal, n) for n in ("SIGHUP", "SIGBREAK") if hasattr(signal, n)))
 
@@ -82,6 +85,7 @@ def _run(
     ending = Event()
     close = partial(_close, registry, ending)
     app = build(registry, key=owner.key, port=owner.port, close=close, log=str(folders.log))
+    Thread(target=_daily, args=(registry, ending), daemon=True).start()
     with _signals_end(ending):
         _write(owned, json.dumps(asdict(owner)))
         _Server(app, ending=ending, ready=lambda: show(_address(owner, page))).run(sockets=[listening])
@@ -90,6 +94,13 @@ def _run(
     if troubles:
         raise BookTrouble(" ".join(troubles))
     return 0
+
+
+def _daily(registry: Registry, ending: Event) -> None:
+    """Backups of a program that nobody closes."""
+    while not ending.wait(LOOK_FOR_A_NEW_DAY):
+        for trouble in registry.back_up_daily(datetime.now(UTC).date()):
+            logging.getLogger(__name__).warning(trouble)
 
 
 def _locked(place: Path) -> IO[str] | None:

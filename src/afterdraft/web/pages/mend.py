@@ -8,9 +8,9 @@ from starlette.responses import Response
 
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.manuscript.division import Chapter, Matter, Part, Scene, Where
+from afterdraft.manuscript.validity import leaf_at
 from afterdraft.web.body import form, text
 from afterdraft.web.render import back, book_of, go, number
-from afterdraft.web.view import view
 from afterdraft.work.join_scenes import join_scenes
 from afterdraft.work.make_chapter import make_chapter, unmake_chapter, unmake_part
 from afterdraft.work.mark_break import unmark_break
@@ -32,9 +32,9 @@ def mend(request: Request) -> Response:
     if act is None:
         raise Missing("This act")
     draft = _draft(book)
-    about = _paragraph(book, posted)
+    about = _paragraph(book, draft, posted)
     act(book, draft, posted)
-    return go(back(posted, f"/books/{book.id}/split{_place(book, about)}"))
+    return go(back(posted, f"/books/{book.id}/split{_place(book, draft, about)}"))
 
 
 def _draft(book: Book) -> str:
@@ -44,26 +44,24 @@ def _draft(book: Book) -> str:
     return draft.id
 
 
-def _paragraph(book: Book, posted: FormData) -> int:
+def _paragraph(book: Book, draft: str, posted: FormData) -> int:
     """Where the act happens, counted before it is done: units come and go, paragraphs stay."""
     for name in ("paragraph", "start"):
         if name in posted:
             return number(posted, name)
-    seen = view(book)
-    division = seen.division
+    division = book.division(draft)
     units: list[Unit] = [*division.scenes, *division.chapters, *division.parts, *division.matter]
     named = {text(posted, name) for name in ("scene", "chapter", "part", "matter")}
     return next((unit.at for unit in units if unit.id in named), 0)
 
 
-def _place(book: Book, paragraph: int) -> str:
-    """The part of the page that shows the scene or matter which holds `paragraph` now."""
-    seen = view(book)
-    scene = seen.outline.scene_of(paragraph)
-    if scene:
-        return f"#u-{scene.scene.code}"
-    matter = next((m for m in (*seen.outline.front, *seen.outline.back) if m.start <= paragraph < m.end), None)
-    return f"#u-{matter.matter.id}" if matter else ""
+def _place(book: Book, draft: str, paragraph: int) -> str:
+    """The part of the page that shows what holds `paragraph` now."""
+    holder = leaf_at(book.division(draft), paragraph)
+    if holder is None:
+        return ""
+    unit = holder[0]
+    return f"#u-{unit.code if isinstance(unit, Scene) else unit.id}"
 
 
 def _begin(book: Book, draft: str, posted: FormData) -> None:

@@ -35,6 +35,7 @@ class Row:
     chapter: ChapterView | None = None
     scene: SceneView | None = None
     matter: MatterView | None = None
+    joins: bool = False  # the scene can be joined to the one before: nothing stands between them
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,16 +68,17 @@ def split_page(seen: BookView, code: str) -> SplitPage:
         ),
         opened=_opened(seen, code),
         matter_words={view.matter.id: words.get(view.start, "") for view in matter},
-        notices=seen.book.source(seen.draft.id).notices,
+        notices=seen.book.unread(seen.draft.id),
     )
 
 
 def _rows(seen: BookView) -> tuple[Row, ...]:
     """Everything in the order of the file; a chapter stands before the scene it begins with."""
+    ends = {scene.end for scene in seen.outline.scenes}
     ranked = [
         *((view.start, 0, Row(part=view)) for view in seen.outline.parts),
         *((view.start, 1, Row(chapter=view)) for view in seen.outline.chapters),
-        *((view.start, 2, Row(scene=view)) for view in seen.outline.scenes),
+        *((view.start, 2, Row(scene=view, joins=view.start in ends)) for view in seen.outline.scenes),
         *((view.start, 0, Row(matter=view)) for view in (*seen.outline.front, *seen.outline.back)),
     ]
     return tuple(row for _, _, row in sorted(ranked, key=lambda entry: entry[:2]))
