@@ -86,7 +86,7 @@ class Registry:
         A book that has not changed is left alone. Returns what went wrong, one sentence each.
         """
         with self._lock:
-            due = [book for id, book in self._open.items() if self._backed.setdefault(id, today) < today]
+            due = [book for book in self._open.values() if self._backed.setdefault(book.id, today) < today]
         return tuple(trouble for book in due if (trouble := self._backed_up(book, today)))
 
     def _backed_up(self, book: Book, today: date) -> str:
