@@ -26,6 +26,7 @@ def test_books_without_and_with_a_book_and_with_one_that_is_gone(page: Page, sch
     clean(page, "books, empty")
     bring_in(page)
     page.get_by_role("link", name="Books").click()
+    expect(page.get_by_role("heading", name="Books")).to_be_visible()
     clean(page, "books")
     for book in (home / "Books").glob("*.afterdraft"):
         book.rename(book.with_suffix(".moved"))
@@ -39,6 +40,7 @@ def test_the_folder_of_books(page: Page, scheme: Scheme, home: Path, server: Ser
     with running(home, variables={"AFTERDRAFT_HOME": ""}) as chosen:
         page.goto(chosen.address)
         page.get_by_role("link", name="change").click()
+        expect(page.get_by_role("heading", name="Where books are kept")).to_be_visible()
         clean(page, "folder")
         page.get_by_label("Folder").fill(str(home / "Other place"))
         page.get_by_role("button", name="Keep books there").click()
@@ -50,6 +52,7 @@ def test_the_split_closed_open_and_with_its_acts(page: Page, scheme: Scheme) -> 
     bring_in(page)
     clean(page, "split")
     page.get_by_role("link", name=re.compile("^Split…")).nth(1).click()
+    expect(page.get_by_role("list", name="Paragraphs")).to_be_visible()
     clean(page, "split, a scene opened")
     page.get_by_text("Mend", exact=True).first.click()
     clean(page, "split, a chapter's acts")
@@ -58,6 +61,7 @@ def test_the_split_closed_open_and_with_its_acts(page: Page, scheme: Scheme) -> 
 def test_scenes_in_every_state(page: Page, scheme: Scheme) -> None:
     bring_in(page)
     page.get_by_role("link", name="Go on to the scenes").first.click()
+    expect(page.get_by_role("heading", name="Scene 1", exact=True)).to_be_visible()
     clean(page, "scene, unwritten")
     page.get_by_label("What happens here, and what changes?").fill("She weighs her first sack.")
     saved(page)
@@ -76,6 +80,7 @@ def test_the_other_screens_of_a_book(page: Page, scheme: Scheme) -> None:
         clean(page, f"{opened}, empty")
     for view in ("Reverse outline", "Plain reading"):
         page.get_by_role("link", name=view).click()
+        expect(page.get_by_role("link", name=view)).to_have_attribute("aria-current", "page")
         clean(page, view)
     for wanted in ("beet", "zzzz"):
         page.get_by_role("searchbox").fill(wanted)
@@ -83,13 +88,14 @@ def test_the_other_screens_of_a_book(page: Page, scheme: Scheme) -> None:
         expect(page.get_by_role("heading", name="Search")).to_be_visible()
         clean(page, f"search for {wanted}")
     page.get_by_role("link", name="Keys").click()
+    expect(page.get_by_role("heading", name="Keys")).to_be_visible()
     clean(page, "keys")
-    page.get_by_role("banner").get_by_role("link").first.click()
 
 
 def test_the_book_itself_and_its_backups(page: Page, scheme: Scheme) -> None:
     bring_in(page)
     page.get_by_role("banner").get_by_role("paragraph").get_by_role("link").click()
+    expect(page.get_by_role("heading", name="Backups")).to_be_visible()
     clean(page, "the book itself")
     page.get_by_role("button", name="Make one now").click()
     page.get_by_text("Go back to this…").first.click()
