@@ -32,7 +32,7 @@ def title_and_author(source: Blocks, page: Sequence[Line]) -> tuple[str, str]:
     if not author and author_at is None and title:
         author = _name_after(lines, title)
     return (
-        title or _property(source.title) or from_file_name(source.name),
+        _as_written(title, source) or _property(source.title) or from_file_name(source.name),
         author or source.author.strip(),
     )
 
@@ -42,6 +42,14 @@ def from_file_name(name: str) -> str:
     stem = name.rsplit(".", 1)[0] if "." in name else name
     words = re.sub(r"[_\s]+", " ", stem).strip()
     return VERSION.sub("", words).strip(" -–_") or words
+
+
+def _as_written(title: str, source: Blocks) -> str:
+    """A title page often has the title in capitals; the file's properties or name may say how it is written."""
+    for written in (_property(source.title), from_file_name(source.name)):
+        if title.isupper() and written.casefold() == title.casefold():
+            return written
+    return title
 
 
 def _property(title: str) -> str:

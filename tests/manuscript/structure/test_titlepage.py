@@ -1,0 +1,23 @@
+import pytest
+
+from afterdraft.manuscript.blocks import Block, Blocks
+from afterdraft.manuscript.structure import structure
+
+
+@pytest.mark.parametrize(
+    ("on_page", "in_properties", "name", "expected"),
+    [
+        ("THE EEL YEAR", "The Eel Year", "draft.txt", "The Eel Year"),
+        ("THE EEL YEAR", "", "The Eel Year draft 2.txt", "The Eel Year"),
+        ("THE EEL YEAR", "Something else", "draft.txt", "THE EEL YEAR"),
+        ("The Eel Year", "THE EEL YEAR", "draft.txt", "The Eel Year"),
+        ("THE EEL YEAR", "THE EEL YEAR", "draft.txt", "THE EEL YEAR"),
+    ],
+)
+def test_a_title_in_capitals_is_given_as_it_is_written_elsewhere(
+    on_page: str, in_properties: str, name: str, expected: str
+) -> None:
+    told = "The water had come up in the night as far as the second ring, and nobody slept. " * 12
+    lines = (on_page, "by Odile Farrant", "CHAPTER ONE", told, "CHAPTER TWO", told, "CHAPTER THREE", told)
+    blocks = tuple(Block(text) for text in lines)
+    assert structure(Blocks(name, "txt", "", 0, blocks, title=in_properties)).title == expected
