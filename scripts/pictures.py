@@ -4,12 +4,13 @@ The real server with an empty home, the real browser; light, dark and narrow; th
 scenes, one of a hundred with long titles, and no book at all.
 """
 
+import shutil
 import sys
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from itertools import cycle
 from pathlib import Path
-from tempfile import TemporaryDirectory
+from tempfile import gettempdir
 
 from playwright.sync_api import Browser, Page, sync_playwright
 
@@ -19,18 +20,26 @@ from tests.server import Server, running
 
 WIDE = {"width": 1280, "height": 800}
 NARROW = {"width": 390, "height": 800}
-LONG = "A Chapter Whose Title Goes On Rather Longer than Anyone at the Printer’s Would Thank Her for, and Then Some"
+TITLES = (
+    "The Lock House",
+    "The Year the River Came Up as Far as the Second Ring and Stayed There Until June",
+    "Nobody Came",
+    "In Which a Man Comes about the Eels and Goes Away Again without Them",
+)
 TEXT = Path(__file__).parents[1] / "demo" / "first"  # its paragraphs fill the other two books
 
 
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
-    with TemporaryDirectory() as home, running(Path(home)) as server, sync_playwright() as playwright:
+    home = Path(gettempdir()) / "ursula"  # seen in the pictures
+    shutil.rmtree(home, ignore_errors=True)
+    books = {"AFTERDRAFT_HOME": str(home / "Documents" / "Afterdraft")}
+    with running(home, variables=books) as server, sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=browser_finder.find(), args=["--no-sandbox"])
         try:
             _empty(browser, server, folder)
             _demonstration(browser, server, folder)
-            _others(browser, server, folder, Path(home))
+            _others(browser, server, folder, home)
         finally:
             browser.close()
 
@@ -81,7 +90,7 @@ def _second_scene(page: Page, book: str) -> None:
 
 
 def _others(browser: Browser, server: Server, folder: Path, home: Path) -> None:
-    for name, text in (("three", _manuscript(1, 3, "One")), ("hundred", _manuscript(25, 4, LONG))):
+    for name, text in (("three", _manuscript(1, 3)), ("hundred", _manuscript(25, 4))):
         file = home / f"{name}.txt"
         file.write_text(text, encoding="utf-8")
         with _window(browser, server, "light") as page:
@@ -94,13 +103,13 @@ def _others(browser: Browser, server: Server, folder: Path, home: Path) -> None:
             _take(page, folder / f"outline-{name}.png")
 
 
-def _manuscript(chapters: int, scenes: int, title: str) -> str:
+def _manuscript(chapters: int, scenes: int) -> str:
     """Plain text of so many chapters and scenes, from the demonstration book's paragraphs over and over."""
     told = [line.text for chapter in read_chapters(TEXT) for line in chapter.lines if len(line.text) > 200]
     paragraphs = cycle(told)
     pieces = []
     for chapter in range(1, chapters + 1):
-        pieces.append(f"CHAPTER {chapter}\n\n{title}" if chapters > 1 else f"CHAPTER {chapter}")
+        pieces.append(f"CHAPTER {chapter}\n\n{TITLES[(chapter - 1) % len(TITLES)]}")
         bodies = ["\n\n".join(next(paragraphs) for _ in range(2 + (chapter * scene) % 7)) for scene in range(scenes)]
         pieces.append("\n\n***\n\n".join(bodies))
     return "\n\n\n".join(pieces)

@@ -21,6 +21,7 @@ class Trouble:
     heading: str
     sentence: str
     back: str  # path of the page she came from, "" where unknown
+    book: str = ""  # path of the book it happened in
     stands: str = ""  # after a stale save by a form: the text as it is now,
     yours: str = ""  # and the text that was sent, so that neither is lost
 
@@ -29,8 +30,13 @@ def trouble(request: Request, error: errors.AfterdraftError, status: int) -> HTM
     heading = next((words for kind, words in HEADINGS if isinstance(error, kind)), "That did not work")
     stands = error.stands if isinstance(error, errors.Stale) else ""
     yours = str(getattr(request.state, "yours", "")) if isinstance(error, errors.Stale) else ""
-    context = Trouble(heading, str(error), _came_from(request), stands, yours)
+    context = Trouble(heading, str(error), _came_from(request), _book(request, error), stands, yours)
     return render(request, "trouble.html", context, frame(request, heading, "trouble"), status=status)
+
+
+def _book(request: Request, error: errors.AfterdraftError) -> str:
+    book = request.path_params.get("book", "")
+    return f"/books/{book}/" if book and not isinstance(error, errors.BookTrouble) else ""
 
 
 def _came_from(request: Request) -> str:
