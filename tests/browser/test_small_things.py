@@ -1,5 +1,6 @@
 """Notes reworded and ticked, first words put away, a very long scene, a page that is not there, no scripts at all."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -88,3 +89,12 @@ def test_undo_and_redo_across_a_restart(page: Page, server: Server, home: Path) 
         expect(summary(page)).to_have_value("")
         page.get_by_role("button", name="Redo").click()
         expect(summary(page)).to_have_value("One.")
+
+
+def test_a_code_copied_from_paper_leads_to_its_scene(page: Page) -> None:
+    bring_in(page)
+    code = page.get_by_role("article", name=re.compile("^Scene ")).nth(4).get_by_role("link").first.inner_text()
+    page.keyboard.press("/")
+    page.keyboard.type(code.lower())
+    page.keyboard.press("Enter")
+    expect(page.get_by_role("heading", name="Scene 5", exact=True)).to_be_visible()

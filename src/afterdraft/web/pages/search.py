@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from starlette.requests import Request
 from starlette.responses import Response
 
-from afterdraft.web.render import book_of, frame, render
+from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.view import BookView, view
 from afterdraft.work.find import LIMIT, find
 from afterdraft.work.ports import Hit
@@ -28,9 +28,12 @@ class SearchPage:
 
 
 def search(request: Request) -> Response:
-    """`/books/{book}/search?q=…`"""
+    """`/books/{book}/search?q=…`: the places with these words; a scene's code leads straight to the scene."""
     seen = view(book_of(request))
     query = request.query_params.get("q", "").strip()
+    meant = next((scene.scene.code for scene in seen.outline.scenes if scene.scene.code == query.upper()), None)
+    if meant:  # a code, copied from paper
+        return go(f"/books/{seen.facts.id}/scenes/{meant}")
     hits = find(seen.book, query)
     context = SearchPage(seen, query, tuple(_place(seen, hit) for hit in hits), len(hits) == LIMIT)
     return render(
