@@ -109,11 +109,13 @@ def test_the_specimen_opens_and_is_whole(tmp_path: Path, form: int) -> None:
         assert book.source(draft.id) == sample.draft().source
         assert book.originals(draft.id) == (sample.ORIGINAL,)
         assert {card.summary for card in book.cards(draft.id).values()} == {"Ottla comes early.", "Rain.", ""}
-        assert [note.text for note in book.notes()] == ["Which step?"]
+        assert [note.text for note in book.notes()] == ["Which step?", "Late for what?"]
+        assert [note.anchor.quote for note in book.notes() if note.anchor] == ["Door"]
         assert len(book.search("ferry")) == 2
         if form == len(MIGRATIONS):
-            assert [undo(book) for _ in range(4)] == [
+            assert [undo(book) for _ in range(5)] == [
                 "Split a scene at “‘Door,’ said the keeper, and the door stayed as…”",
+                "Note on a passage of “The ferry wasn’t late; Ottla Brenn was early…”",
                 "Loose note",
                 "Summary of “It rained on the well-known pier at…”",
                 "Summary of “The ferry wasn’t late; Ottla Brenn was early…”",

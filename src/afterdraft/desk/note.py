@@ -1,7 +1,9 @@
-"""A note: a remark on a scene, or loose."""
+"""A note: a remark on a scene or on a passage of it, or loose."""
 
 from dataclasses import dataclass
 from typing import Literal
+
+from afterdraft.desk.anchor import Anchor
 
 NoteState = Literal["open", "done", "dropped"]
 
@@ -14,3 +16,4 @@ class Note:
     state: NoteState = "open"
     made: str = ""  # UTC, ISO 8601
     revision: int = 0
+    anchor: Anchor | None = None  # the passage it is about

@@ -12,7 +12,7 @@ from afterdraft.desk.note import Note
 from afterdraft.errors import BookOpenElsewhere, CannotWrite, DamagedBook
 from afterdraft.manuscript.blocks import Aside, Block, Blocks
 from afterdraft.manuscript.division import Division, Doubt
-from afterdraft.store import backups, cards, divisions, drafts, inspect, journal, search
+from afterdraft.store import backups, cards, divisions, drafts, inspect, journal, notes, search
 from afterdraft.store.desk import OpenDesk
 from afterdraft.store.journal import Journal
 from afterdraft.store.migrate import migrate, refuse_newer, refuse_older
@@ -136,11 +136,11 @@ class BookFile:
 
     def note(self, id: str) -> Note:
         with self._reading() as db:
-            return cards.note(db, id)
+            return notes.note(db, id)
 
     def notes(self, *, scene: str | None = None, loose: bool = False) -> tuple[Note, ...]:
         with self._reading() as db:
-            return cards.notes(db, scene=scene, loose=loose)
+            return notes.notes(db, scene=scene, loose=loose)
 
     def search(self, words: str, *, limit: int = 50) -> tuple[Hit, ...]:
         with self._reading() as db:

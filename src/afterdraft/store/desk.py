@@ -4,11 +4,12 @@ import hashlib
 import sqlite3
 from collections.abc import Mapping, Sequence
 
+from afterdraft.desk.anchor import Anchor
 from afterdraft.desk.card import Card, CardField
 from afterdraft.desk.note import Note, NoteState
 from afterdraft.manuscript.division import Division
 from afterdraft.manuscript.draft import Draft
-from afterdraft.store import cards, divisions, drafts
+from afterdraft.store import cards, divisions, drafts, notes
 from afterdraft.store.forms import dumped
 from afterdraft.store.journal import Journal
 from afterdraft.store.names import Kind, new_code, new_id
@@ -57,13 +58,16 @@ class OpenDesk:
         cards.loosen(self._db, scene, now=self._now)
 
     def note(self, id: str) -> Note:
-        return cards.note(self._db, id)
+        return notes.note(self._db, id)
 
-    def add_note(self, *, text: str, scene: str | None) -> Note:
-        return cards.add_note(self._db, text=text, scene=scene, now=self._now)
+    def add_note(self, *, text: str, scene: str | None, anchor: Anchor | None = None) -> Note:
+        return notes.add_note(self._db, text=text, scene=scene, now=self._now, anchor=anchor)
+
+    def follow_anchors(self, draft: str) -> None:
+        notes.follow_anchors(self._db, draft)
 
     def set_note(self, id: str, *, text: str | None = None, state: NoteState | None = None) -> Note:
-        return cards.set_note(self._db, id, text=text, state=state)
+        return notes.set_note(self._db, id, text=text, state=state)
 
     def set_title(self, title: str) -> None:
         self._db.execute("UPDATE desk_book SET title = ?", (title,))

@@ -31,6 +31,7 @@ def mend(
         if new != old:
             _keep_cards(desk, old, new)
             desk.set_division(draft, new)
+            desk.follow_anchors(draft)
             desk.close_doubt(draft, paragraph)
             desk.record_correction(draft, kind, paragraph, detail or {})
         return desk.division(draft)

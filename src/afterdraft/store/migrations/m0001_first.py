@@ -190,6 +190,20 @@ CREATE TABLE desk_note (
     made TEXT NOT NULL  -- UTC, ISO 8601
 ) STRICT;
 
+CREATE TABLE desk_anchor (  -- what is fastened to a passage; paragraphs are never numbered anew
+    key INTEGER PRIMARY KEY,
+    owner TEXT NOT NULL,  -- id of what is fastened: a note
+    draft TEXT NOT NULL REFERENCES text_draft (id),
+    paragraph INTEGER NOT NULL,
+    start_at INTEGER NOT NULL,  -- code points in the paragraph, half-open
+    end_at INTEGER NOT NULL,
+    quote TEXT NOT NULL,
+    words_before TEXT NOT NULL,  -- up to 32 characters on either side
+    words_after TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX desk_anchor_by_owner ON desk_anchor (owner);
+CREATE INDEX desk_anchor_by_place ON desk_anchor (draft, paragraph);
 CREATE INDEX desk_part_by_draft ON desk_part (draft, at);
 CREATE INDEX desk_chapter_by_draft ON desk_chapter (draft, at);
 CREATE INDEX desk_scene_by_draft ON desk_scene (draft, at);
