@@ -9,6 +9,7 @@ from afterdraft.manuscript.structure import structure
     [
         ("THE EEL YEAR", "The Eel Year", "draft.txt", "The Eel Year"),
         ("THE EEL YEAR", "", "The Eel Year draft 2.txt", "The Eel Year"),
+        ("THE EEL YEAR", "", "the_eel_year.txt", "THE EEL YEAR"),
         ("THE EEL YEAR", "Something else", "draft.txt", "THE EEL YEAR"),
         ("The Eel Year", "THE EEL YEAR", "draft.txt", "The Eel Year"),
         ("THE EEL YEAR", "THE EEL YEAR", "draft.txt", "THE EEL YEAR"),

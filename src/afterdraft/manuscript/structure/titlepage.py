@@ -47,7 +47,7 @@ def from_file_name(name: str) -> str:
 def _as_written(title: str, source: Blocks) -> str:
     """A title page often has the title in capitals; the file's properties or name may say how it is written."""
     for written in (_property(source.title), from_file_name(source.name)):
-        if title.isupper() and written.casefold() == title.casefold():
+        if title.isupper() and written.casefold() == title.casefold() and not written.islower():
             return written
     return title
 
