@@ -12,7 +12,7 @@ from typing import TypeVar
 from afterdraft import platform
 from afterdraft.desk.card import CARD_FIELDS
 from afterdraft.errors import AlreadyThere, CannotOpen, EmptyManuscript, Missing
-from afterdraft.formats import table
+from afterdraft.formats import kinds, table
 from afterdraft.formats.joined import is_manuscript, joined, order
 from afterdraft.home import SUFFIX, BooksFolder, Recents, seen
 from afterdraft.manuscript.draft import Draft
@@ -26,7 +26,7 @@ from afterdraft.work.ports import Book
 
 T = TypeVar("T")
 File = tuple[str, bytes]  # a name without folders, and what is in it
-READS = table.READS  # the kinds of file that are read, for a person
+READS = kinds.READS  # the kinds of file that are read, for a person
 DEMONSTRATION = "Demonstration book"  # its file's name
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from afterdraft.errors import DamagedFile, LockedFile, UnknownFormat
+from afterdraft.formats.kinds import READS
 from afterdraft.manuscript.blocks import Blocks
 
 
@@ -33,7 +34,6 @@ DOCX: Final = Format("docx", (".docx", ".docm", ".dotx"), _docx)
 TEXT: Final = Format("txt", (".txt", ".text"), _text)
 MARKDOWN: Final = Format("md", (".md", ".markdown"), _text)
 FORMATS: Final = (DOCX, TEXT, MARKDOWN)
-READS: Final = ".docx, .txt, .md"
 
 ZIP: Final = b"PK\x03\x04"
 OLE: Final = bytes.fromhex("d0cf11e0a1b11ae1")  # [MS-CFB] 2.2: old Word files, and docx files with a password

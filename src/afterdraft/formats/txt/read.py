@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Final
 
 from afterdraft.errors import EmptyManuscript, TooLarge, UnknownFormat
-from afterdraft.formats.table import READS
+from afterdraft.formats.kinds import READS
 from afterdraft.formats.txt.emphasis import Marks, emphasised, marks
 from afterdraft.formats.txt.encoding import decoded
 from afterdraft.formats.txt.headings import Stretch, stretches

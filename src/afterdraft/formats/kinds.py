@@ -1,0 +1,5 @@
+"""The kinds of file that are read, as a person is told of them."""
+
+from typing import Final
+
+READS: Final = ".docx, .txt, .md"
