@@ -2,8 +2,8 @@
 
 import pytest
 
-from afterdraft.formats.docx.numerals import numeral
 from afterdraft.formats.docx.read import read
+from afterdraft.formats.numerals import numeral
 from tests.specimens.docx import docx, p, style, styled
 
 

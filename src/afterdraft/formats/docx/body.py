@@ -9,12 +9,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from afterdraft.formats.docx.inline import Inline, change
-from afterdraft.formats.docx.line import Line, Mark
-from afterdraft.formats.docx.making import Making, Placed, Setting
 from afterdraft.formats.docx.names import MC, PPR, R_, RPR, Node, P, T, W, value
 from afterdraft.formats.docx.numbering import Counter, Numbering
-from afterdraft.formats.docx.styles import Face, Shape, Styles, shape
+from afterdraft.formats.docx.styles import Styles, shape
 from afterdraft.formats.docx.tree import chosen, controlled, paragraphs
+from afterdraft.formats.line import Line, Mark
+from afterdraft.formats.looks import Face, Shape
+from afterdraft.formats.making import Making, Placed, Setting
 from afterdraft.manuscript.blocks import Break
 
 _SHORT_ROW = 160  # characters, two lines of print; a longer row is text set in columns (chosen)

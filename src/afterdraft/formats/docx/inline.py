@@ -4,11 +4,12 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from afterdraft.formats.docx.drawing import alternative, is_low, is_picture, is_rule
-from afterdraft.formats.docx.line import Line, Mark
 from afterdraft.formats.docx.names import MC, R_, RPR, M, Node, T, W
-from afterdraft.formats.docx.styles import Face, Styles, letters
+from afterdraft.formats.docx.styles import Styles, letters
 from afterdraft.formats.docx.symbols import symbol
 from afterdraft.formats.docx.tree import chosen, controlled, elements, paragraphs
+from afterdraft.formats.line import Line, Mark
+from afterdraft.formats.looks import Face
 from afterdraft.manuscript.blocks import AsideKind
 
 _UNSHOWN = Face(hidden=True)

@@ -9,8 +9,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from afterdraft.formats.docx.names import PPR, VAL, Node, W, on, value, whole
-from afterdraft.formats.docx.numerals import numeral
-from afterdraft.formats.docx.styles import Shape, Styles, shape
+from afterdraft.formats.docx.styles import Styles, shape
+from afterdraft.formats.looks import Shape
+from afterdraft.formats.numerals import numeral
 
 _LEVELS = 9
 _SPELLED = ("cardinalText", "ordinalText", "ordinal")

@@ -1,13 +1,11 @@
 """The container: a docx file is a zip archive of XML parts joined by relationships (ECMA-376 part 2)."""
 
-import io
 import posixpath
-
-from lxml import etree
 
 from afterdraft.errors import DamagedFile, LockedFile
 from afterdraft.formats.archive import Archive
 from afterdraft.formats.docx.names import Node
+from afterdraft.formats.markup import parsed
 
 _RELATIONSHIP = "{http://schemas.openxmlformats.org/package/2006/relationships}Relationship"
 
@@ -77,14 +75,7 @@ class Package:
         text = self._archive.read(part)
         if _STRICT in text:
             text = _as_transitional(text)
-        try:
-            tree = etree.parse(io.BytesIO(text), _parser())
-        except (etree.XMLSyntaxError, ValueError) as trouble:
-            raise DamagedFile(self.name, f"its part “{part}” is damaged") from trouble
-        # Forbidden in packages (ECMA-376 part 2), and how entity bombs come.
-        if tree.docinfo.doctype:  # type: ignore[union-attr]  # the stubs leave this property out
-            raise DamagedFile(self.name, f"its part “{part}” holds declarations that no word processor writes")
-        return tree.getroot()
+        return parsed(text, part=part, name=self.name)
 
     def _what_instead(self) -> str:
         for entry, what in _OTHER_ARCHIVES:
@@ -109,15 +100,3 @@ def _as_transitional(text: bytes) -> bytes:
     for strict, transitional in _STRICT_NAMES:
         text = text.replace(strict, b"http://schemas.openxmlformats.org/" + transitional)
     return text
-
-
-def _parser() -> etree.XMLParser:
-    """Follows nothing, fetches nothing, and keeps the parser's own limits on depth and length."""
-    return etree.XMLParser(
-        resolve_entities=False,
-        no_network=True,
-        load_dtd=False,
-        huge_tree=False,
-        remove_comments=True,
-        remove_pis=True,
-    )

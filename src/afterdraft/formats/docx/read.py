@@ -4,15 +4,16 @@ from collections.abc import Iterable
 from hashlib import sha256
 
 from afterdraft.errors import DamagedFile, EmptyManuscript
-from afterdraft.formats.docx.asides import Parts, asides, read_comments, read_notes
+from afterdraft.formats.asides import Parts, asides
+from afterdraft.formats.docx.asides import read_comments, read_notes
 from afterdraft.formats.docx.body import Body
 from afterdraft.formats.docx.inline import Inline, Met
-from afterdraft.formats.docx.making import Making
 from afterdraft.formats.docx.names import DC, Node, W, value
 from afterdraft.formats.docx.numbering import Numbering
 from afterdraft.formats.docx.package import Package
 from afterdraft.formats.docx.styles import Styles
 from afterdraft.formats.docx.tree import boxes, unclosed_fields
+from afterdraft.formats.making import Making
 from afterdraft.manuscript.blocks import Blocks
 
 

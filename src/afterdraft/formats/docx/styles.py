@@ -7,11 +7,12 @@ otherwise they are combined among the styles by exclusive or; what stands at the
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, fields, replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Literal
 
 from afterdraft.formats.docx.names import PPR, RPR, VAL, Node, W, on, points, value, whole
+from afterdraft.formats.looks import BODY_LEVEL, DEFAULT_SIZE, Face, Shape
 from afterdraft.manuscript.blocks import Align, Emphasis
 
 Position = Literal["superscript", "subscript", "baseline"]
@@ -26,10 +27,8 @@ _KINDS: Mapping[str, Emphasis] = {
 _POSITIONS: Mapping[str, Position] = {"superscript": "superscript", "subscript": "subscript", "baseline": "baseline"}
 _LINK_STYLES = ("hyperlink", "followedhyperlink")  # their underline says 'link', not emphasis
 _U, _VERT_ALIGN, _SZ, _R_STYLE = f"{W}u", f"{W}vertAlign", f"{W}sz", f"{W}rStyle"
-_DEFAULT_SIZE = 10.0  # points, where nothing states a size (§17.3.2.38)
 _AUTO_SPACE = 14.0  # points of 'automatic' spacing, as word processors show it; from memory
 _DEEPEST = 50  # ancestors of a style, more than any style sheet has; styles based on each other in a ring end there
-BODY_LEVEL = 9  # w:outlineLvl of body text
 
 # "heading 1" is the built-in name in every language; converters also write the names that authors see.
 _HEADING = re.compile(
@@ -49,38 +48,6 @@ class Letters:
     position: Position | None = None
     size: float | None = None  # points
     style: str | None = None  # id of a character style
-
-
-@dataclass(frozen=True, slots=True)
-class Shape:
-    """What one w:pPr says; None where it is silent. Lengths in points."""
-
-    align: Align | None = None
-    left: float | None = None
-    indent: float | None = None
-    space_before: float | None = None
-    space_after: float | None = None
-    level: int | None = None  # 0…8, or BODY_LEVEL
-    turn: bool | None = None  # begins a page
-    number: str | None = None  # id of the numbering; "0" for none
-    number_level: int | None = None  # 0…8
-    line_above: bool | None = None  # ruled above, and not a box
-    line_below: bool | None = None
-
-    def over(self, base: "Shape") -> "Shape":
-        """This, and what `base` says where this is silent."""
-        said = {each.name: getattr(self, each.name) for each in fields(self)}
-        return replace(base, **{name: own for name, own in said.items() if own is not None})
-
-
-@dataclass(frozen=True, slots=True)
-class Face:
-    """How letters look, all resolved."""
-
-    kinds: frozenset[Emphasis] = frozenset()
-    caps: bool = False
-    hidden: bool = False
-    size: float = _DEFAULT_SIZE
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,6 +126,10 @@ class Styles:
         heading = _HEADING.fullmatch(id) if id not in self._styles else None
         return int(heading[1]) - 1 if heading else None
 
+    def bare(self, id: str) -> Face:
+        """How letters without formatting of their own look in a paragraph of that style."""
+        return self.face(id, _SILENT)
+
     def face(self, paragraph_style: str, direct: Letters) -> Face:
         """How letters with the formatting `direct` look in a paragraph of that style."""
         key = (paragraph_style, direct)
@@ -177,7 +148,7 @@ class Styles:
             kinds.add("underline")
         if flat.position and flat.position != "baseline":
             kinds.add(flat.position)
-        return Face(frozenset(kinds), "caps" in shown, "vanish" in shown, flat.size or _DEFAULT_SIZE)
+        return Face(frozenset(kinds), "caps" in shown, "vanish" in shown, flat.size or DEFAULT_SIZE)
 
     def _of_style(self, id: str) -> Letters:
         if id not in self._letters:

@@ -2,8 +2,8 @@
 
 import pytest
 
-from afterdraft.formats.docx.line import cut
 from afterdraft.formats.docx.read import read
+from afterdraft.formats.line import cut
 from afterdraft.manuscript.blocks import Gap
 from tests.specimens.docx import br, docx, p, r, section, style, styled
 

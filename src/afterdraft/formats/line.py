@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-from afterdraft.formats.docx.styles import Face
+from afterdraft.formats.looks import Face
 from afterdraft.manuscript.blocks import AsideKind, Emphasis, Run
 from afterdraft.manuscript.ornament import is_ornament
 

@@ -4,8 +4,8 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from afterdraft.formats.docx.line import Cut, Line, Mark, Span, cut, runs, within
-from afterdraft.formats.docx.styles import BODY_LEVEL, Face, Letters, Shape, Styles
+from afterdraft.formats.line import Cut, Line, Mark, Span, cut, runs, within
+from afterdraft.formats.looks import BODY_LEVEL, Face, Shape, Sheet
 from afterdraft.manuscript.blocks import Block, Break, Gap, Look, Source
 
 
@@ -34,7 +34,7 @@ class Making:
     """Takes paragraphs in order; `blocks` and `placed` grow."""
 
     part: str
-    styles: Styles
+    styles: Sheet
     blocks: list[Block] = field(default_factory=list)
     placed: list[Placed] = field(default_factory=list)
     _blanks: int = 0
@@ -97,7 +97,7 @@ class Making:
 
     def _look(self, faces: Sequence[tuple[Face, int]], setting: Setting, label: str) -> Look:
         shape = setting.shape
-        shared = _shared(faces) if faces else _shared([(self.styles.face(setting.style, Letters()), 1)])
+        shared = _shared(faces) if faces else _shared([(self.styles.bare(setting.style), 1)])
         key = (setting.style, shape, label, *shared)
         if key not in self._looks:
             bold, italic, caps, size = shared
