@@ -7,7 +7,7 @@ import docx
 import pytest
 
 from afterdraft.errors import DamagedFile, LockedFile, UnknownFormat, UnreadableManuscript
-from afterdraft.formats.table import DOCX, LOCKED, MARKDOWN, OLE, TEXT, Format, read, told
+from afterdraft.formats.table import DOCX, LOCKED, MARKDOWN, ODT, OLE, TEXT, Format, read, told
 
 
 def word() -> bytes:
@@ -39,6 +39,10 @@ def zipped(*names: str) -> bytes:
         (b"The ferry was late.", "draft.md", MARKDOWN),
         (b"The ferry was late.", "draft.2.markdown", MARKDOWN),
         (b"", "draft.txt", TEXT),
+        (zipped("mimetype", "content.xml"), "draft.odt", ODT),
+        (zipped("mimetype", "content.xml"), "draft.docx", ODT),
+        (zipped("mimetype", "content.xml"), "draft", ODT),
+        (word(), "draft.odt", DOCX),
     ],
 )
 def test_the_format_is_told(data: bytes, name: str, expected: Format) -> None:
@@ -58,14 +62,13 @@ def test_the_format_is_told(data: bytes, name: str, expected: Format) -> None:
         (b"GIF89a", "draft.txt"),
         (b"<!doctype html><p>The ferry", "draft.txt"),
         (b"  <html><p>The ferry", "draft.html"),
-        (zipped("mimetype", "content.xml"), "draft.odt"),
-        (zipped("mimetype", "content.xml"), "draft.txt"),
+        (zipped("mimetype", "other.xml"), "draft.txt"),
         (OLE + bytes(2000), "draft.doc"),
         (b"The ferry was late.", "draft.fountain"),
     ],
 )
 def test_what_is_not_read_is_named_with_what_is(data: bytes, name: str) -> None:
-    with pytest.raises(UnknownFormat, match=r"Nothing was changed.*\.docx, \.txt, \.md"):
+    with pytest.raises(UnknownFormat, match=r"Nothing was changed.*\.docx, \.odt, .*\.txt, \.md"):
         read(data, name)
 
 

@@ -16,7 +16,7 @@ class Setting:
     style: str  # id of its style
     shape: Shape  # all inheritance resolved
     label: str = ""  # its automatic number
-    break_after: Break | None = None  # how the next section begins, where it is the last of one
+    break_after: Break | None = None  # how the next section begins, where it is the last of one; or a page ends here
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,10 +60,24 @@ class Making:
         """Something between paragraphs that is not text."""
         self._place([mark], len(self.blocks), [])
 
+    @property
+    def begun(self) -> bool:
+        """Whether anything came before."""
+        return bool(self.blocks) or self._blanks > 0 or self._rule or self._turn != "none"
+
+    def section(self) -> None:
+        """A section begins here."""
+        self._turn = "section"
+
+    def page(self) -> None:
+        """A page begins here."""
+        if self._turn == "none":
+            self._turn = "page"
+
     def _before(self, shape: Shape) -> None:
         """What a paragraph puts into the gap before it. Neighbours ruled alike are ruled as one (§17.3.1.24)."""
         if shape.turn:
-            self._turn_page()
+            self.page()
         below = self._last.line_below and not shape.line_below
         above = shape.line_above and not self._last.line_above
         self._rule = self._rule or bool(below or above)
@@ -74,21 +88,19 @@ class Making:
         shape = setting.shape
         carries = rest.turn or shape.turn or setting.break_after is not None or line.rule or line.picture
         if rest.turn:
-            self._turn_page()
+            self.page()
         if setting.break_after == "section":
-            self._turn = "section"
+            self.section()
+        elif setting.break_after == "page":
+            self.page()
         if empty and line.rule:
             self._rule = True
         if not (empty and (carries or shape.line_above or shape.line_below)):
             self._blanks += rest.blanks
 
-    def _turn_page(self) -> None:
-        if self._turn == "none":
-            self._turn = "page"
-
     def _block(self, line: Line, text: str, piece: Cut, setting: Setting, index: int) -> None:
         if piece.turn:
-            self._turn_page()
+            self.page()
         gap = Gap(self._blanks + piece.blanks, self._turn, self._rule)
         self._blanks, self._turn, self._rule = 0, "none", False
         look = self._look(_faces(text, line.spans, piece), setting, setting.label if index == 0 else "")

@@ -23,6 +23,11 @@ def parsed(text: bytes, *, part: str, name: str) -> Node:
     return tree.getroot()
 
 
+def written(node: Node) -> str:
+    """All the text within."""
+    return "".join(str(text) for text in node.itertext())
+
+
 def _parser() -> etree.XMLParser:
     return etree.XMLParser(
         resolve_entities=False,

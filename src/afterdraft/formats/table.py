@@ -24,6 +24,12 @@ def _docx(data: bytes, name: str) -> Blocks:
     return read_docx(data, name)
 
 
+def _odt(data: bytes, name: str) -> Blocks:
+    from afterdraft.formats.odt.read import read as read_odt
+
+    return read_odt(data, name)
+
+
 def _text(data: bytes, name: str) -> Blocks:
     from afterdraft.formats.txt.read import read as read_text
 
@@ -31,9 +37,11 @@ def _text(data: bytes, name: str) -> Blocks:
 
 
 DOCX: Final = Format("docx", (".docx", ".docm", ".dotx"), _docx)
+ODT: Final = Format("odt", (".odt", ".ott"), _odt)
 TEXT: Final = Format("txt", (".txt", ".text"), _text)
 MARKDOWN: Final = Format("md", (".md", ".markdown"), _text)
-FORMATS: Final = (DOCX, TEXT, MARKDOWN)
+FORMATS: Final = (DOCX, ODT, TEXT, MARKDOWN)
+PACKAGES: Final = (DOCX, ODT)
 
 ZIP: Final = b"PK\x03\x04"
 OLE: Final = bytes.fromhex("d0cf11e0a1b11ae1")  # [MS-CFB] 2.2: old Word files, and docx files with a password
@@ -56,10 +64,11 @@ def read(data: bytes, name: str) -> Blocks:
 def told(data: bytes, name: str) -> Format:
     """The format of a file. Raises UnknownFormat, LockedFile or DamagedFile."""
     ending = _ending(name)
-    if ending in DOCX.endings:
-        return DOCX  # its reader says what is wrong with one that is damaged, locked or something else
+    package = next((form for form in PACKAGES if ending in form.endings), None)
     if data.startswith(ZIP):
-        return _zipped(data, name)
+        return _zipped(data, name, package)
+    if package:
+        return package  # its reader says what the file is instead
     if data.startswith(OLE):
         raise LockedFile(name) if LOCKED in data else UnknownFormat(name, READS)
     head = data[:100].lstrip().lower()
@@ -72,14 +81,22 @@ def told(data: bytes, name: str) -> Format:
     raise UnknownFormat(name, READS)
 
 
-def _zipped(data: bytes, name: str) -> Format:
-    """Word's by its parts, whatever the file is called."""
+def _zipped(data: bytes, name: str, package: Format | None) -> Format:
+    """By its parts, whatever the file is called; where they say nothing, the reader that the name asks for says what
+    is wrong with it."""
     try:
-        with zipfile.ZipFile(io.BytesIO(data)) as package:
-            if any(part.startswith("word/") for part in package.namelist()):
-                return DOCX
-    except zipfile.BadZipFile as fault:
-        raise DamagedFile(name, "it is only the beginning of a file") from fault
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            parts = archive.namelist()
+    except (zipfile.BadZipFile, ValueError, NotImplementedError) as fault:
+        if package:
+            return package
+        raise DamagedFile(name, "it is only the beginning of a file, or damaged") from fault
+    if any(part.startswith("word/") for part in parts):
+        return DOCX
+    if "content.xml" in parts:
+        return ODT
+    if package:
+        return package
     raise UnknownFormat(name, READS)
 
 

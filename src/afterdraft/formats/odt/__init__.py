@@ -1,0 +1,1 @@
+"""OpenDocument text, read by our own thin reader."""
