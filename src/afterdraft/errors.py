@@ -9,6 +9,7 @@ is lost, what to do. The faces (command line, web) map the class to an exit code
     │   ├── EmptyManuscript
     │   ├── DamagedFile
     │   ├── LockedFile
+    │   ├── ProtectedFile         protected against copying
     │   ├── TooLarge
     │   └── CannotOpen            it is not there, or may not be read
     ├── BookTrouble               the book file cannot be used as it is (exit 4)
@@ -69,6 +70,14 @@ class LockedFile(UnreadableManuscript):
         super().__init__(
             f"“{name}” is locked with a password. Nothing was changed. "
             "Save a copy without the password and bring that in."
+        )
+
+
+class ProtectedFile(UnreadableManuscript):
+    def __init__(self, name: str) -> None:
+        super().__init__(
+            f"“{name}” is protected against copying, as e-books from shops are. Nothing was changed. "
+            "Bring in the manuscript that the book was made from."
         )
 
 

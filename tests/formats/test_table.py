@@ -7,7 +7,7 @@ import docx
 import pytest
 
 from afterdraft.errors import DamagedFile, LockedFile, UnknownFormat, UnreadableManuscript
-from afterdraft.formats.table import DOCX, LOCKED, MARKDOWN, ODT, OLE, TEXT, Format, read, told
+from afterdraft.formats.table import DOCX, EPUB, HTML, LOCKED, MARKDOWN, ODT, OLE, TEXT, Format, read, told
 
 
 def word() -> bytes:
@@ -43,6 +43,13 @@ def zipped(*names: str) -> bytes:
         (zipped("mimetype", "content.xml"), "draft.docx", ODT),
         (zipped("mimetype", "content.xml"), "draft", ODT),
         (word(), "draft.odt", DOCX),
+        (zipped("META-INF/container.xml"), "draft.zip", EPUB),
+        (b"PK", "draft.epub", EPUB),
+        (b"<!doctype html><p>The ferry", "draft.txt", HTML),
+        (b"  <html><p>The ferry", "draft", HTML),
+        (b"<?xml version='1.0'?><html/>", "draft.xhtml", HTML),
+        ("\ufeff<html>".encode("utf-16-le"), "draft.html", HTML),
+        (b"<p>The ferry", "draft.htm", HTML),
     ],
 )
 def test_the_format_is_told(data: bytes, name: str, expected: Format) -> None:
@@ -60,15 +67,15 @@ def test_the_format_is_told(data: bytes, name: str, expected: Format) -> None:
         (b"\x89PNG\r\n\x1a\n", "draft.txt"),
         (b"\xff\xd8\xff\xe0\x00\x10JFIF", "draft.txt"),
         (b"GIF89a", "draft.txt"),
-        (b"<!doctype html><p>The ferry", "draft.txt"),
-        (b"  <html><p>The ferry", "draft.html"),
+        (b"<!doctype docbook><p>The ferry", "draft.txt"),
+        (b"<?xml version='1.0'?><book/>", "draft.html"),
         (zipped("mimetype", "other.xml"), "draft.txt"),
         (OLE + bytes(2000), "draft.doc"),
         (b"The ferry was late.", "draft.fountain"),
     ],
 )
 def test_what_is_not_read_is_named_with_what_is(data: bytes, name: str) -> None:
-    with pytest.raises(UnknownFormat, match=r"Nothing was changed.*\.docx, \.odt, .*\.txt, \.md"):
+    with pytest.raises(UnknownFormat, match=r"Nothing was changed.*\.docx, \.odt, \.epub, \.html, .*\.txt, \.md"):
         read(data, name)
 
 

@@ -1,5 +1,6 @@
 """Which file formats are read, and how one is told from another: by content first, then by the name's ending."""
 
+import codecs
 import io
 import zipfile
 from collections.abc import Callable
@@ -30,6 +31,18 @@ def _odt(data: bytes, name: str) -> Blocks:
     return read_odt(data, name)
 
 
+def _epub(data: bytes, name: str) -> Blocks:
+    from afterdraft.formats.epub.read import read as read_epub
+
+    return read_epub(data, name)
+
+
+def _html(data: bytes, name: str) -> Blocks:
+    from afterdraft.formats.html.read import read as read_html
+
+    return read_html(data, name)
+
+
 def _text(data: bytes, name: str) -> Blocks:
     from afterdraft.formats.txt.read import read as read_text
 
@@ -38,18 +51,22 @@ def _text(data: bytes, name: str) -> Blocks:
 
 DOCX: Final = Format("docx", (".docx", ".docm", ".dotx"), _docx)
 ODT: Final = Format("odt", (".odt", ".ott"), _odt)
+EPUB: Final = Format("epub", (".epub",), _epub)
+HTML: Final = Format("html", (".html", ".htm", ".xhtml"), _html)
 TEXT: Final = Format("txt", (".txt", ".text"), _text)
 MARKDOWN: Final = Format("md", (".md", ".markdown"), _text)
-FORMATS: Final = (DOCX, ODT, TEXT, MARKDOWN)
-PACKAGES: Final = (DOCX, ODT)
+FORMATS: Final = (DOCX, ODT, EPUB, HTML, TEXT, MARKDOWN)
+PACKAGES: Final = (DOCX, ODT, EPUB)
 
 ZIP: Final = b"PK\x03\x04"
 OLE: Final = bytes.fromhex("d0cf11e0a1b11ae1")  # [MS-CFB] 2.2: old Word files, and docx files with a password
 LOCKED: Final = "EncryptedPackage".encode("utf-16-le")  # [MS-OFFCRYPTO] 2.3.4.4: the stream that holds a locked docx
-# First bytes, in small letters, of what people take for a manuscript: PDF, RTF, pictures, archives, web pages.
+XML: Final = b"<?xml"
+PAGE: Final = (b"<!doctype html", b"<html")  # how web pages begin, in small letters
+# First bytes, in small letters, of what people take for a manuscript: PDF, RTF, pictures, archives.
 OTHERS: Final = (
     *(b"%pdf", b"{\\rtf", b"\x89png", b"\xff\xd8\xff", b"gif8", b"rar!", b"7z\xbc\xaf", b"\x1f\x8b"),
-    *(b"<!doctype", b"<html", b"<?xml"),
+    *(b"<!doctype", XML),
 )
 
 
@@ -71,14 +88,25 @@ def told(data: bytes, name: str) -> Format:
         return package  # its reader says what the file is instead
     if data.startswith(OLE):
         raise LockedFile(name) if LOCKED in data else UnknownFormat(name, READS)
-    head = data[:100].lstrip().lower()
+    head = _head(data)
+    if head.startswith(PAGE) or (head.startswith(XML) and b"<html" in head):
+        return HTML
     if head.startswith(OTHERS):
         raise UnknownFormat(name, READS)
-    if ending in MARKDOWN.endings:
-        return MARKDOWN
-    if ending in (*TEXT.endings, ""):
+    if ending in ("", *TEXT.endings):
         return TEXT
-    raise UnknownFormat(name, READS)
+    named = next((form for form in FORMATS if ending in form.endings), None)
+    if named is None:
+        raise UnknownFormat(name, READS)
+    return named
+
+
+def _head(data: bytes) -> bytes:
+    """How a file begins, in small letters, without marks of its encoding and white space."""
+    head = data[:2000]
+    for mark in (codecs.BOM_UTF8, codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE):
+        head = head.removeprefix(mark)
+    return head.replace(b"\0", b"").lstrip().lower()
 
 
 def _zipped(data: bytes, name: str, package: Format | None) -> Format:
@@ -93,6 +121,8 @@ def _zipped(data: bytes, name: str, package: Format | None) -> Format:
         raise DamagedFile(name, "it is only the beginning of a file, or damaged") from fault
     if any(part.startswith("word/") for part in parts):
         return DOCX
+    if "META-INF/container.xml" in parts:
+        return EPUB
     if "content.xml" in parts:
         return ODT
     if package:

@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from afterdraft.errors import EmptyManuscript, TooLarge, UnknownFormat
+from afterdraft.formats import long
 from afterdraft.formats.txt import read as reader
 from afterdraft.formats.txt.read import read
 from afterdraft.manuscript.blocks import Block, Gap, Run
@@ -186,7 +187,7 @@ def test_a_file_beyond_any_manuscript_is_refused(monkeypatch: pytest.MonkeyPatch
 
 
 def test_a_paragraph_beyond_a_million_characters_is_cut_at_sentences(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(reader, "LONGEST", 1000)
+    monkeypatch.setattr(long, "LONGEST", 1000)
     text = "It was _late_ on the river again. " * 100
     found = read(text.encode(), "long.txt")
     assert "".join(block.text for block in found.blocks) == text.replace("_", "").strip()

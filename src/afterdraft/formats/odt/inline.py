@@ -5,12 +5,13 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
 from afterdraft.formats.asides import Comment
+from afterdraft.formats.letters import Letters, face
 from afterdraft.formats.line import Line, Mark
 from afterdraft.formats.markup import Node, written
 from afterdraft.formats.odt.changes import Change
 from afterdraft.formats.odt.drawing import alternative, boxes, is_ornament, is_picture, is_rule
 from afterdraft.formats.odt.names import DC, DRAW, LOEXT, OFFICE, TEXT, H, P, whole
-from afterdraft.formats.odt.styles import Letters, Styles, face
+from afterdraft.formats.odt.styles import Styles
 
 _WHITE = re.compile(r"[ \t\r\n]+")
 _UNSEEN = str.maketrans({"\u00ad": None})  # soft hyphens print nothing

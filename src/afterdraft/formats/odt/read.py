@@ -5,6 +5,7 @@ from hashlib import sha256
 
 from afterdraft.errors import DamagedFile, EmptyManuscript
 from afterdraft.formats.asides import Parts, asides
+from afterdraft.formats.long import shortened
 from afterdraft.formats.making import Making
 from afterdraft.formats.markup import Node
 from afterdraft.formats.odt.body import Body
@@ -44,17 +45,20 @@ def _read(package: Package, data: bytes) -> Blocks:
     if not _has_text(making):
         raise EmptyManuscript(package.name)
     title, author = _properties(package.part("meta.xml"))
+    blocks, beside, cut = shortened(
+        making.blocks, asides(making.placed, Parts(apart.comments, apart.footnotes, apart.endnotes))
+    )
     return Blocks(
         name=package.name,
         format="odt",
         sha256=sha256(data).hexdigest(),
         size=len(data),
-        blocks=tuple(making.blocks),
-        asides=asides(making.placed, Parts(apart.comments, apart.footnotes, apart.endnotes)),
+        blocks=blocks,
+        asides=beside,
         title=title,
         author=author,
         language=styles.language,
-        notices=_notices(apart),
+        notices=_notices(apart) + cut,
     )
 
 

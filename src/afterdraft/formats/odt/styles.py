@@ -5,16 +5,13 @@ take the text properties of their paragraph's style, then those of each span aro
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, fields, replace
-from functools import lru_cache
-from typing import Literal
+from dataclasses import dataclass, field, replace
 
+from afterdraft.formats.letters import Letters, Position, face
 from afterdraft.formats.looks import BODY_LEVEL, Face, Shape
 from afterdraft.formats.markup import Node
 from afterdraft.formats.odt.names import FO, STYLE, TEXT, level, points, share
-from afterdraft.manuscript.blocks import Align, Emphasis
-
-Position = Literal["superscript", "subscript", "baseline"]
+from afterdraft.manuscript.blocks import Align
 
 _ALIGN: Mapping[str, Align] = {
     "left": "left", "start": "left", "center": "center", "right": "right", "end": "right", "justify": "justify"
@@ -23,30 +20,6 @@ _BOLD_FROM = 600  # weights of fonts: 400 is regular, 700 bold (CSS Fonts 3, §3
 _LINK_STYLES = ("internet link", "visited internet link")  # their underline says 'link', not emphasis
 _DEEPEST = 50  # ancestors of a style, more than any style sheet has; styles based on each other in a ring end there
 _SIDES = ("top", "bottom", "left", "right")
-
-
-@dataclass(frozen=True, slots=True)
-class Letters:
-    """What is said of letters; None where nothing is."""
-
-    bold: bool | None = None
-    italic: bool | None = None
-    underline: bool | None = None
-    strike: bool | None = None
-    small_caps: bool | None = None
-    caps: bool | None = None
-    hidden: bool | None = None
-    position: Position | None = None
-    size: float | None = None  # points
-    scale: float | None = None  # of the size around
-
-    def over(self, base: "Letters") -> "Letters":
-        """This, and what `base` says where this is silent."""
-        said = {each.name: getattr(self, each.name) for each in fields(self) if each.name != "scale"}
-        result = replace(base, **{name: own for name, own in said.items() if own is not None})
-        if self.scale is not None and base.size is not None:
-            return replace(result, size=base.size * self.scale)
-        return result
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,23 +106,6 @@ class Styles:
             result.append(self._styles[key])
             key = family, result[-1].parent
         return result
-
-
-@lru_cache(maxsize=1000)  # the same few looks are on all letters
-def face(said: Letters) -> Face:
-    """How letters look of which all is said."""
-    shown: dict[Emphasis, bool | None] = {
-        "bold": said.bold,
-        "italic": said.italic,
-        "underline": said.underline,
-        "strike": said.strike,
-        "small caps": said.small_caps,
-    }
-    kinds: set[Emphasis] = {kind for kind, on in shown.items() if on}
-    if said.position and said.position != "baseline":
-        kinds.add(said.position)
-    size = {} if said.size is None else {"size": said.size}
-    return Face(frozenset(kinds), caps=bool(said.caps), hidden=bool(said.hidden), **size)
 
 
 def shape(properties: Node | None) -> Shape:

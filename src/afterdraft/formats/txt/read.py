@@ -1,13 +1,12 @@
 """Read a plain text or Markdown-like manuscript."""
 
 import hashlib
-import re
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from typing import Final
 
 from afterdraft.errors import EmptyManuscript, TooLarge, UnknownFormat
 from afterdraft.formats.kinds import READS
+from afterdraft.formats.long import shortened
 from afterdraft.formats.txt.emphasis import Marks, emphasised, marks
 from afterdraft.formats.txt.encoding import decoded
 from afterdraft.formats.txt.headings import Stretch, stretches
@@ -17,11 +16,8 @@ from afterdraft.formats.txt.shape import Shape, shape
 from afterdraft.manuscript.blocks import Block, Blocks, Gap, Look, Run, Source
 
 LARGEST: Final = 64 * 1024 * 1024  # bytes; a million-word series is 6 MB, 24 MB in UTF-32
-LONGEST: Final = 1_000_000  # characters in a paragraph; longer ones are cut at a sentence's end
 NOT_TEXT: Final = 0.02  # share of control characters from which a file is no text at all
 PITCH: Final = 7.2  # points a column: ten characters an inch
-
-_SENTENCE: Final = re.compile(r"[.!?…][”’\"')\]]*\s+")
 
 
 def read(data: bytes, name: str) -> Blocks:
@@ -38,16 +34,14 @@ def read(data: bytes, name: str) -> Blocks:
     if not found:
         raise EmptyManuscript(name)
     markdown = name.lower().endswith((".md", ".markdown"))
-    blocks = tuple(_cut(_blocks(found, markdown=markdown)))
-    cut = any(block.source.piece for block in blocks)
+    blocks, _, cut = shortened(_blocks(found, markdown=markdown))
     return Blocks(
         name=name,
         format="md" if markdown else "txt",
         sha256=hashlib.sha256(data).hexdigest(),
         size=len(data),
         blocks=blocks,
-        notices=content.notices
-        + (("A paragraph of over a million characters was cut at sentence ends.",) if cut else ()),
+        notices=content.notices + cut,
     )
 
 
@@ -87,43 +81,3 @@ def _look(paragraph: Paragraph, level: int | None, form: Shape, runs: Sequence[R
     first, *rest = (line.indent - form.base for line in paragraph.lines)
     left = min(rest, default=0)
     return Look(level=level, bold=bold, italic=italic, indent=PITCH * (first - left), left=PITCH * left)
-
-
-def _cut(blocks: Sequence[Block]) -> Iterator[Block]:
-    for block in blocks:
-        if len(block.text) <= LONGEST:
-            yield block
-        else:
-            yield from _pieces(block)
-
-
-def _pieces(block: Block) -> Iterator[Block]:
-    """The block in pieces of at most LONGEST characters, cut after a sentence, or after a word, or anywhere."""
-    start = piece = 0
-    while start < len(block.text):
-        end = _end(block.text, start)
-        runs = tuple(
-            Run(max(run.start, start) - start, min(run.end, end) - start, run.kind)
-            for run in block.runs
-            if run.start < end and run.end > start
-        )
-        yield replace(
-            block,
-            text=block.text[start:end],
-            runs=runs,
-            gap=block.gap if piece == 0 else Gap(),
-            source=replace(block.source, piece=piece),
-        )
-        start, piece = end, piece + 1
-
-
-def _end(text: str, start: int) -> int:
-    """Where the piece that begins at `start` ends."""
-    limit = start + LONGEST
-    if limit >= len(text):
-        return len(text)
-    ends = [match.end() for match in _SENTENCE.finditer(text, limit - LONGEST // 10, limit)]
-    if ends:
-        return ends[-1]
-    space = text.rfind(" ", start, limit)
-    return space + 1 if space > start else limit
