@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from afterdraft.errors import DamagedFile, EmptyManuscript, UnreadableManuscript
+from afterdraft.errors import DamagedFile, EmptyManuscript, TooLarge, UnreadableManuscript
 from afterdraft.formats.html.read import read
 from afterdraft.manuscript.blocks import Align, Aside, Block, Blocks, Gap, Run
 
@@ -242,3 +242,9 @@ def test_no_letter_is_lost_whatever_the_tags(bits: list[str]) -> None:
         assert not block.text.startswith("\n") and not block.text.endswith("\n")
     for aside in found.asides:
         assert 0 <= aside.start <= aside.end <= len(found.blocks[aside.block].text)
+
+
+@pytest.mark.parametrize("data", [b"<p>" + b"word " * 7_000_000, b"<p>" + b"a<br>" * 900_000])
+def test_a_page_beyond_any_manuscript_is_refused(data: bytes) -> None:
+    with pytest.raises(TooLarge, match="Nothing was changed"):
+        read(data, "big.html")

@@ -8,7 +8,7 @@ from urllib.parse import unquote, urlsplit
 from afterdraft.errors import DamagedFile, ProtectedFile
 from afterdraft.formats.archive import Archive
 from afterdraft.formats.html.css import Sheet
-from afterdraft.formats.html.document import document, find, tag
+from afterdraft.formats.html.document import check, document, find, tag
 from afterdraft.formats.markup import Node, parsed, written
 
 _CONTAINER = "META-INF/container.xml"
@@ -51,10 +51,11 @@ class Package:
 
     def pages(self) -> Iterator[Page]:
         """In the order of reading."""
-        for part in self._listed():
-            if part in self._archive:
-                root = document(self._archive.read(part), self.name)
-                yield Page(part, root, self._sheet(part, root))
+        there = [part for part in self._listed() if part in self._archive]
+        check((self._archive.read(part) for part in there), self.name)
+        for part in there:
+            root = document(self._archive.read(part), self.name)
+            yield Page(part, root, self._sheet(part, root))
 
     def missing(self) -> int:
         """How many pages the order of reading names that are not there."""

@@ -7,14 +7,17 @@ characters (`&nbsp;`) are replaced by themselves.
 import codecs
 import html
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from functools import lru_cache
 
 from lxml import etree
 
-from afterdraft.errors import DamagedFile
+from afterdraft.errors import DamagedFile, TooLarge
 from afterdraft.formats.markup import Node
 from afterdraft.formats.txt.encoding import decoded
 
+LARGEST = 32 * 1024 * 1024  # bytes; a million words with heavy markup are some 15 million
+MOST_TAGS = 800_000  # read in some 8 seconds; a series of a million words with every other sentence marked has 400,000
 _DECLARED = re.compile(
     rb"""<\?xml[^>]{0,200}?encoding\s*=\s*["']([\w.:-]{1,40})|charset\s*=\s*["']?([\w.:-]{1,40})""", re.I
 )
@@ -40,6 +43,17 @@ def document(data: bytes, name: str) -> Node:
     return root
 
 
+def check(pages: Iterable[bytes], name: str) -> None:
+    """Raises TooLarge where all the pages together are more than can be read in good time."""
+    size = tags = 0
+    for page in pages:
+        size, tags = size + len(page), tags + page.count(b"<")
+    if size > LARGEST:
+        raise TooLarge(name, f"{size // 1_000_000} million bytes of text")
+    if tags > MOST_TAGS:
+        raise TooLarge(name, f"{tags:,} signs of markup")
+
+
 def characters(data: bytes, name: str) -> str:
     """The text of a page, in the encoding it declares, or the one its bytes tell."""
     found = _DECLARED.search(data[:_SEEN])
@@ -54,11 +68,16 @@ def characters(data: bytes, name: str) -> str:
 
 def tag(node: Node) -> str:
     """The element's name in small letters, without a namespace."""
-    return node.tag.rpartition("}")[2].lower() if isinstance(node.tag, str) else ""
+    return _small(node.tag) if isinstance(node.tag, str) else ""
 
 
 def find(root: Node, name: str) -> Iterator[Node]:
     return (node for node in root.iter() if tag(node) == name)
+
+
+@lru_cache(maxsize=1000)  # a page has few names
+def _small(name: str) -> str:
+    return name.rpartition("}")[2].lower()
 
 
 def _declared(data: bytes, said: str) -> str | None:

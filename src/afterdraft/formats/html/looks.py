@@ -50,6 +50,13 @@ _POSITIONS: Mapping[str, Position] = {"super": "superscript", "sub": "subscript"
 _TURNS = ("always", "page", "left", "right", "recto", "verso")
 
 
+@lru_cache(maxsize=1000)  # the same few stand within each other all over a page
+def inner(name: str, around: Letters) -> Letters:
+    """Letters in an element `name`, of which nothing more is said, among letters like `around`."""
+    usual = _LETTERS.get(name)
+    return usual.over(around) if usual else around
+
+
 def letters(name: str, said: Said) -> Letters:
     """What the element `name` says of letters."""
     usual = _LETTERS.get(name, Letters())

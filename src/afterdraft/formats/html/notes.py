@@ -4,7 +4,7 @@ Told by what the standards have for it (EPUB Structural Semantics `noteref`, `fo
 `doc-noteref`, `doc-footnote`, `doc-endnotes`, `doc-backlink`) and by the classes that LibreOffice writes.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Set
 from dataclasses import dataclass, field
 from typing import Literal
 
@@ -15,8 +15,9 @@ Kind = Literal["footnote", "endnote"]
 
 TYPE = "{http://www.idpf.org/2007/ops}type"
 _REFERENCES = {"noteref", "doc-noteref", "sdfootnoteanc", "sdendnoteanc", "footnote-ref"}
-_BACK = {"backlink", "doc-backlink", "footnote-back", "sdfootnotesym", "sdendnotesym"}
+BACK = frozenset({"backlink", "doc-backlink", "footnote-back", "sdfootnotesym", "sdendnotesym"})
 _ENDNOTES = {"endnote", "endnotes", "rearnote", "rearnotes", "doc-endnote", "sdendnoteanc"}
+_NOTHING: Set[str] = frozenset()
 _GROUPS = {"footnotes", "endnotes", "rearnotes", "doc-endnotes"}
 
 
@@ -48,12 +49,10 @@ def kind(link: Node, note: Node) -> Kind:
     return "endnote" if (said(link) | said(note)) & _ENDNOTES else "footnote"
 
 
-def is_way_back(node: Node) -> bool:
-    return bool(said(node) & _BACK)
-
-
-def said(node: Node) -> set[str]:
+def said(node: Node) -> Set[str]:
     """What an element says it is, by type, role or class."""
+    if not node.attrib:
+        return _NOTHING
     names = (node.get(TYPE), node.get("epub:type"), node.get("role"), node.get("class"))
     return {name for value in names if value for name in value.lower().split()}
 

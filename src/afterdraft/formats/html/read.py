@@ -2,10 +2,10 @@
 
 from hashlib import sha256
 
-from afterdraft.errors import DamagedFile, EmptyManuscript, TooLarge
+from afterdraft.errors import DamagedFile, EmptyManuscript
 from afterdraft.formats.asides import Parts, asides
 from afterdraft.formats.html.css import Sheet
-from afterdraft.formats.html.document import document, find
+from afterdraft.formats.html.document import check, document, find
 from afterdraft.formats.html.notes import notes
 from afterdraft.formats.html.walk import Classes, Walk
 from afterdraft.formats.long import shortened
@@ -13,13 +13,10 @@ from afterdraft.formats.making import Making
 from afterdraft.formats.markup import Node, written
 from afterdraft.manuscript.blocks import Blocks
 
-LARGEST = 64 * 1024 * 1024  # bytes; as for plain text
-
 
 def read(data: bytes, name: str) -> Blocks:
     """The text of the page `data`, called `name`. Raises an UnreadableManuscript."""
-    if len(data) > LARGEST:
-        raise TooLarge(name, f"{len(data) // 1_000_000} million bytes of text")
+    check([data], name)
     if not data.strip():
         raise DamagedFile(name, "it is empty")
     root = document(data, name)

@@ -6,14 +6,14 @@ short cells is one line, its cells parted by tabs.
 """
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Set
 from dataclasses import dataclass, field, replace
 
 from afterdraft.formats.asides import Parts
 from afterdraft.formats.html import looks
-from afterdraft.formats.html.css import Sheet
+from afterdraft.formats.html.css import Said, Sheet
 from afterdraft.formats.html.document import tag
-from afterdraft.formats.html.notes import Notes, is_way_back, kind, said
+from afterdraft.formats.html.notes import BACK, Notes, kind, said
 from afterdraft.formats.letters import Letters, face
 from afterdraft.formats.line import Line, Mark
 from afterdraft.formats.looks import Face, Shape
@@ -37,7 +37,7 @@ _ORNAMENT_HEIGHT = 54.0  # points: ¾ inch; a picture lower than this that stand
 _WHITE = re.compile(r"[ \t\r\n\f]+")
 _UNSEEN = str.maketrans({"\u00ad": None, "\u200b": None})  # soft hyphens and places to break a line print nothing
 _CONTENTS = {"toc", "doc-toc", "landmarks"}
-_PAGE_NUMBERS = {"pagebreak", "doc-pagebreak", "pagenum", "pageno", "page-number"}  # of a printed edition
+_LEFT_OUT = BACK | {"pagebreak", "doc-pagebreak", "pagenum", "pageno", "page-number"}  # of a printed edition
 _NUMBERED = {"1": "decimal", "a": "lowerLetter", "A": "upperLetter", "i": "lowerRoman", "I": "upperRoman"}
 _WHOLE = re.compile(r"-?[0-9]{1,6}")
 
@@ -97,19 +97,14 @@ class Walk:
 
     def _element(self, node: Node, around: Around) -> None:
         self._number += 1
-        name, said_of = tag(node), self._sheet.of(node)
-        if self._is_unread(node, name, looks.is_hidden(said_of)):
+        name, said_of, says = tag(node), self._sheet.of(node), said(node)
+        if self._is_unread(node, name, says, looks.is_hidden(said_of)):
             self._number += sum(1 for _ in node.iterdescendants())
             return
-        inside = replace(
-            around,
-            letters=looks.letters(name, said_of).over(around.letters),
-            as_typed=around.as_typed or name == "pre" or said_of.get("white-space", "").startswith("pre"),
-            contents=around.contents or not said(node).isdisjoint(_CONTENTS),
-        )
+        inside = _inside_of(around, name, said_of, says)
         if name in BLOCKS:
             shape = looks.shape(name, said_of, node.get("align"))
-            self._enter(node, name, replace(inside, shape=_within(around.shape, shape), style=_style(node, inside)))
+            self._enter(node, name, replace(inside, shape=_within(around.shape, shape), style=_style(node)))
             if looks.ends_page(said_of):
                 self.making.page()
         elif name == "br":
@@ -122,10 +117,10 @@ class Walk:
         else:
             self._inside(node, inside)
 
-    def _is_unread(self, node: Node, name: str, hidden: bool) -> bool:
+    def _is_unread(self, node: Node, name: str, says: Set[str], hidden: bool) -> bool:
         """Whether an element is not walked; what it says is set apart where it has a place."""
-        if name in UNREAD or node in self._notes.apart or is_way_back(node) or said(node) & _PAGE_NUMBERS:
-            return name != "img"
+        if name in UNREAD or node in self._notes.apart or (says and not says.isdisjoint(_LEFT_OUT)):
+            return True
         if hidden or node.get("hidden") is not None:
             self.hidden += bool(written(node).strip())
             return True
@@ -275,13 +270,23 @@ class Walk:
             self.making.placed.append(Placed(Mark("table", 0, end, size), before, 0, end))
 
 
+def _inside_of(around: Around, name: str, said_of: Said, says: Set[str]) -> Around:
+    """What an element hands on."""
+    typed = around.as_typed or name == "pre" or said_of.get("white-space", "").startswith("pre")
+    contents = around.contents or bool(says and not says.isdisjoint(_CONTENTS))
+    letters = looks.inner(name, around.letters) if not said_of else looks.letters(name, said_of).over(around.letters)
+    if letters is around.letters and (typed, contents) == (around.as_typed, around.contents):
+        return around
+    return Around(around.style, around.shape, letters, typed, contents)
+
+
 def _within(outer: Shape, own: Shape) -> Shape:
     """What a block's lines look like: some of it is handed on, and indents add up."""
     left = (outer.left or 0.0) + (own.left or 0.0)
     return replace(own.over(Shape(align=outer.align, indent=outer.indent, level=outer.level)), left=left)
 
 
-def _style(node: Node, around: Around) -> str:
+def _style(node: Node) -> str:
     return " ".join(node.get("class", "").split())
 
 
