@@ -7,7 +7,7 @@ import docx
 import pytest
 
 from afterdraft.errors import DamagedFile, LockedFile, UnknownFormat, UnreadableManuscript
-from afterdraft.formats.table import DOCX, EPUB, HTML, LOCKED, MARKDOWN, ODT, OLE, TEXT, Format, read, told
+from afterdraft.formats.table import DOCX, EPUB, HTML, LOCKED, MARKDOWN, ODT, OLE, RTF, TEXT, Format, read, told
 
 
 def word() -> bytes:
@@ -45,6 +45,9 @@ def zipped(*names: str) -> bytes:
         (word(), "draft.odt", DOCX),
         (zipped("META-INF/container.xml"), "draft.zip", EPUB),
         (b"PK", "draft.epub", EPUB),
+        (b"{\\rtf1\\ansi The ferry", "draft.rtf", RTF),
+        (b"{\\rtf1\\ansi The ferry", "draft.txt", RTF),
+        (b"The ferry", "draft.rtf", RTF),
         (b"<!doctype html><p>The ferry", "draft.txt", HTML),
         (b"  <html><p>The ferry", "draft", HTML),
         (b"<?xml version='1.0'?><html/>", "draft.xhtml", HTML),
@@ -56,14 +59,12 @@ def test_the_format_is_told(data: bytes, name: str, expected: Format) -> None:
     assert told(data, name) is expected
 
 
-# First bytes as the formats' own specifications give them: ISO 32000 (PDF), RTF 1.9.1, ISO/IEC 15948 (PNG), JFIF, GIF.
+# First bytes as the formats' own specifications give them: ISO 32000 (PDF), ISO/IEC 15948 (PNG), JFIF, GIF.
 @pytest.mark.parametrize(
     ("data", "name"),
     [
         (b"%PDF-1.7\n", "draft.pdf"),
         (b"%PDF-1.7\n", "draft.txt"),
-        (b"{\\rtf1\\ansi The ferry", "draft.rtf"),
-        (b"{\\rtf1\\ansi The ferry", "draft.txt"),
         (b"\x89PNG\r\n\x1a\n", "draft.txt"),
         (b"\xff\xd8\xff\xe0\x00\x10JFIF", "draft.txt"),
         (b"GIF89a", "draft.txt"),
@@ -75,7 +76,9 @@ def test_the_format_is_told(data: bytes, name: str, expected: Format) -> None:
     ],
 )
 def test_what_is_not_read_is_named_with_what_is(data: bytes, name: str) -> None:
-    with pytest.raises(UnknownFormat, match=r"Nothing was changed.*\.docx, \.odt, \.epub, \.html, .*\.txt, \.md"):
+    with pytest.raises(
+        UnknownFormat, match=r"Nothing was changed.*\.docx, \.odt, \.rtf, \.epub, \.html, .*\.txt, \.md"
+    ):
         read(data, name)
 
 

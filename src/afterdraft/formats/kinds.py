@@ -2,4 +2,4 @@
 
 from typing import Final
 
-READS: Final = ".docx, .odt, .epub, .html, .txt, .md"
+READS: Final = ".docx, .odt, .rtf, .epub, .html, .txt, .md"

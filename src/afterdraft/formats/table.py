@@ -43,6 +43,12 @@ def _html(data: bytes, name: str) -> Blocks:
     return read_html(data, name)
 
 
+def _rtf(data: bytes, name: str) -> Blocks:
+    from afterdraft.formats.rtf.read import read as read_rtf
+
+    return read_rtf(data, name)
+
+
 def _text(data: bytes, name: str) -> Blocks:
     from afterdraft.formats.txt.read import read as read_text
 
@@ -53,19 +59,21 @@ DOCX: Final = Format("docx", (".docx", ".docm", ".dotx"), _docx)
 ODT: Final = Format("odt", (".odt", ".ott"), _odt)
 EPUB: Final = Format("epub", (".epub",), _epub)
 HTML: Final = Format("html", (".html", ".htm", ".xhtml"), _html)
+RTF: Final = Format("rtf", (".rtf",), _rtf)
 TEXT: Final = Format("txt", (".txt", ".text"), _text)
 MARKDOWN: Final = Format("md", (".md", ".markdown"), _text)
-FORMATS: Final = (DOCX, ODT, EPUB, HTML, TEXT, MARKDOWN)
+FORMATS: Final = (DOCX, ODT, RTF, EPUB, HTML, TEXT, MARKDOWN)
 PACKAGES: Final = (DOCX, ODT, EPUB)
 
 ZIP: Final = b"PK\x03\x04"
 OLE: Final = bytes.fromhex("d0cf11e0a1b11ae1")  # [MS-CFB] 2.2: old Word files, and docx files with a password
 LOCKED: Final = "EncryptedPackage".encode("utf-16-le")  # [MS-OFFCRYPTO] 2.3.4.4: the stream that holds a locked docx
+RICH: Final = b"{\\rtf"
 XML: Final = b"<?xml"
 PAGE: Final = (b"<!doctype html", b"<html")  # how web pages begin, in small letters
-# First bytes, in small letters, of what people take for a manuscript: PDF, RTF, pictures, archives.
+# First bytes, in small letters, of what people take for a manuscript: PDF, pictures, archives.
 OTHERS: Final = (
-    *(b"%pdf", b"{\\rtf", b"\x89png", b"\xff\xd8\xff", b"gif8", b"rar!", b"7z\xbc\xaf", b"\x1f\x8b"),
+    *(b"%pdf", b"\x89png", b"\xff\xd8\xff", b"gif8", b"rar!", b"7z\xbc\xaf", b"\x1f\x8b"),
     *(b"<!doctype", XML),
 )
 
@@ -89,6 +97,8 @@ def told(data: bytes, name: str) -> Format:
     if data.startswith(OLE):
         raise LockedFile(name) if LOCKED in data else UnknownFormat(name, READS)
     head = _head(data)
+    if head.startswith(RICH):
+        return RTF
     if head.startswith(PAGE) or (head.startswith(XML) and b"<html" in head):
         return HTML
     if head.startswith(OTHERS):
