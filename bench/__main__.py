@@ -4,7 +4,7 @@ import argparse
 import sys
 from collections.abc import Callable, Mapping
 
-from bench import corpus, kills
+from bench import corpus, fuzz, kills
 from bench.report import Section, shown, write
 from bench.speed import section as speed
 from bench.structure import section as structure
@@ -13,6 +13,7 @@ SECTIONS: Mapping[str, Callable[..., Section]] = {
     "structure": structure.measure,
     "speed": speed.measure,
     "kills": kills.measure,
+    "fuzz": fuzz.measure,
 }
 
 

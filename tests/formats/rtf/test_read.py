@@ -210,7 +210,8 @@ def test_no_input_takes_long(piece: bytes) -> None:
 
 BITS = st.sampled_from(
     ["It rained. ", r"{\i on}", r"\par ", r"\line ", r"\page ", r"\u228?", r"{\footnote n}", r"{\*\x y}", r"\b ",
-     "{", "}",     r"\cell ", r"\row ", r"\intbl ", r"\pard ", r"{\revised a}", r"{\deleted b}", r"\'e4", r"{\shptxt z}", r"\sect "]
+     "{", "}", r"\cell ", r"\row ", r"\intbl ", r"\pard ", r"{\revised a}", r"{\deleted b}",
+     r"\'e4", r"{\shptxt z}", r"\sect "]
 )  # fmt: skip
 
 

@@ -79,6 +79,7 @@ class Walk:
     _line: Line = field(default_factory=Line)
     _space: Face | None = None  # a space that is one only if text follows
     _newlines: int = 0  # line breaks likewise
+    _broken: Face = field(default_factory=Face)  # how they look
     _lists: list[int] = field(default_factory=list)  # the latest number of each list around
     _label: str = ""
     _turn: bool = False  # a page begins with the next line
@@ -109,7 +110,7 @@ class Walk:
                 self.making.page()
         elif name == "br":
             self._newlines += 1
-            self._space = None
+            self._space, self._broken = None, face(around.letters)
         elif name == "img":
             self._picture(node, said_of.get("height") or node.get("height"))
         elif name == "ins":
@@ -177,7 +178,7 @@ class Walk:
             first, *rest = text.replace("\r\n", "\n").split("\n")
             self._say(first, around)
             for line in rest:
-                self._newlines += 1
+                self._newlines, self._broken = self._newlines + 1, face(around.letters)
                 self._say(line, around)
             return
         text = _WHITE.sub(" ", text)
@@ -195,7 +196,7 @@ class Walk:
             if self._newlines > 1 and text.strip():
                 self._end_line()
             else:
-                self._line.add("\n" * self._newlines, face(around.letters))
+                self._line.add("\n" * self._newlines, self._broken)
         elif self._newlines:
             self._blank(self._newlines)
         elif self._space and self._line.length:
