@@ -2,19 +2,23 @@
 
 from collections import Counter
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Any
 
 import pytest
 
-from demo.build import DEMODATA, HERE, contents
+from afterdraft import platform, wiring
+from afterdraft.home import BooksFolder
+from demo.build import HERE
 from demo.revise import stored
-from demo.source import parts, plain, read_chapters, scene_texts
+from demo.source import parts, plain, scene_texts
 
 WAITING: dict[str, Any] = stored("work.json")["waiting"]
+SCENES = ["\n".join(map(plain, parts(text))) for text in scene_texts(HERE / "first")]
 OPENS = [
-    scene["opens"] for chapter in contents(read_chapters(HERE / "first"))["chapters"] for scene in chapter["scenes"]
-]
-TEXTS = dict(zip(OPENS, ("\n".join(map(plain, parts(text))) for text in scene_texts(HERE / "first")), strict=True))
+    " ".join(text.split("\n")[0].split()[:8]) for text in SCENES
+]  # as the program finds a scene: by its first paragraph
+TEXTS = dict(zip(OPENS, SCENES, strict=True))
 INTENTS = {
     "keep",
     "light work",
@@ -101,8 +105,13 @@ def test_intents_are_ones_that_a_scene_can_have() -> None:
     assert {each["when"] for each in WAITING["changes"]} == {"must", "if time", "later"}
 
 
-def test_the_program_s_copy_holds_what_it_can_load() -> None:
+def test_the_program_opens_the_book_with_all_of_the_work_that_it_can_load(tmp_path: Path) -> None:
+    path = wiring.demonstration(BooksFolder(platform.folders()), path=tmp_path / "demo.afterdraft")
+    book = wiring.open_book(path)
+    (draft,) = book.drafts()
+    cards = [card for card in book.cards(draft.id).values() if card.summary]
     whole = stored("work.json")
-    assert (DEMODATA / "work.json").read_text(encoding="utf-8").count('"opens"') == len(whole["summaries"]) + len(
-        whole["notes"]
-    )
+    assert {card.summary for card in cards} == {entry["summary"] for entry in whole["summaries"]}
+    assert len(cards) == len(whole["summaries"])
+    assert Counter(note.text for note in book.notes()) == Counter(entry["text"] for entry in whole["notes"])
+    book.close()
