@@ -1,17 +1,18 @@
 """Build the demonstration files from their sources: `python -m demo.build`.
 
-Writes `src/afterdraft/demodata/manuscript.docx` and `work.json`, and `demo/scenes.json` (what the
-manuscript holds, for tests). The same sources give the same bytes, every time and everywhere.
+Writes both drafts, the readers' copies and the writer's work into `src/afterdraft/demodata/`, and beside the sources
+what a test must know (`scenes.json`, `changes.json`). The same sources give the same bytes, every time and everywhere.
 """
 
 import io
 import json
-import shutil
 import zipfile
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
+from demo.margins import copy_of
+from demo.revise import changes, second_chapters, stored
 from demo.source import Line, SourceChapter, read_chapters
 from demo.typescript import typescript
 
@@ -22,18 +23,49 @@ OPENING_WORDS = 8  # as many first words as tell any two scenes of the book apar
 
 
 def main() -> None:
-    chapters = read_chapters(HERE / "first")
-    DEMODATA.mkdir(exist_ok=True)
-    (DEMODATA / "manuscript.docx").write_bytes(manuscript(chapters))
-    shutil.copyfile(HERE / "work.json", DEMODATA / "work.json")
-    listing = json.dumps(contents(chapters), ensure_ascii=False, indent=1) + "\n"
-    (HERE / "scenes.json").write_text(listing, encoding="utf-8")
-    print(f"{len(chapters)} chapters, {count(chapters)} words")
+    for path, content in built().items():
+        path.parent.mkdir(exist_ok=True)
+        path.write_bytes(content)
+    for name, chapters in (("first", read_chapters(HERE / "first")), ("second", second_chapters())):
+        print(f"{name} draft: {len(chapters)} chapters, {count(chapters)} words")
 
 
-def manuscript(chapters: tuple[SourceChapter, ...]) -> bytes:
-    """The docx, with fixed times throughout."""
-    return _settle(typescript(chapters, words=count(chapters)))
+def built() -> dict[Path, bytes]:
+    """Every file that is made from the sources, and what belongs in it."""
+    first = read_chapters(HERE / "first")
+    return {
+        DEMODATA / "manuscript.docx": manuscript(first),
+        DEMODATA / "second.docx": manuscript(second_chapters()),
+        DEMODATA / "work.json": listing(loadable(stored("work.json"))),
+        HERE / "scenes.json": listing(contents(first)),
+        HERE / "changes.json": listing(changes()),
+        **{DEMODATA / "readers" / name: content for name, content in copies(first)},
+    }
+
+
+def loadable(work: dict[str, Any]) -> dict[str, Any]:
+    """What the program can load of the writer's work; the rest waits in `demo/work.json`."""
+    return {key: work[key] for key in ("summaries", "notes")}
+
+
+def copies(chapters: tuple[SourceChapter, ...]) -> Iterator[tuple[str, bytes]]:
+    """What each reader sent back: a copy with her remarks in it, or a letter."""
+    given = stored("readers.json")
+    for reader in given["readers"]:
+        if reader["file"].endswith(".txt"):
+            yield reader["file"], (HERE / "readers" / reader["file"]).read_bytes()
+        else:
+            remarks = [remark for remark in given["remarks"] if remark["reader"] == reader["name"]]
+            yield reader["file"], manuscript(copy_of(chapters, remarks), words=count(chapters))
+
+
+def listing(found: Any) -> bytes:
+    return (json.dumps(found, ensure_ascii=False, indent=1) + "\n").encode()
+
+
+def manuscript(chapters: tuple[SourceChapter, ...], *, words: int | None = None) -> bytes:
+    """The docx, with fixed times throughout. `words` is what the title page tells; counted where it is not given."""
+    return _settle(typescript(chapters, words=count(chapters) if words is None else words))
 
 
 def contents(chapters: tuple[SourceChapter, ...]) -> dict[str, Any]:

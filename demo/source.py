@@ -9,6 +9,7 @@ Heading = Literal["styled", "centred"]
 Mark = Literal["#", "***", "missing"]
 Kind = Literal["text", "letter", "mark"]
 
+BREAKS = ("#", "***", "@missing")
 _HEADING = re.compile(r"@(styled|centred) (Chapter (\S+): (.+))")
 _PIECE = re.compile(r"\*(?P<italic>[^*]+)\*|\[\[(?P<held>.+?)\|\|(?P<remark>.+?)\]\]|(?P<plain>(?:(?!\[\[)[^*])+)")
 
@@ -20,6 +21,8 @@ class Piece:
     text: str
     italic: bool = False
     remark: str = ""
+    by: str = ""  # the reader whose remark or change it is; "" for the author's own
+    instead: str | None = None  # what the reader would have in its place, as a tracked change
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,9 +53,34 @@ def read_chapters(folder: Path) -> tuple[SourceChapter, ...]:
     return tuple(parse(path.read_text(encoding="utf-8")) for path in sorted(folder.glob("*.txt")))
 
 
+def scene_texts(folder: Path) -> tuple[str, ...]:
+    """The source of each scene of the book, in order, breaks and chapter headings left out."""
+    return tuple(scene for path in sorted(folder.glob("*.txt")) for scene in _split(path.read_text(encoding="utf-8")))
+
+
+def _split(text: str) -> list[str]:
+    scenes: list[list[str]] = [[]]
+    for part in parts(text)[1:]:
+        if part in BREAKS:
+            scenes.append([])
+        else:
+            scenes[-1].append(part)
+    return ["\n\n".join(scene) for scene in scenes]
+
+
+def parts(text: str) -> list[str]:
+    """A source text's paragraphs, markup and all."""
+    return [part.strip() for part in text.strip().split("\n\n")]
+
+
+def plain(part: str) -> str:
+    """A paragraph of the source as a reader sees it."""
+    return _line(part).text
+
+
 def parse(text: str) -> SourceChapter:
     """One chapter file. Raises ValueError where the first line is no heading."""
-    head, *rest = [part.strip() for part in text.strip().split("\n\n")]
+    head, *rest = parts(text)
     first, *options = head.splitlines()
     match = _HEADING.fullmatch(first)
     if match is None:

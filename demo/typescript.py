@@ -6,6 +6,7 @@ a typed tab; breaks are `#` or `***`, and one was forgotten.
 
 import datetime as dt
 import io
+from copy import deepcopy
 
 from docx import Document
 from docx.document import Document as Typescript
@@ -13,6 +14,7 @@ from docx.enum.style import WD_STYLE_TYPE
 from docx.enum.text import WD_ALIGN_PARAGRAPH, WD_BREAK
 from docx.oxml import parse_xml
 from docx.oxml.ns import nsdecls, qn
+from docx.oxml.xmlchemy import BaseOxmlElement
 from docx.shared import Inches, Pt, RGBColor
 from docx.text.paragraph import Paragraph
 from docx.text.run import Run
@@ -24,6 +26,7 @@ AUTHOR = "Ursula Tennick"
 ADDRESS = ("Ursula Tennick", "The Old Pound", "Nether Harrow", "Sallow Levels")
 LANGUAGE = "en-GB"
 TYPED = dt.datetime(2025, 1, 6, 9, 0, tzinfo=dt.UTC)  # any fixed time
+STAMP = "%Y-%m-%dT%H:%M:%SZ"
 DEDICATION = "For those on nights"
 WHOLE = 11  # chapters of the finished book
 UNUSED = ("/thumbnail", "/stylesWithEffects", "/customXml")  # kinds of parts of the template
@@ -132,11 +135,35 @@ def _pieces(document: Typescript, paragraph: Paragraph, line: Line) -> None:
         if piece.italic:
             run.italic = True
         if piece.remark:
-            _remark(document, run, piece.remark)
+            _remark(document, run, piece.remark, piece.by or AUTHOR)
+        if piece.instead is not None:
+            _change(document, run, piece.instead, piece.by)
 
 
-def _remark(document: Typescript, run: Run, remark: str) -> None:
-    document.add_comment(run, text=remark, author=AUTHOR, initials="UT")
+def _remark(document: Typescript, run: Run, remark: str, author: str) -> None:
+    initials = "".join(word[0] for word in author.split())
+    document.add_comment(run, text=remark, author=author, initials=initials)
+
+
+def _change(document: Typescript, run: Run, instead: str, author: str) -> None:
+    """Track that `author` would have `instead` for the words of `run` (ECMA-376 part 1, 17.13.5: `w:ins`, `w:del`)."""
+    inserted = deepcopy(run._r)
+    run._r.addprevious(struck := _tracked(document, "del", author))
+    struck.append(run._r)
+    for text in run._r.findall(qn("w:t")):
+        text.tag = qn("w:delText")
+        text.set(qn("xml:space"), "preserve")
+    if instead:
+        Run(inserted, run._parent).text = instead
+        struck.addnext(added := _tracked(document, "ins", author))
+        added.append(inserted)
+
+
+def _tracked(document: Typescript, kind: str, author: str) -> BaseOxmlElement:
+    number = 1 + len(document.element.xpath("//w:ins | //w:del"))
+    return parse_xml(
+        f'<w:{kind} {nsdecls("w")} w:id="{number}" w:author="{author}" w:date="{TYPED:{STAMP}}"/>',
+    )
 
 
 def _centred(document: Typescript, text: str) -> Paragraph:
@@ -147,4 +174,4 @@ def _centred(document: Typescript, text: str) -> Paragraph:
 
 def _fix_times(document: Typescript) -> None:
     for comment in document.comments:
-        comment._comment_elm.set(qn("w:date"), TYPED.strftime("%Y-%m-%dT%H:%M:%SZ"))
+        comment._comment_elm.set(qn("w:date"), f"{TYPED:{STAMP}}")

@@ -1,0 +1,117 @@
+"""The part of the writer's work that waits for its use cases points at scenes and words that are there."""
+
+from collections import Counter
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from afterdraft import platform, wiring
+from afterdraft.home import BooksFolder
+from demo.build import HERE
+from demo.revise import stored
+from demo.source import parts, plain, scene_texts
+
+WAITING: dict[str, Any] = stored("work.json")["waiting"]
+SCENES = ["\n".join(map(plain, parts(text))) for text in scene_texts(HERE / "first")]
+OPENS = [
+    " ".join(text.split("\n")[0].split()[:8]) for text in SCENES
+]  # as the program finds a scene: by its first paragraph
+TEXTS = dict(zip(OPENS, SCENES, strict=True))
+INTENTS = {
+    "keep",
+    "light work",
+    "rewrite",
+    "expand",
+    "tighten",
+    "change viewpoint",
+    "move",
+    "cut",
+    "join",
+    "split",
+    "new",
+}
+
+
+def pointing(found: Any) -> Iterator[dict[str, Any]]:
+    """Everything that names a scene, however deep."""
+    if isinstance(found, dict):
+        yield from [found] if found.get("opens") else []
+        for inner in found.values():
+            yield from pointing(inner)
+    elif isinstance(found, list):
+        for inner in found:
+            yield from pointing(inner)
+
+
+def test_all_kinds_of_work_are_there() -> None:
+    assert set(WAITING) == {
+        "inks", "notes", "guarded", "next", "new", "threads", "setups", "reveals", "follows_from", "changes",
+        "arrangements",
+    }  # fmt: skip
+    assert all(WAITING.values())
+
+
+def test_every_scene_named_is_a_scene() -> None:
+    assert [each["opens"] for each in pointing(WAITING) if each["opens"] not in TEXTS] == []
+
+
+def test_every_passage_named_stands_in_its_scene() -> None:
+    quoting = [each for each in pointing(WAITING) if "words" in each]
+    assert quoting
+    assert [each["words"] for each in quoting if TEXTS[each["opens"]].count(each["words"]) != 1] == []
+
+
+def test_every_note_has_an_ink_that_is_mixed() -> None:
+    inks = {ink["name"] for ink in WAITING["inks"]}
+    notes = stored("work.json")["notes"]
+    assert {note["ink"] for note in WAITING["notes"]} <= inks
+    for inked, note in zip(WAITING["notes"], notes, strict=True):
+        assert inked["opens"] == note["opens"] or note["opens"] is None
+        assert note["text"].startswith(inked["starts"])
+
+
+def test_threads_are_opened_before_they_are_closed() -> None:
+    for thread in WAITING["threads"]:
+        does = [each["does"] for each in thread["scenes"]]
+        assert (does[0], does[-1]) == ("opens", "closes")
+        assert [OPENS.index(each["opens"]) for each in thread["scenes"]] == sorted(
+            OPENS.index(each["opens"]) for each in thread["scenes"]
+        )
+
+
+def test_a_scene_follows_from_earlier_ones() -> None:
+    for link in WAITING["follows_from"]:
+        assert all(OPENS.index(cause) < OPENS.index(link["opens"]) for cause in link["from"])
+
+
+@pytest.mark.parametrize("fault", ["nothing-birds", "nothing-photograph"])
+def test_nothing_follows_from_the_scenes_from_which_nothing_should(fault: str) -> None:
+    listed = next(entry for entry in stored("faults.json")["faults"] if entry["id"] == fault)
+    causes = {cause for link in WAITING["follows_from"] for cause in link["from"]}
+    assert not causes & {scene["opens"] for scene in listed["scenes"]}
+
+
+def test_an_arrangement_was_tried_and_given_up() -> None:
+    (tried,) = WAITING["arrangements"]
+    assert tried["given_up"] and tried["why"]
+    assert Counter(tried["order"]) == Counter(OPENS)
+    assert tried["order"] != OPENS
+
+
+def test_intents_are_ones_that_a_scene_can_have() -> None:
+    assert {each["intent"] for each in WAITING["next"]} <= INTENTS
+    assert {each["when"] for each in WAITING["changes"]} == {"must", "if time", "later"}
+
+
+def test_the_program_opens_the_book_with_all_of_the_work_that_it_can_load(tmp_path: Path) -> None:
+    path = wiring.demonstration(BooksFolder(platform.folders()), path=tmp_path / "demo.afterdraft")
+    book = wiring.open_book(path)
+    (draft,) = book.drafts()
+    cards = [card for card in book.cards(draft.id).values() if card.summary]
+    whole = stored("work.json")
+    assert {card.summary for card in cards} == {entry["summary"] for entry in whole["summaries"]}
+    assert len(cards) == len(whole["summaries"])
+    assert Counter(note.text for note in book.notes()) == Counter(entry["text"] for entry in whole["notes"])
+    book.close()
