@@ -193,7 +193,8 @@ def test_the_heads_of_a_file() -> None:
         (rb"{\rtf1}", EmptyManuscript, "holds no text"),
         (rb"{\rtf1 \par\par}", EmptyManuscript, "holds no text"),
         (rb"{\rtf1" + b"{" * 5000, DamagedFile, "nested deeper"),
-        (rb"{\rtf1" + rb"\b" * 2_000_001, TooLarge, "signs of formatting"),
+        (rb"{\rtf1" + rb"\b" * 1_200_001, TooLarge, "signs of formatting"),
+        (rb"{\rtf1" + rb"\par" * 200_001, TooLarge, "paragraphs"),
     ],
 )
 def test_what_is_no_rich_text_is_refused_in_words(data: bytes, error: type[Exception], match: str) -> None:

@@ -17,7 +17,7 @@ from afterdraft.formats.markup import Node
 from afterdraft.formats.txt.encoding import decoded
 
 LARGEST = 32 * 1024 * 1024  # bytes; a million words with heavy markup are some 15 million
-MOST_TAGS = 800_000  # read in some 8 seconds; a series of a million words with every other sentence marked has 400,000
+MOST_TAGS = 500_000  # read in some 5 seconds; a million words with every other sentence marked have 300,000
 _DECLARED = re.compile(
     rb"""<\?xml[^>]{0,200}?encoding\s*=\s*["']([\w.:-]{1,40})|charset\s*=\s*["']?([\w.:-]{1,40})""", re.I
 )

@@ -88,6 +88,7 @@ def points(text: str | None) -> float | None:
     return round(float(match[1]) * _UNITS[match[2] or "pt"], 2)
 
 
+@lru_cache(maxsize=100)  # a page has few names
 def _usual(name: str) -> Shape:
     if name == "center":
         return Shape(align="center")

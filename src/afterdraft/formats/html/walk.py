@@ -8,6 +8,7 @@ short cells is one line, its cells parted by tabs.
 import re
 from collections.abc import Iterable, Set
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from afterdraft.formats.asides import Parts
 from afterdraft.formats.html import looks
@@ -219,7 +220,8 @@ class Walk:
             self._blank(blanks)
 
     def _take(self, line: Line) -> None:
-        shape = replace(self._block.shape, turn=self._turn)
+        shape = self._block.shape
+        shape = shape if bool(shape.turn) == self._turn else replace(shape, turn=self._turn)
         style, label = ("Contents" if self._block.contents else self._block.style), self._label
         self._turn, self._label = False, ""
         self.making.take(line, Setting(style, shape, label))
@@ -281,6 +283,7 @@ def _inside_of(around: Around, name: str, said_of: Said, says: Set[str]) -> Arou
     return Around(around.style, around.shape, letters, typed, contents)
 
 
+@lru_cache(maxsize=1000)  # the same few blocks stand in each other all over a page
 def _within(outer: Shape, own: Shape) -> Shape:
     """What a block's lines look like: some of it is handed on, and indents add up."""
     left = (outer.left or 0.0) + (own.left or 0.0)

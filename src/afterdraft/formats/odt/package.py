@@ -1,11 +1,12 @@
 """The container: an odt file is a zip archive of XML parts with fixed names (ODF 1.3 part 2)."""
 
-from afterdraft.errors import DamagedFile, LockedFile
+from afterdraft.errors import DamagedFile, LockedFile, TooLarge
 from afterdraft.formats.archive import Archive
 from afterdraft.formats.markup import Node, parsed
 from afterdraft.formats.odt.names import MANIFEST, OFFICE
 
 CONTENT = "content.xml"
+MOST_TAGS = 600_000  # read in some 7 seconds; a million words with every third sentence marked have 300,000
 _MANIFEST = "META-INF/manifest.xml"
 _KINDS = {  # the one child of office:body, where it is not a text
     f"{OFFICE}spreadsheet": "it is a spreadsheet, not a text",
@@ -33,8 +34,12 @@ class Package:
             raise DamagedFile(name, self._what_instead())
 
     def content(self) -> Node:
-        """The root of the content."""
-        return parsed(self._archive.read(CONTENT), part=CONTENT, name=self.name)
+        """The root of the content. Raises TooLarge where it is more than can be read in good time."""
+        content = self._archive.read(CONTENT)
+        tags = content.count(b"<")
+        if tags > MOST_TAGS:
+            raise TooLarge(self.name, f"{tags:,} signs of markup")
+        return parsed(content, part=CONTENT, name=self.name)
 
     def text(self, content: Node) -> Node:
         """The text body. Raises DamagedFile where there is none."""

@@ -12,7 +12,8 @@ from afterdraft.formats.rtf.sheet import Sheet
 from afterdraft.manuscript.blocks import Blocks
 
 LARGEST = 64 * 1024 * 1024  # bytes, pictures included, which are written out in letters
-MOST_SIGNS = 2_000_000  # control words and groups, read in some 8 seconds; a long novel has 300,000
+MOST_SIGNS = 1_200_000  # control words and groups, read in some 5 seconds; a long novel has 300,000
+MOST_PARAGRAPHS = 200_000  # read in some 5 seconds; a million words have 40,000
 
 
 def read(data: bytes, name: str) -> Blocks:
@@ -45,6 +46,9 @@ def _check(data: bytes, name: str) -> None:
     if len(data) > LARGEST:
         raise TooLarge(name, f"{len(data) // 1_000_000} million bytes")
     signs = data.count(b"\\") + data.count(b"{")
+    paragraphs = data.count(b"\\par") - data.count(b"\\pard")
+    if paragraphs > MOST_PARAGRAPHS:
+        raise TooLarge(name, f"{paragraphs:,} paragraphs")
     if signs > MOST_SIGNS:
         raise TooLarge(name, f"{signs:,} signs of formatting")
 

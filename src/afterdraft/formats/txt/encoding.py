@@ -68,7 +68,7 @@ def _wide(data: bytes) -> str:
     low, high = data[0::2].count(0), data[1::2].count(0)
     for encoding, zeros, others in (("utf-16-le", high, low), ("utf-16-be", low, high)):
         share = zeros / max(1, len(data) // 2)
-        if share > ZEROS and zeros > SOUND * others and (share > LATIN or _has_spaces(data, encoding)):
+        if len(data) > 1 and share > ZEROS and zeros > SOUND * others and (share > LATIN or _has_spaces(data, encoding)):
             return encoding
     return ""
 
