@@ -15,7 +15,7 @@ SECONDS = 10  # most for one file
 def test_damaged_files_are_read_or_refused_in_words(ending: str) -> None:
     outcomes = []
     for data in mutants(specimens()[ending], COUNT, seed=1):
-        start = time.monotonic()
+        start = time.process_time()
         outcomes.append(outcome(data, f"damaged.{ending}"))
-        assert time.monotonic() - start < SECONDS
+        assert time.process_time() - start < SECONDS
     assert any(outcomes)

@@ -204,9 +204,9 @@ def test_what_is_no_rich_text_is_refused_in_words(data: bytes, error: type[Excep
 
 @pytest.mark.parametrize("piece", [rb"\'e9", rb"\u233?", rb"{\b a}", rb"\par ", b"a\n", rb"{\footnote a}", rb"\page "])
 def test_no_input_takes_long(piece: bytes) -> None:
-    start = time.monotonic()
+    start = time.process_time()
     read(rb"{\rtf1 x" + piece * (300_000 // len(piece)) + b"}", "a.rtf")
-    assert time.monotonic() - start < 10
+    assert time.process_time() - start < 10
 
 
 BITS = st.sampled_from(

@@ -66,9 +66,11 @@ def _characters(data: bytes) -> tuple[str, str]:
 def _wide(data: bytes) -> str:
     """The name of the UTF-16 that an unmarked text is in; "" where it is not."""
     low, high = data[0::2].count(0), data[1::2].count(0)
+    if len(data) < 2:
+        return ""
     for encoding, zeros, others in (("utf-16-le", high, low), ("utf-16-be", low, high)):
         share = zeros / max(1, len(data) // 2)
-        if len(data) > 1 and share > ZEROS and zeros > SOUND * others and (share > LATIN or _has_spaces(data, encoding)):
+        if share > ZEROS and zeros > SOUND * others and (share > LATIN or _has_spaces(data, encoding)):
             return encoding
     return ""
 
