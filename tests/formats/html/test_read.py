@@ -71,6 +71,7 @@ def test_emphasis() -> None:
     "body",
     [
         '<p align="center">x</p>',
+        '<h6 align="center">x</h6>',  # though a style sheet says otherwise
         '<p style="text-align: Center">x</p>',
         '<p class="c">x</p>',
         "<p id=i>x</p>",
@@ -79,7 +80,7 @@ def test_emphasis() -> None:
     ],
 )
 def test_centred_by_whatever_says_so(body: str) -> None:
-    [block] = blocks(body, "<style>/* c */ p.d, .c, #i { text-align: center !important }</style>")
+    [block] = blocks(body, "<style>h6 {text-align: left} /* c */ p.d, .c, #i { text-align: center !important }</style>")
     assert block.look.align == "center"
 
 
@@ -112,14 +113,14 @@ def test_style_sheets() -> None:
 
 def test_gaps() -> None:
     found = blocks(
-        "<p>a</p><p>&nbsp;</p><p></p><p>b</p><hr><p>c</p><div><br></div><p>d</p><br><p>e</p><div></div><p>f</p>"
+        "<p>a</p><p>&nbsp;</p><p></p><p>b</p><p><br><br></p><hr><p>c</p><div><br></div><p>d</p><br><p>e</p><div></div><p>f</p>"
         '<p style="page-break-before: always">g</p><p style="page-break-after: always">h</p><p>i</p>'
         '<p style="break-before:page">&nbsp;</p><p>j</p><p><img src="x" height="20"></p><p>k</p>'
         '<p style="border-bottom: 1px solid">&nbsp;</p><p>l</p><p>m<br><br></p><p>n</p><p>o<br><br><br>p</p>'
     )
     assert {block.text: block.gap for block in found if block.gap != Gap()} == {
         "b": Gap(blanks=2),
-        "c": Gap(rule=True),
+        "c": Gap(blanks=1, rule=True),
         "d": Gap(blanks=1),
         "e": Gap(blanks=1),
         "g": Gap(turn="page"),

@@ -1,7 +1,7 @@
 """What style sheets say of an element, as far as manuscripts need it.
 
 Of CSS 2.2: rules for an element's name, class, name with class, and id, one alone or in a list; the style attribute
-over all. Rules that depend on what stands around an element are left out.
+over all, the align attribute over all but that. Rules that depend on what stands around an element are left out.
 """
 
 import re
@@ -37,12 +37,14 @@ class Sheet:
 
     def of(self, node: Node) -> Said:
         """What is said of an element, the most particular last."""
-        own = node.get("style")
-        if not self._rules and not own:
+        own, align = node.get("style"), node.get("align")
+        if not self._rules and not own and not align:
             return {}
         said: dict[str, str] = {}
         for selector in _selectors(node):
             said.update(self._rules.get(selector, {}))
+        if align:  # browsers hold it below style sheets; LibreOffice writes it against its own
+            said["text-align"] = align.lower()
         return said | declared(own.lower()) if own else said
 
 

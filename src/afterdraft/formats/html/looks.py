@@ -2,7 +2,6 @@
 
 import re
 from collections.abc import Mapping
-from dataclasses import replace
 from functools import lru_cache
 
 from afterdraft.formats.html.css import Said
@@ -63,11 +62,9 @@ def letters(name: str, said: Said) -> Letters:
     return _letters(said).over(usual) if said else usual
 
 
-def shape(name: str, said: Said, align: str | None) -> Shape:
-    """What the element says of the paragraph it is or holds; `align` is its attribute."""
+def shape(name: str, said: Said) -> Shape:
+    """What the element says of the paragraph it is or holds."""
     usual = _usual(name)
-    if align:
-        usual = replace(usual, align=_ALIGN.get(align.lower()))
     return _shape(said).over(usual) if said else usual
 
 

@@ -105,7 +105,7 @@ class Walk:
             return
         inside = _inside_of(around, name, said_of, says)
         if name in BLOCKS:
-            shape = looks.shape(name, said_of, node.get("align"))
+            shape = looks.shape(name, said_of)
             self._enter(node, name, replace(inside, shape=_within(around.shape, shape), style=_style(node)))
             if looks.ends_page(said_of):
                 self.making.page()
@@ -216,6 +216,7 @@ class Walk:
         else:
             for mark in line.marks:
                 self.making.set_apart(mark)
+            blanks -= held and blanks > 1  # LibreOffice writes an empty paragraph with two line breaks
         if blanks:
             self._blank(blanks)
 
