@@ -92,7 +92,7 @@ def every_edit(client: httpx2.Client, book: str, times: int) -> list[Timed]:
 def _cards(client: httpx2.Client, book: str) -> Iterator[float]:
     """A field saved as the page saves it while one types: the time to its 204, which is said once it is durable."""
     for sequence, scene in enumerate(cycle(_scenes(client, book)), 1):
-        form = _form(client.get(scene), "/cards/")
+        form = _form(client.get(scene), "/fields/card/")
         typed = {"client": "bench", "sequence": str(sequence), "text": f"It happens for the {sequence}th time."}
         yield _post(client, f"{form.action}/summary", dict(form.form_values()) | typed)
 

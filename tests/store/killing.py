@@ -21,7 +21,7 @@ from pathlib import Path
 
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
-from afterdraft.work.write_card import write_card
+from afterdraft.work.write_field import write_field
 from afterdraft.work.write_note import write_note
 from tests.store.sample import undo
 
@@ -86,7 +86,7 @@ def _one_edit(book: BookFile, draft: str, n: int) -> None:
         write_note(book, PASSING)
         undo(book)
     card = next(iter(book.cards(draft).values()))
-    write_card(book, card.id, "summary", str(n), revision=card.revision, client="a", sequence=n, done=True)
+    write_field(book, "card", card.id, "summary", str(n), revision=card.revision, client="a", sequence=n, done=True)
     write_note(book, str(n))
 
 

@@ -17,7 +17,7 @@ from afterdraft.work.make_chapter import make_chapter, unmake_chapter
 from afterdraft.work.mark_matter import mark_matter, unmark_matter
 from afterdraft.work.retitle import retitle_scene
 from afterdraft.work.split_scene import split_scene
-from afterdraft.work.write_card import write_card
+from afterdraft.work.write_field import write_field
 from afterdraft.work.write_note import write_note
 from tests.store import sample
 from tests.store.sample import desk_dump, redo, undo
@@ -55,8 +55,16 @@ class AnyOrder(RuleBasedStateMachine):
         cards = list(self.book.cards(self.draft).values())
         card = cards[which % len(cards)]
         self.sequence += 1
-        write_card(
-            self.book, card.id, field, text, revision=card.revision, client="a", sequence=self.sequence, done=True
+        write_field(
+            self.book,
+            "card",
+            card.id,
+            field,
+            text,
+            revision=card.revision,
+            client="a",
+            sequence=self.sequence,
+            done=True,
         )
         assert getattr(self.book.card(card.id), field) == text.replace("\r", "\n").replace("\0", "")
         self.done()

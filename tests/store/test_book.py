@@ -44,7 +44,9 @@ def test_the_facts_say_what_is_there(book: BookFile, draft: str) -> None:
         0,
     )
     first = next(iter(book.cards(draft).values()))
-    book.edit("Summary", lambda desk: desk.set_card_field(first.id, "summary", "She is early.", client="a", sequence=1))
+    book.edit(
+        "Summary", lambda desk: desk.set_field("card", first.id, "summary", "She is early.", client="a", sequence=1)
+    )
     assert book.drafts()[0].written == 1
 
 

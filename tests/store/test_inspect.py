@@ -31,7 +31,7 @@ def _meddle(book: BookFile, script: str) -> None:
 )
 def test_what_is_wrong_is_said(book: BookFile, meddling: str, said: str) -> None:
     first = next(iter(book.cards(book.drafts()[0].id).values()))
-    book.edit("Summary", lambda desk: desk.set_card_field(first.id, "summary", "Early.", client="a", sequence=1))
+    book.edit("Summary", lambda desk: desk.set_field("card", first.id, "summary", "Early.", client="a", sequence=1))
     assert book.check() == ()
     _meddle(book, f"{meddling};")
     found = book.check()

@@ -20,7 +20,7 @@ from afterdraft.work.mark_matter import mark_matter, unmark_matter
 from afterdraft.work.retitle import retitle_book, retitle_chapter, retitle_part, retitle_scene
 from afterdraft.work.settle_doubt import settle_doubt
 from afterdraft.work.split_scene import split_scene
-from afterdraft.work.write_card import write_card
+from afterdraft.work.write_field import write_field
 from afterdraft.work.write_note import write_note
 from tests.store import sample
 from tests.store.sample import desk_dump, redo, undo
@@ -30,7 +30,7 @@ Step = Callable[[BookFile, str], object]
 
 def _summary(book: BookFile, draft: str, place: int, text: str) -> None:
     card = book.cards(draft)[book.division(draft).scenes[place].id]
-    write_card(book, card.id, "summary", text, revision=card.revision, client="w", sequence=1, done=True)
+    write_field(book, "card", card.id, "summary", text, revision=card.revision, client="w", sequence=1, done=True)
 
 
 TWENTY: tuple[Step, ...] = (
@@ -153,7 +153,7 @@ def test_what_was_never_there_cannot_be_undone(book: BookFile) -> None:
 
 def _typed(book: BookFile, card: str, text: str, sequence: int, *, done: bool = False, client: str = "w") -> None:
     revision = book.card(card).revision
-    write_card(book, card, "summary", text, revision=revision, client=client, sequence=sequence, done=done)
+    write_field(book, "card", card, "summary", text, revision=revision, client=client, sequence=sequence, done=done)
 
 
 def test_typing_in_one_field_is_one_edit_until_it_is_left(book: BookFile, draft: str) -> None:

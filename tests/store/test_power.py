@@ -12,7 +12,7 @@ import pytest
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
 from afterdraft.work.split_scene import split_scene
-from afterdraft.work.write_card import write_card
+from afterdraft.work.write_field import write_field
 from afterdraft.work.write_note import write_note
 from tests.store import sample
 from tests.store.power import Record, recorded
@@ -29,7 +29,9 @@ def _stream(path: Path, tmp_path: Path, record: Record, prepare: Callable[[BookF
         draft = book.drafts()[0].id
         card = next(iter(book.cards(draft).values())).id
         for n in range(EDITS):
-            write_card(book, card, "summary", f"Line {n}. " * 20, revision=10**6, client="a", sequence=n, done=True)
+            write_field(
+                book, "card", card, "summary", f"Line {n}. " * 20, revision=10**6, client="a", sequence=n, done=True
+            )
             if n % 6 == 1:
                 split_scene(book, draft, 4)
                 undo(book)

@@ -13,7 +13,7 @@ from afterdraft.work.find import find
 from afterdraft.work.join_scenes import join_scenes
 from afterdraft.work.mark_matter import mark_matter
 from afterdraft.work.ports import Hit
-from afterdraft.work.write_card import write_card
+from afterdraft.work.write_field import write_field
 from afterdraft.work.write_note import write_note
 from tests.store import sample
 from tests.store.sample import redo, undo
@@ -97,7 +97,7 @@ def test_cards_come_first_then_notes_then_text(book: BookFile, draft: str) -> No
     write_note(book, "Is the ferry hers?")
     write_note(book, "The ferry again.", scene=scenes[2])
     for scene in (scenes[2], scenes[0]):
-        write_card(book, cards[scene].id, "leaves", "the ferry", revision=9, client="a", sequence=1, done=True)
+        write_field(book, "card", cards[scene].id, "leaves", "the ferry", revision=9, client="a", sequence=1, done=True)
     hits = find(book, "ferry")
     assert [(hit.kind, hit.scene) for hit in hits] == [
         ("card", scenes[0]),
@@ -113,7 +113,7 @@ def test_cards_come_first_then_notes_then_text(book: BookFile, draft: str) -> No
 
 def test_only_the_newest_draft_is_searched(book: BookFile, draft: str) -> None:
     card = next(iter(book.cards(draft).values()))
-    write_card(book, card.id, "summary", "ferry", revision=9, client="a", sequence=1, done=True)
+    write_field(book, "card", card.id, "summary", "ferry", revision=9, client="a", sequence=1, done=True)
     other = tuple(text.replace("ferry", "barge") for text in sample.TEXTS)
     bring_draft(book, sample.draft(other), [sample.ORIGINAL])
     assert find(book, "ferry") == ()
@@ -126,8 +126,8 @@ def test_only_the_newest_draft_is_searched(book: BookFile, draft: str) -> None:
 def test_the_indexes_follow_every_edit_undo_and_redo(book: BookFile, draft: str) -> None:
     scenes = [scene.id for scene in book.division(draft).scenes]
     card = book.cards(draft)[scenes[1]].id
-    write_card(book, card, "summary", "A heron lands", revision=9, client="a", sequence=1, done=True)
-    write_card(book, card, "summary", "A stork lands", revision=9, client="a", sequence=2, done=True)
+    write_field(book, "card", card, "summary", "A heron lands", revision=9, client="a", sequence=1, done=True)
+    write_field(book, "card", card, "summary", "A stork lands", revision=9, client="a", sequence=2, done=True)
     assert (len(find(book, "heron")), len(find(book, "stork"))) == (0, 1)
     undo(book)
     assert (len(find(book, "heron")), len(find(book, "stork"))) == (1, 0)

@@ -75,7 +75,7 @@ def test_no_answered_save_is_lost_when_the_program_is_killed(home: Path) -> None
 
 
 def _card_path(server: Server, place: str) -> str:
-    found = re.search(r'action="(/books/\w+/cards/\w+)"', _scene(server, place))
+    found = re.search(r'action="(/books/\w+/fields/card/\w+)"', _scene(server, place))
     assert found
     return found[1]
 

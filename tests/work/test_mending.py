@@ -14,7 +14,7 @@ from afterdraft.work.mark_matter import mark_matter, unmark_matter
 from afterdraft.work.retitle import retitle_book, retitle_chapter, retitle_part, retitle_scene
 from afterdraft.work.settle_doubt import settle_doubt
 from afterdraft.work.split_scene import split_scene
-from afterdraft.work.write_card import write_card
+from afterdraft.work.write_field import write_field
 from afterdraft.work.write_note import write_note
 from tests.store import sample
 from tests.store.sample import desk_dump
@@ -22,7 +22,7 @@ from tests.store.sample import desk_dump
 
 def _write(book: BookFile, card: str, field: str, text: str) -> None:
     revision = book.card(card).revision
-    write_card(book, card, field, text, revision=revision, client="w", sequence=revision, done=True)  # type: ignore[arg-type]
+    write_field(book, "card", card, field, text, revision=revision, client="w", sequence=revision, done=True)
 
 
 def _undo_name(book: BookFile) -> str:

@@ -12,7 +12,7 @@ from afterdraft.desk.note import Note
 from afterdraft.errors import BookOpenElsewhere, CannotWrite, DamagedBook
 from afterdraft.manuscript.blocks import Aside, Block, Blocks
 from afterdraft.manuscript.division import Division, Doubt
-from afterdraft.store import backups, cards, divisions, drafts, inspect, journal, notes, search
+from afterdraft.store import backups, cards, divisions, drafts, fields, inspect, journal, notes, search
 from afterdraft.store.desk import OpenDesk
 from afterdraft.store.journal import Journal
 from afterdraft.store.migrate import migrate, refuse_newer, refuse_older
@@ -20,7 +20,7 @@ from afterdraft.store.migrations import MIGRATIONS, Migration
 from afterdraft.store.readers import Readers
 from afterdraft.store.trouble import told
 from afterdraft.store.writer import Writer
-from afterdraft.work.ports import BookFacts, Desk, DraftFacts, Edit, Edits, Hit
+from afterdraft.work.ports import BookFacts, Desk, DraftFacts, Edit, Edits, Fields, Hit, Written
 
 T = TypeVar("T")
 Now = Callable[[], datetime]
@@ -129,6 +129,10 @@ class BookFile:
     def card(self, id: str) -> Card:
         with self._reading() as db:
             return cards.card(db, id)
+
+    def fields(self, kind: Written, id: str) -> Fields:
+        with self._reading() as db:
+            return fields.fields(db, kind, id)
 
     def draft_of(self, scene: str) -> str:
         with self._reading() as db:

@@ -1,11 +1,10 @@
-"""Cards: rows of the writer's half, and whose save was the last."""
+"""Cards: rows of the writer's half."""
 
 import sqlite3
 
-from afterdraft.desk.card import CARD_FIELDS, Card, CardField
+from afterdraft.desk.card import CARD_FIELDS, Card
 from afterdraft.errors import Missing
 from afterdraft.store import notes
-from afterdraft.work.ports import LastSave
 
 _FIELDS = ", ".join(f"c.{field}" for field in CARD_FIELDS)
 _CARD = f"SELECT c.id, c.scene, {_FIELDS}, r.revision FROM desk_card c JOIN row_revision r ON r.id = c.id"  # noqa: S608 — own names
@@ -25,23 +24,6 @@ def card(db: sqlite3.Connection, id: str) -> Card:
 def card_of(db: sqlite3.Connection, scene: str) -> Card:
     """Raises `Missing`."""
     return _card(db.execute(f"{_CARD} WHERE c.scene = ?", (scene,)).fetchone())
-
-
-def set_field(db: sqlite3.Connection, id: str, field: CardField, text: str, *, client: str, sequence: int) -> int:
-    """Write one field; returns the new revision. Raises `Missing`."""
-    if field not in CARD_FIELDS:
-        raise Missing("This part of the card")
-    db.execute(f"UPDATE desk_card SET {field} = ? WHERE id = ?", (text, id))  # noqa: S608 — one of CARD_FIELDS
-    db.execute(
-        "UPDATE field_save SET client = ?, sequence = ? WHERE id = ? AND field = ?", (client, sequence, id, field)
-    )
-    return card(db, id).revision
-
-
-def last_saves(db: sqlite3.Connection, id: str) -> dict[str, LastSave]:
-    """Of each field that ever changed."""
-    rows = db.execute("SELECT field, revision, client, sequence FROM field_save WHERE id = ?", (id,))
-    return {field: LastSave(*row) for field, *row in rows}
 
 
 def join(db: sqlite3.Connection, *, into: str, of: str) -> None:

@@ -5,15 +5,15 @@ import sqlite3
 from collections.abc import Mapping, Sequence
 
 from afterdraft.desk.anchor import Anchor
-from afterdraft.desk.card import Card, CardField
+from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note, NoteState
 from afterdraft.manuscript.division import Division
 from afterdraft.manuscript.draft import Draft
-from afterdraft.store import cards, divisions, drafts, notes
+from afterdraft.store import cards, divisions, drafts, fields, notes
 from afterdraft.store.forms import dumped
 from afterdraft.store.journal import Journal
 from afterdraft.store.names import Kind, new_code, new_id
-from afterdraft.work.ports import LastSave
+from afterdraft.work.ports import Fields, Written
 
 
 class OpenDesk:
@@ -45,11 +45,11 @@ class OpenDesk:
     def card_of(self, scene: str) -> Card:
         return cards.card_of(self._db, scene)
 
-    def set_card_field(self, id: str, field: CardField, text: str, *, client: str, sequence: int) -> int:
-        return cards.set_field(self._db, id, field, text, client=client, sequence=sequence)
+    def fields(self, kind: Written, id: str) -> Fields:
+        return fields.fields(self._db, kind, id)
 
-    def last_saves(self, card: str) -> dict[str, LastSave]:
-        return cards.last_saves(self._db, card)
+    def set_field(self, kind: Written, id: str, field: str, text: str, *, client: str, sequence: int) -> int:
+        return fields.set_field(self._db, kind, id, field, text, client=client, sequence=sequence)
 
     def join_cards(self, *, into: str, of: str) -> None:
         cards.join(self._db, into=into, of=of)

@@ -7,7 +7,7 @@ from afterdraft.desk.card import CardField
 from afterdraft.errors import Missing
 from afterdraft.manuscript.outline import SceneView, outline
 from afterdraft.work.ports import Book
-from afterdraft.work.write_card import write_card
+from afterdraft.work.write_field import write_field
 from afterdraft.work.write_note import write_note
 
 HERE = "demonstration"  # stands for the window that wrote it
@@ -33,7 +33,7 @@ def demonstrate(book: Book, draft: str, work: Work) -> None:
         card = book.cards(draft)[_scene(book, draft, written.opens)]
         for sequence, (name, text) in enumerate(written.fields.items(), start=1):
             now = book.card(card.id).revision
-            write_card(book, card.id, name, text, revision=now, client=HERE, sequence=sequence, done=True)
+            write_field(book, "card", card.id, name, text, revision=now, client=HERE, sequence=sequence, done=True)
     for opens, text in work.notes:
         write_note(book, text, scene=None if opens is None else _scene(book, draft, opens))
 

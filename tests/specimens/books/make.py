@@ -9,7 +9,7 @@ from pathlib import Path
 
 from afterdraft.store.migrations import MIGRATIONS
 from afterdraft.work.split_scene import split_scene
-from afterdraft.work.write_card import write_card
+from afterdraft.work.write_field import write_field
 from afterdraft.work.write_note import write_note, write_note_on_passage
 from tests.store import sample
 
@@ -23,7 +23,7 @@ def main() -> None:
         with book:
             cards = list(book.cards(draft).values())
             for card, text in zip(cards, ("Ottla comes early.", "Rain."), strict=False):
-                write_card(book, card.id, "summary", text, revision=1, client="a", sequence=1, done=True)
+                write_field(book, "card", card.id, "summary", text, revision=1, client="a", sequence=1, done=True)
             write_note(book, "Which step?")
             write_note_on_passage(book, "Late for what?", draft=draft, paragraph=4, start=1, end=5)
             split_scene(book, draft, 4)

@@ -8,7 +8,8 @@ import sqlite3
 from collections.abc import Callable
 
 from afterdraft.store.migrations.m0001_first import first
+from afterdraft.store.migrations.m0002_desk import desk
 
 Migration = Callable[[sqlite3.Connection], None]
 
-MIGRATIONS: tuple[Migration, ...] = (first,)
+MIGRATIONS: tuple[Migration, ...] = (first, desk)

@@ -11,6 +11,8 @@ backwards, not even through undo), `undo_…` (the journal) and `search_…` (fu
 
 import sqlite3
 
+from afterdraft.store.migrations.making import counted, searched, statements
+
 _BOOK = """
 CREATE TABLE book (
     one INTEGER PRIMARY KEY CHECK (one = 1),
@@ -221,28 +223,16 @@ _COUNTED = {
     "desk_card": ("scene", "summary", "comes_in", "leaves", "needed_for"),
     "desk_note": ("scene", "text", "state"),
 }
-_BUMP = "INSERT INTO row_revision (id) VALUES (NEW.id) ON CONFLICT (id) DO UPDATE SET revision = revision + 1;"
 
 
 def first(db: sqlite3.Connection) -> None:
     """Make every table, index and trigger of a new book."""
     scripts = [_BOOK, _TEXT, _DESK]
     scripts += [_frozen(table) for table in _FROZEN]
-    scripts += [_searched(name, table, columns) for name, (table, columns) in _SEARCHED.items()]
-    scripts += [_counted(table, columns) for table, columns in _COUNTED.items()]
-    for statement in _statements("\n".join(scripts)):
+    scripts += [searched(name, table, columns) for name, (table, columns) in _SEARCHED.items()]
+    scripts += [counted(table, columns) for table, columns in _COUNTED.items()]
+    for statement in statements("\n".join(scripts)):
         db.execute(statement)
-
-
-def _statements(script: str) -> list[str]:
-    """The statements of a script, one by one: `executescript` would commit first."""
-    found, pending = [], ""
-    for line in script.splitlines(keepends=True):
-        pending += line
-        if sqlite3.complete_statement(pending):
-            found.append(pending)
-            pending = ""
-    return found
 
 
 def _frozen(table: str) -> str:
@@ -251,35 +241,3 @@ def _frozen(table: str) -> str:
         f"BEGIN SELECT RAISE(ABORT, 'a draft, once in, never changes'); END;\n"
         for act in ("UPDATE", "DELETE")
     )
-
-
-def _searched(name: str, table: str, columns: tuple[str, ...]) -> str:
-    # U+02BC is a letter to Unicode, but an apostrophe to whoever types it: it parts words like the other apostrophes.
-    listed = ", ".join(columns)
-    old, new = (", ".join(f"{row}.{column}" for column in columns) for row in ("OLD", "NEW"))
-    forget = f"INSERT INTO search_{name} (search_{name}, rowid, {listed}) VALUES ('delete', OLD.key, {old});"  # noqa: S608 — own names
-    learn = f"INSERT INTO search_{name} (rowid, {listed}) VALUES (NEW.key, {new});"  # noqa: S608
-    return f"""
-CREATE VIRTUAL TABLE search_{name} USING fts5 (
-    {listed}, content = '{table}', content_rowid = 'key', tokenize = "unicode61 remove_diacritics 2 separators 'ʼ'"
-);
-CREATE TRIGGER {table}_found AFTER INSERT ON {table} BEGIN {learn} END;
-CREATE TRIGGER {table}_found_anew AFTER UPDATE ON {table} BEGIN {forget} {learn} END;
-CREATE TRIGGER {table}_lost AFTER DELETE ON {table} BEGIN {forget} END;
-"""
-
-
-def _counted(table: str, columns: tuple[str, ...]) -> str:
-    changed = " OR ".join(f"OLD.{column} IS NOT NEW.{column}" for column in columns)
-    fields = "\n".join(_field_changed(column) for column in columns)
-    return f"""
-CREATE TRIGGER {table}_counted AFTER INSERT ON {table} BEGIN {_BUMP} END;
-CREATE TRIGGER {table}_counted_again AFTER UPDATE ON {table} WHEN {changed} BEGIN {_BUMP} {fields} END;
-"""
-
-
-def _field_changed(column: str) -> str:
-    return f"""
-INSERT INTO field_save (id, field, revision)
-SELECT id, '{column}', revision FROM row_revision WHERE id = NEW.id AND OLD.{column} IS NOT NEW.{column}
-ON CONFLICT (id, field) DO UPDATE SET revision = excluded.revision, client = '', sequence = 0;"""  # noqa: S608 — own names

@@ -1,5 +1,5 @@
-// A card saves itself: a while after typing, on leaving the box, and when the page is left. "Saved" is said only when
-// the server has it for good. One save of a card is under way at a time; each field keeps only its latest text.
+// What she types saves itself, in each form marked data-saves: a while after typing, on leaving the box, and when the page is left. "Saved" is said only when
+// the server has it for good. One save of a form is under way at a time; each field keeps only its latest text.
 import { clash } from "./clash.js";
 import { mark } from "./fore_edge.js";
 import { say, unsay } from "./messages.js";
@@ -11,13 +11,11 @@ const STARTED_ANEW = "Afterdraft was started anew. Your words are kept in this w
 const client = crypto.randomUUID();
 
 export function autosave() {
-  const form = document.querySelector("[data-card]");
-  if (!form) return { busy: () => false };
-  const card = new Card(form);
-  return { busy: () => card.unsaved() || document.activeElement?.closest("[data-card]") !== null };
+  const forms = [...document.querySelectorAll("[data-saves]")].map((form) => new Saving(form));
+  return { busy: () => forms.some((form) => form.unsaved()) || Boolean(document.activeElement?.closest("[data-saves]")) };
 }
 
-class Card {
+class Saving {
   constructor(form) {
     this.form = form;
     this.path = form.action;
@@ -93,7 +91,7 @@ class Card {
     this.say(this.dirty(box) ? "" : "Saved");
     if (this.dirty(box) && !this.waiting.has(name)) this.waiting.set(name, false);
     edits(JSON.parse(answer.headers.get("Afterdraft-Edits")));
-    mark(Boolean(this.box("summary").dataset.saved.trim()), answer.headers.get("Afterdraft-Progress")?.split(" ").map(Number));
+    if (this.form.dataset.card) mark(Boolean(this.box("summary").dataset.saved.trim()), answer.headers.get("Afterdraft-Progress")?.split(" ").map(Number));
     return true;
   }
 

@@ -9,7 +9,7 @@ from afterdraft.errors import Missing, Stale
 from afterdraft.store.book import BookFile
 from afterdraft.work.join_scenes import join_scenes
 from afterdraft.work.retitle import retitle_scene
-from afterdraft.work.write_card import write_card
+from afterdraft.work.write_field import write_field
 from tests.store.sample import undo
 
 
@@ -24,8 +24,9 @@ class Window:
     def send(self, text: str, field: CardField = "summary", *, sequence: int | None = None, done: bool = True) -> int:
         """Send a save without waiting for what was answered to those before."""
         self.sequence += 1
-        return write_card(
+        return write_field(
             self.book,
+            "card",
             self.card,
             field,
             text,
