@@ -94,6 +94,13 @@ class CannotOpen(UnreadableManuscript):
         super().__init__(f"{path} cannot be opened: {why}. Nothing was changed. Check the name and the folder.")
 
 
+def retold(kind: str, sentence: str) -> UnreadableManuscript:
+    """A refusal as another process of ours wrote it: the class called `kind`, with the sentence it wrote."""
+    known = {one.__name__: one for one in UnreadableManuscript.__subclasses__()}
+    cls = known.get(kind, UnreadableManuscript)
+    return cls.__new__(cls, sentence)
+
+
 class BookTrouble(AfterdraftError):
     """The book file cannot be used as it is."""
 

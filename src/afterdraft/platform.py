@@ -132,3 +132,13 @@ else:
         except OSError:
             return False
         return True
+
+
+def limit_memory(size: int) -> None:
+    """No more than `size` bytes of address space for this process; on Windows there is no such limit."""
+    if sys.platform != "win32":
+        import resource  # not there on Windows
+
+        _, most = resource.getrlimit(resource.RLIMIT_AS)
+        wanted = size if most == resource.RLIM_INFINITY else min(size, most)
+        resource.setrlimit(resource.RLIMIT_AS, (wanted, most))

@@ -9,7 +9,7 @@ from importlib import resources
 from pathlib import Path
 from typing import TypeVar
 
-from afterdraft import platform
+from afterdraft import apart, platform
 from afterdraft.desk.card import CARD_FIELDS
 from afterdraft.errors import AlreadyThere, CannotOpen, EmptyManuscript, Missing
 from afterdraft.formats import kinds, table
@@ -64,7 +64,7 @@ def read(files: Sequence[File]) -> Draft:
     from afterdraft.manuscript.structure import structure  # late: a server that only opens books needs none of it
 
     files = in_order(files)
-    return structure(joined([table.read(content, name) for name, content in files]))
+    return structure(joined(apart.read(files)))
 
 
 def begin(files: Sequence[File], *, folder: BooksFolder, path: Path | None = None, title: str = "") -> Path:

@@ -1,0 +1,76 @@
+"""Manuscripts are read in a process of their own: nothing a file does there harms the program."""
+
+import io
+import os
+import pickle
+import subprocess
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from afterdraft import apart, errors
+from afterdraft.formats import table
+from tests.support import need
+
+TEXT = b"Chapter One\n\nThe ferry was late.\n\nChapter Two\n\nIt came.\n"
+
+
+def test_what_is_read_apart_is_what_is_read_here() -> None:
+    assert apart.read([("draft.txt", TEXT), ("more.md", TEXT)]) == (
+        table.read(TEXT, "draft.txt"),
+        table.read(TEXT, "more.md"),
+    )
+
+
+@pytest.mark.parametrize(
+    ("name", "content", "kind"),
+    [
+        ("draft.pdf", b"%PDF-1.7\n", errors.UnknownFormat),
+        ("draft.docx", b"PK\x03\x04 and no more", errors.DamagedFile),
+        ("draft.txt", b"  \n", errors.EmptyManuscript),
+    ],
+)
+def test_a_refusal_comes_back_as_it_was_written(
+    name: str, content: bytes, kind: type[errors.UnreadableManuscript]
+) -> None:
+    with pytest.raises(errors.UnreadableManuscript) as here:
+        table.read(content, name)
+    with pytest.raises(kind) as told:
+        apart.read([(name, content)])
+    assert type(told.value) is type(here.value)
+    assert str(told.value) == str(here.value)
+
+
+def test_a_reader_that_takes_too_long_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(apart, "SECONDS", 0.01)
+    with pytest.raises(errors.TooLarge, match="took too long"):
+        apart.read([("draft.txt", TEXT)])
+
+
+def test_memory_is_limited_in_the_child(monkeypatch: pytest.MonkeyPatch) -> None:
+    need(hasattr(os, "fork"), "a system that limits memory")
+    script = "from afterdraft import apart, platform; apart.MEGABYTES = 100; apart._child()"
+    real = subprocess.run
+
+    def smaller(command: list[str], **given: Any) -> subprocess.CompletedProcess[bytes]:
+        return real([*command[:2], "-c", script], **given)
+
+    monkeypatch.setattr(subprocess, "run", smaller)
+    assert apart.read([("draft.txt", TEXT)])[0].blocks
+    with pytest.raises(errors.TooLarge, match="more memory"):
+        apart.read([("draft.txt", b"Late again. " * 2_500_000)])
+
+
+def test_nothing_but_blocks_is_built_of_an_answer() -> None:
+    with pytest.raises(pickle.UnpicklingError):
+        apart._Answer(io.BytesIO(pickle.dumps(subprocess.run))).load()
+
+
+def test_a_fault_of_the_reader_is_told_as_one(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    (tmp_path / "lxml.py").write_text("raise ValueError('The ferry was late.')", encoding="utf-8")
+    for name in ("HOME", "XDG_STATE_HOME"):  # where it writes down the fault
+        monkeypatch.setenv(name, str(tmp_path))
+    monkeypatch.setenv("PYTHONPATH", str(tmp_path))
+    with pytest.raises(apart.ReadingFault):
+        apart.read([("draft.html", b"<html><p>The ferry was late.</p></html>")])
