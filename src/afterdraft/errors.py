@@ -25,6 +25,7 @@ is lost, what to do. The faces (command line, web) map the class to an exit code
     │   ├── NothingToUndo
     │   ├── Missing               the thing named is not there (any more)
     │   └── NotPossible
+    │       └── NameTaken         another has this name; it can be added all the same
     ├── WrongUse                  a command was given something it cannot use (exit 2)
     │   ├── PortTaken
     │   ├── NotABookYet           a manuscript where a book is wanted
@@ -183,6 +184,10 @@ class Missing(EditRefused):
 class NotPossible(EditRefused):
     def __init__(self, why: str) -> None:
         super().__init__(f"{why} Nothing was changed.")
+
+
+class NameTaken(NotPossible):
+    """Another has this name, among its own or its other names. It can be added all the same, once she says so."""
 
 
 class WrongUse(AfterdraftError):

@@ -1,10 +1,11 @@
 """Cast and places, entered by hand; what reading finds meets them later."""
 
 from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, get_args
 
 KnownKind = Literal["person", "place"]
 Presence = Literal["viewpoint", "on page", "mentioned"]
+PRESENCES: tuple[Presence, ...] = get_args(Presence)
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +29,14 @@ class Present:
     scene: str  # id
     person: str  # id
     how: Presence
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """A scene happens in a place."""
+
+    scene: str  # id
+    place: str  # id
 
 
 @dataclass(frozen=True, slots=True)

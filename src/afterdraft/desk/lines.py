@@ -56,6 +56,8 @@ class Strand:
 class Follows:
     """The link from a scene to the earlier one that makes it happen."""
 
+    id: str
     scene: str  # id
     source: str  # id of the earlier scene
     why: str = ""
+    revision: int = 0

@@ -13,8 +13,10 @@ from afterdraft.errors import BookOpenElsewhere, CannotWrite, DamagedBook
 from afterdraft.manuscript.blocks import Aside, Block, Blocks
 from afterdraft.manuscript.division import Division, Doubt
 from afterdraft.store import backups, cards, divisions, drafts, fields, inspect, journal, notes, search
+from afterdraft.store.cast import BookCast
 from afterdraft.store.desk import OpenDesk
 from afterdraft.store.journal import Journal
+from afterdraft.store.lines import BookLines
 from afterdraft.store.migrate import migrate, refuse_newer, refuse_older
 from afterdraft.store.migrations import MIGRATIONS, Migration
 from afterdraft.store.readers import Readers
@@ -30,7 +32,7 @@ def utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-class BookFile:
+class BookFile(BookLines, BookCast):
     """Fills `work.ports.Book`. Made by `store.opening`; `path` holds a book of ours."""
 
     def __init__(

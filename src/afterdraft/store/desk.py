@@ -10,13 +10,15 @@ from afterdraft.desk.note import Note, NoteState
 from afterdraft.manuscript.division import Division
 from afterdraft.manuscript.draft import Draft
 from afterdraft.store import cards, divisions, drafts, fields, notes
+from afterdraft.store.cast import DeskCast
 from afterdraft.store.forms import dumped
 from afterdraft.store.journal import Journal
+from afterdraft.store.lines import DeskLines
 from afterdraft.store.names import Kind, new_code, new_id
 from afterdraft.work.ports import Fields, Written
 
 
-class OpenDesk:
+class OpenDesk(DeskLines, DeskCast):
     """Fills `work.ports.Desk`. `now`: UTC, ISO 8601."""
 
     def __init__(self, db: sqlite3.Connection, journal: Journal, now: str) -> None:

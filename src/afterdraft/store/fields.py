@@ -20,6 +20,7 @@ TABLES: Mapping[Written, tuple[str, tuple[str, ...]]] = {
     "guarded": ("desk_guarded", ("why",)),
     "line": ("desk_line", ("name", "note")),
     "strand": ("desk_strand", ("name",)),
+    "follows": ("desk_follows", ("why",)),
     "person": ("desk_person", _KNOWN),
     "place": ("desk_place", _KNOWN),
     "carried": ("desk_carried", ("comes_in", "leaves")),

@@ -4,7 +4,27 @@ import secrets
 import sqlite3
 from typing import Literal
 
-Kind = Literal["book", "draft", "part", "chapter", "scene", "matter", "card", "note"]
+Kind = Literal[
+    "book",
+    "draft",
+    "part",
+    "chapter",
+    "scene",
+    "matter",
+    "card",
+    "note",
+    "arrangement",
+    "row",
+    "laid",
+    "unit card",
+    "line",
+    "point",
+    "strand",
+    "follows",
+    "person",
+    "place",
+    "carried",
+]
 PREFIX: dict[Kind, str] = {
     "book": "bk",
     "draft": "dr",
@@ -14,6 +34,17 @@ PREFIX: dict[Kind, str] = {
     "matter": "fm",
     "card": "cd",
     "note": "nt",
+    "carried": "ca",
+    "place": "pl",
+    "person": "pe",
+    "follows": "fo",
+    "strand": "st",
+    "point": "pn",
+    "line": "ln",
+    "arrangement": "ar",
+    "row": "rw",
+    "laid": "ld",
+    "unit card": "uc",
 }
 
 _ALPHABET = "abcdefghijklmnopqrstuvwxyz234567"  # base 32 of RFC 4648, in small letters

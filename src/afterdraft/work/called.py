@@ -1,5 +1,7 @@
 """What things are called on the undo button."""
 
+from collections.abc import Sequence
+
 from afterdraft.errors import Missing
 from afterdraft.manuscript.division import Division, Scene
 from afterdraft.manuscript.naming import scene_name, shortened
@@ -22,6 +24,14 @@ def scene_called(book: Book, scene: str) -> str:
         if isinstance(unit, Scene) and unit.id == scene:
             return quoted(scene_name(unit, _first_words(book, draft, division, start, end)))
     raise Missing("This scene")
+
+
+def scenes_called(book: Book, scenes: Sequence[str], *, more: int = 0) -> str:
+    """One scene as `scene_called`; of several, and of `more` cards without a scene, how many. Raises `Missing`."""
+    if len(scenes) == 1 and not more:
+        return scene_called(book, scenes[0])
+    count = len(scenes) + more
+    return f"{count} {'scenes' if scenes else 'card' if count == 1 else 'cards'}"
 
 
 def line_called(book: Book, draft: str, paragraph: int) -> str:

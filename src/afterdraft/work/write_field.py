@@ -25,6 +25,7 @@ FIELD_NAMES: Mapping[tuple[Written, str], str] = {
     ("unit", "answers"): "“What the end answers”",
     ("arrangement", "why"): "Why",
     ("guarded", "why"): "Why it is guarded",
+    ("follows", "why"): "Why it follows",
     ("carried", "comes_in"): "“Comes in with”",
     ("carried", "leaves"): "“Leaves with”",
     ("change", "wrong"): "“What is wrong”",

@@ -39,6 +39,8 @@ CREATE TABLE desk_offered (  -- margin comments that were offered as notes, and 
 """
 
 _ARRANGING = """
+ALTER TABLE book ADD COLUMN arrangement TEXT NOT NULL DEFAULT '';  -- id of the one last looked at
+
 CREATE TABLE desk_arrangement (
     id TEXT PRIMARY KEY NOT NULL,
     draft TEXT NOT NULL REFERENCES text_draft (id),
@@ -120,7 +122,8 @@ CREATE TABLE desk_point (
 ) STRICT;
 
 CREATE TABLE desk_strand (
-    id TEXT PRIMARY KEY NOT NULL,
+    key INTEGER PRIMARY KEY,
+    id TEXT NOT NULL UNIQUE,
     place TEXT NOT NULL,
     name TEXT NOT NULL,
     letter TEXT NOT NULL
@@ -132,10 +135,12 @@ CREATE TABLE desk_strand_scene (
 ) STRICT;
 
 CREATE TABLE desk_follows (
+    key INTEGER PRIMARY KEY,
+    id TEXT NOT NULL UNIQUE,
     scene TEXT NOT NULL REFERENCES desk_scene (id) DEFERRABLE INITIALLY DEFERRED,
     source TEXT NOT NULL REFERENCES desk_scene (id) DEFERRABLE INITIALLY DEFERRED,
     why TEXT NOT NULL DEFAULT '',
-    PRIMARY KEY (scene, source)
+    UNIQUE (scene, source)
 ) STRICT;
 
 CREATE INDEX desk_point_by_line ON desk_point (line);
@@ -211,6 +216,8 @@ _SEARCHED = {
     "laid": ("desk_laid", ("title", "what", "viewpoint", "people", "setting", "time")),
     "unit_card": ("desk_unit_card", ("summary", "whose", "wants", "answers")),
     "line": ("desk_line", ("name", "note")),
+    "strand": ("desk_strand", ("name",)),
+    "follows": ("desk_follows", ("why",)),
     "person": ("desk_person", ("name", "aliases", "note")),
     "place": ("desk_place", ("name", "aliases", "note")),
     "carried": ("desk_carried", ("comes_in", "leaves")),
@@ -225,6 +232,7 @@ _COUNTED = {
     "desk_unit_card": ("summary", "whose", "wants", "answers"),
     "desk_line": ("name", "letter", "note"),
     "desk_strand": ("name", "letter"),
+    "desk_follows": ("why",),
     "desk_person": ("name", "aliases", "note", "mark"),
     "desk_place": ("name", "aliases", "note", "mark"),
     "desk_carried": ("comes_in", "leaves"),

@@ -7,13 +7,15 @@ from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note
 from afterdraft.manuscript.blocks import Aside, Block, Blocks
 from afterdraft.manuscript.division import Division, Doubt
+from afterdraft.work.ports.cast import BookCast
 from afterdraft.work.ports.desk import Desk
+from afterdraft.work.ports.lines import BookLines
 from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fields, Hit, Written
 
 T = TypeVar("T")
 
 
-class Book(Protocol):
+class Book(BookLines, BookCast, Protocol):
     """One open book file."""
 
     @property

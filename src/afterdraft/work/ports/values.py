@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
-UnitKind = Literal["part", "chapter", "scene", "matter"]
+UnitKind = Literal["part", "chapter", "scene", "matter", "arrangement", "row", "laid"]
 Written = Literal[
     "card",
     "next",
@@ -15,6 +15,7 @@ Written = Literal[
     "guarded",
     "line",
     "strand",
+    "follows",
     "person",
     "place",
     "carried",

@@ -1,0 +1,105 @@
+"""Mark where a thread opens, is carried or closes; a setup, its returns and payoffs; who learns of a reveal."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from afterdraft.desk.anchor import Anchor, anchor
+from afterdraft.desk.lines import DOES, Does, LineKind
+from afterdraft.errors import NotPossible
+from afterdraft.manuscript.division import Scene
+from afterdraft.manuscript.validity import leaf_at
+from afterdraft.work.called import quoted, scenes_called
+from afterdraft.work.finding import READER, WORDS, learner, line_called, named
+from afterdraft.work.plain import line as one_line
+from afterdraft.work.ports import Book, Desk
+
+NOT_HERE = "These words are not in the text of this scene."
+
+
+@dataclass(frozen=True, slots=True)
+class Passage:
+    """A stretch of one paragraph; a selection over several paragraphs is several of these."""
+
+    paragraph: int
+    start: int  # half-open, code points
+    end: int
+
+
+def mark_point(
+    book: Book,
+    kind: LineKind,
+    name: str,
+    does: Does,
+    *,
+    scenes: Sequence[str] = (),
+    laid: Sequence[str] = (),
+    who: str = "",
+    passages: Sequence[Passage] = (),
+) -> tuple[str, ...]:
+    """Mark scenes, and planned cards without a scene (`laid`), as one edit; returns the points' ids.
+
+    The line is found by its name, or added. `who` learns of a reveal: a name, found or added to the cast; none is the
+    reader. `passages` fasten the point to words of its one scene. Raises `NotPossible`, `Missing`.
+    """
+    wanted = named(name, WORDS[kind])
+    _refuse(kind, does, scenes, laid, passages)
+    draft = book.draft_of(scenes[0]) if passages else ""
+
+    def change(desk: Desk) -> tuple[str, ...]:
+        line = line_called(desk, kind, wanted)
+        person = learner(desk, who) if kind == "reveal" else None
+        anchors = _fastened(desk, draft, scenes[0], passages)
+        on_scenes = [desk.add_point(line, does, scene=one, person=person, anchors=anchors) for one in scenes]
+        on_cards = [desk.add_point(line, does, scene=None, laid=one, person=person) for one in laid]
+        return (*on_scenes, *on_cards)
+
+    where = scenes_called(book, scenes, more=len(laid))
+    return book.edit(f"{_told(does, wanted, who)} in {where}", change)
+
+
+def unmark_point(book: Book, line: str, point: str) -> None:
+    """Take a mark off. Raises `Missing`."""
+    name = quoted(book.line(line).name)
+    book.edit(f"Take off a mark of {name}", lambda desk: desk.remove_point(point))
+
+
+def _refuse(
+    kind: LineKind, does: Does, scenes: Sequence[str], laid: Sequence[str], passages: Sequence[Passage]
+) -> None:
+    if does not in DOES[kind]:
+        raise NotPossible(f"{WORDS[kind]} is marked with one of: {', '.join(DOES[kind])}.")
+    if not scenes and not laid:
+        raise NotPossible("No scene was chosen.")
+    if passages and (len(scenes) != 1 or laid):
+        raise NotPossible("A passage belongs to one scene.")
+
+
+def _fastened(desk: Desk, draft: str, scene: str, passages: Sequence[Passage]) -> tuple[Anchor, ...]:
+    if not passages:
+        return ()
+    division = desk.division(draft)
+    made = []
+    for one in passages:
+        holder = leaf_at(division, one.paragraph)
+        text = desk.text(draft, one.paragraph)
+        here = holder is not None and isinstance(holder[0], Scene) and holder[0].id == scene
+        if not (here and 0 <= one.start < one.end <= len(text)):
+            raise NotPossible(NOT_HERE)
+        made.append(anchor(draft=draft, paragraph=one.paragraph, text=text, start=one.start, end=one.end))
+    return tuple(made)
+
+
+def _told(does: Does, name: str, who: str) -> str:
+    """How the edit is called: "“The gun” is paid"."""
+    return _TOLD[does](quoted(name), one_line(who) or READER)
+
+
+_TOLD: dict[Does, Callable[[str, str], str]] = {
+    "opens": lambda name, _: f"{name} opens",
+    "carries": lambda name, _: f"{name} is carried",
+    "closes": lambda name, _: f"{name} closes",
+    "setup": lambda name, _: f"Setup of {name}",
+    "return": lambda name, _: f"Return of {name}",
+    "payoff": lambda name, _: f"Payoff of {name}",
+    "learns": lambda name, who: f"{who[:1].upper()}{who[1:]} learns {name}",
+}
