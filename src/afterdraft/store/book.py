@@ -13,6 +13,7 @@ from afterdraft.errors import BookOpenElsewhere, CannotWrite, DamagedBook
 from afterdraft.manuscript.blocks import Aside, Block, Blocks
 from afterdraft.manuscript.division import Division, Doubt
 from afterdraft.store import backups, cards, divisions, drafts, fields, inspect, journal, notes, search
+from afterdraft.store.arranging import BookArrangements
 from afterdraft.store.cast import BookCast
 from afterdraft.store.desk import OpenDesk
 from afterdraft.store.journal import Journal
@@ -32,7 +33,7 @@ def utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-class BookFile(BookLines, BookCast):
+class BookFile(BookArrangements, BookLines, BookCast):
     """Fills `work.ports.Book`. Made by `store.opening`; `path` holds a book of ours."""
 
     def __init__(

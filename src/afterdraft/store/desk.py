@@ -9,7 +9,8 @@ from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note, NoteState
 from afterdraft.manuscript.division import Division
 from afterdraft.manuscript.draft import Draft
-from afterdraft.store import cards, divisions, drafts, fields, notes
+from afterdraft.store import cards, divisions, drafts, fields, following, notes
+from afterdraft.store.arranging import DeskArrangements
 from afterdraft.store.cast import DeskCast
 from afterdraft.store.forms import dumped
 from afterdraft.store.journal import Journal
@@ -18,7 +19,7 @@ from afterdraft.store.names import Kind, new_code, new_id
 from afterdraft.work.ports import Fields, Written
 
 
-class OpenDesk(DeskLines, DeskCast):
+class OpenDesk(DeskArrangements, DeskLines, DeskCast):
     """Fills `work.ports.Desk`. `now`: UTC, ISO 8601."""
 
     def __init__(self, db: sqlite3.Connection, journal: Journal, now: str) -> None:
@@ -30,7 +31,9 @@ class OpenDesk(DeskLines, DeskCast):
         return divisions.read(self._db, draft)
 
     def set_division(self, draft: str, division: Division) -> None:
-        divisions.write(self._db, draft, division)
+        old = divisions.write(self._db, draft, division)
+        following.follow_units(self._db, draft, old, division, now=self._now)
+        following.lay_new(self._db, draft, division)
 
     def new_id(self, kind: Kind = "scene") -> str:
         return new_id(kind)
@@ -55,9 +58,11 @@ class OpenDesk(DeskLines, DeskCast):
 
     def join_cards(self, *, into: str, of: str) -> None:
         cards.join(self._db, into=into, of=of)
+        following.merge(self._db, into=into, of=of, now=self._now)
 
     def loosen_card(self, scene: str) -> None:
         cards.loosen(self._db, scene, now=self._now)
+        following.loosen(self._db, scene, now=self._now)
 
     def note(self, id: str) -> Note:
         return notes.note(self._db, id)
@@ -67,6 +72,7 @@ class OpenDesk(DeskLines, DeskCast):
 
     def follow_anchors(self, draft: str) -> None:
         notes.follow_anchors(self._db, draft)
+        following.follow_points(self._db, draft)
 
     def set_note(self, id: str, *, text: str | None = None, state: NoteState | None = None) -> Note:
         return notes.set_note(self._db, id, text=text, state=state)

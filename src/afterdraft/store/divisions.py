@@ -45,8 +45,8 @@ def draft_of(db: sqlite3.Connection, scene: str) -> str:
     return str(row[0])
 
 
-def write(db: sqlite3.Connection, draft: str, division: Division) -> None:
-    """Write what differs. A new scene gets a card, and a code unless it brings one.
+def write(db: sqlite3.Connection, draft: str, division: Division) -> Division:
+    """Write what differs; returns what it was. A new scene gets a card, and a code unless it brings one.
 
     A scene that goes must have no card any more: the database refuses at the commit.
     """
@@ -60,6 +60,7 @@ def write(db: sqlite3.Connection, draft: str, division: Division) -> None:
     for scene in division.scenes:
         if scene.id not in known:
             db.execute("INSERT INTO desk_card (id, scene) VALUES (?, ?)", (new_id("card"), scene.id))
+    return old
 
 
 def with_new_ids(division: Division) -> Division:

@@ -2,7 +2,9 @@
 
 from collections.abc import Callable, Mapping
 
+from afterdraft.desk.arranging import everything
 from afterdraft.errors import NotPossible, Stale
+from afterdraft.work.arranging import card_called, draft_id
 from afterdraft.work.called import quoted, scene_called
 from afterdraft.work.plain import plain
 from afterdraft.work.ports import Book, Desk, Fields, LastSave, Saved, Written
@@ -118,7 +120,13 @@ def _first_text(book: Book, id: str, stands: Fields) -> str:
     return quoted(text) if text else ""
 
 
-_CALLED: Mapping[Written, Callable[[Book, str, Fields], str]] = {"card": _scenes_card}
+def _laid_card(book: Book, id: str, stands: Fields) -> str:
+    cards = (card for one in book.arrangements(draft_id(book)) for card in everything(one))
+    found = next((card for card in cards if card.id == id), None)
+    return card_called(book, found) if found else _first_text(book, id, stands)
+
+
+_CALLED: Mapping[Written, Callable[[Book, str, Fields], str]] = {"card": _scenes_card, "next": _laid_card}
 
 
 def _unseen(save: LastSave, revision: int, client: str) -> bool:

@@ -7,6 +7,7 @@ from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note
 from afterdraft.manuscript.blocks import Aside, Block, Blocks
 from afterdraft.manuscript.division import Division, Doubt
+from afterdraft.work.ports.arranging import ArrangingBook
 from afterdraft.work.ports.cast import BookCast
 from afterdraft.work.ports.desk import Desk
 from afterdraft.work.ports.lines import BookLines
@@ -15,7 +16,7 @@ from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fie
 T = TypeVar("T")
 
 
-class Book(BookLines, BookCast, Protocol):
+class Book(ArrangingBook, BookLines, BookCast, Protocol):
     """One open book file."""
 
     @property
