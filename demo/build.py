@@ -45,7 +45,7 @@ def built() -> dict[Path, bytes]:
 
 def loadable(work: dict[str, Any]) -> dict[str, Any]:
     """What the program can load of the writer's work; the rest waits in `demo/work.json`."""
-    return {key: work[key] for key in ("summaries", "notes")}
+    return {key: entries for key, entries in work.items() if key != "waiting"}
 
 
 def copies(chapters: tuple[SourceChapter, ...]) -> Iterator[tuple[str, bytes]]:

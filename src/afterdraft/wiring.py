@@ -10,7 +10,6 @@ from pathlib import Path
 from typing import TypeVar
 
 from afterdraft import apart, platform
-from afterdraft.desk.card import CARD_FIELDS
 from afterdraft.errors import AlreadyThere, CannotOpen, EmptyManuscript, Missing
 from afterdraft.formats import kinds, table
 from afterdraft.formats.joined import is_manuscript, joined, order
@@ -21,7 +20,7 @@ from afterdraft.store import opening, place
 from afterdraft.store.shelf import Shelf
 from afterdraft.work.begin_book import begin_book
 from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.demonstrate import Work, Written, demonstrate
+from afterdraft.work.demonstrate import demonstrate
 from afterdraft.work.ports import Book
 
 T = TypeVar("T")
@@ -151,21 +150,13 @@ def demonstration_anew(path: Path) -> Path | None:
 def _demonstration_at(path: Path) -> Book:
     data = resources.files("afterdraft.demodata")
     files = [("manuscript.docx", data.joinpath("manuscript.docx").read_bytes())]
-    work = _work(json.loads(data.joinpath("work.json").read_text(encoding="utf-8")))
+    work = json.loads(data.joinpath("work.json").read_text(encoding="utf-8"))
     draft = read(files)
 
     def first(book: Book) -> None:
         demonstrate(book, bring_draft(book, draft, files), work)
 
     return Shelf(lambda _: path, backups=_backups()).begin(title=draft.title, first=first)[0]
-
-
-def _work(stored: dict[str, list[dict[str, str]]]) -> Work:
-    cards = [
-        Written(card["opens"], {name: card[name] for name in CARD_FIELDS if name in card})
-        for card in stored["summaries"]
-    ]
-    return Work(cards, [(note["opens"], note["text"]) for note in stored["notes"]])
 
 
 def _made(book: Book) -> Path:

@@ -1,51 +1,189 @@
-"""Put into a book what its writer has done so far, as a file beside the demonstration manuscript tells it."""
+"""Put into a book what its writer has done so far, as a file beside the demonstration manuscript tells it.
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+Everything goes in by the ordinary use cases. A scene is named by how it opens.
+"""
 
-from afterdraft.desk.card import CardField
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+
+from afterdraft.desk.arrangement import Arrangement
+from afterdraft.desk.arranging import by_code
+from afterdraft.desk.lines import Does, LineKind
 from afterdraft.errors import Missing
-from afterdraft.manuscript.outline import SceneView, outline
+from afterdraft.manuscript.division import Scene
+from afterdraft.manuscript.validity import leaf_at
+from afterdraft.work.add_card import add_card
+from afterdraft.work.add_known import add_known
+from afterdraft.work.arranging import DRAFT, Spot
+from afterdraft.work.find_passage import find_passage
+from afterdraft.work.lay_by_codes import lay_by_codes
+from afterdraft.work.link_scenes import link_scenes
+from afterdraft.work.mark_point import mark_point
+from afterdraft.work.mark_presence import mark_presence
+from afterdraft.work.mark_setting import mark_setting
 from afterdraft.work.ports import Book
-from afterdraft.work.write_field import write_field
+from afterdraft.work.put_in_strand import put_in_strand
+from afterdraft.work.set_intent import set_intent
+from afterdraft.work.try_arrangement import give_up, try_arrangement
+from afterdraft.work.write_field import write_once
 from afterdraft.work.write_note import write_note
 
-HERE = "demonstration"  # stands for the window that wrote it
-
-
-@dataclass(frozen=True, slots=True)
-class Written:
-    """One card's words; `opens` is how its scene begins, long enough to be found once."""
-
-    opens: str
-    fields: Mapping[CardField, str]
-
-
-@dataclass(frozen=True, slots=True)
-class Work:
-    cards: Sequence[Written] = ()
-    notes: Sequence[tuple[str | None, str]] = field(default=())  # how its scene begins, None for a loose one; words
+Entry = Mapping[str, Any]
+Work = Mapping[str, Sequence[Entry]]
 
 
 def demonstrate(book: Book, draft: str, work: Work) -> None:
-    """Write the cards and notes. Raises `Missing` for a scene that is not there."""
-    for written in work.cards:
-        card = book.cards(draft)[_scene(book, draft, written.opens)]
-        for sequence, (name, text) in enumerate(written.fields.items(), start=1):
-            now = book.card(card.id).revision
-            write_field(book, "card", card.id, name, text, revision=now, client=HERE, sequence=sequence, done=True)
-    for opens, text in work.notes:
-        write_note(book, text, scene=None if opens is None else _scene(book, draft, opens))
+    """Do all of `work`, by the names of its parts, in the order in which a writer would. Raises `Missing` for a scene
+    that is not there, and whatever the use cases raise."""
+    here = _Here(book, draft)
+    for part, act in _ACTS.items():
+        for entry in work.get(part, ()):
+            act(here, entry)
 
 
-def _scene(book: Book, draft: str, opens: str) -> str:
-    scenes = outline(book.division(draft), book.words(draft)).scenes
-    words = book.first_words(draft, [_opening(scene) for scene in scenes])
-    for scene in scenes:
-        if words[_opening(scene)].startswith(opens):
-            return scene.scene.id
-    raise Missing(f"The scene that opens “{opens}”")
+@dataclass(frozen=True)
+class _Here:
+    book: Book
+    draft: str
+
+    @cached_property
+    def _division(self) -> Any:
+        return self.book.division(self.draft)
+
+    @cached_property
+    def _texts(self) -> Sequence[str]:
+        return [block.text.strip() for block in self.book.blocks(self.draft)]
+
+    def scene(self, opens: str) -> Scene:
+        """The scene with a paragraph that opens so: its first one, unless a break was forgotten."""
+        for number, text in enumerate(self._texts):
+            if text.startswith(opens) and self._division.roles[number] == "story":
+                holder = leaf_at(self._division, number)
+                if holder and isinstance(holder[0], Scene):
+                    return holder[0]
+        raise Missing(f"The scene that opens “{opens}”")
+
+    def scenes(self, openings: Sequence[str]) -> list[str]:
+        return [self.scene(opens).id for opens in openings]
 
 
-def _opening(scene: SceneView) -> int:
-    return scene.story[0] if scene.story else scene.start
+def _summary(here: _Here, entry: Entry) -> None:
+    card = here.book.cards(here.draft)[here.scene(entry["opens"]).id]
+    for field in ("summary", "comes_in", "leaves", "needed_for"):
+        if entry.get(field):
+            write_once(here.book, "card", card.id, field, entry[field])
+
+
+def _note(here: _Here, entry: Entry) -> None:
+    write_note(here.book, entry["text"], scene=entry["opens"] and here.scene(entry["opens"]).id)
+
+
+def _person(here: _Here, entry: Entry) -> None:
+    person = add_known(here.book, "person", entry["name"])
+    _more(here, "person", person, entry)
+
+
+def _place(here: _Here, entry: Entry) -> None:
+    _more(here, "place", add_known(here.book, "place", entry["name"]), entry)
+
+
+def _more(here: _Here, kind: Any, id: str, entry: Entry) -> None:
+    if entry.get("aliases"):
+        write_once(here.book, kind, id, "aliases", "\n".join(entry["aliases"]))
+    if entry.get("note"):
+        write_once(here.book, kind, id, "note", entry["note"])
+
+
+def _presence(here: _Here, entry: Entry) -> None:
+    scenes = [here.scene(entry["opens"]).id]
+    mark_presence(here.book, scenes, entry["viewpoint"], "viewpoint")
+    mark_setting(here.book, scenes, entry["place"])
+    for name in entry["people"]:
+        mark_presence(here.book, scenes, name, "on page")
+
+
+def _strand(here: _Here, entry: Entry) -> None:
+    put_in_strand(here.book, here.scenes(entry["scenes"]), entry["name"])
+
+
+def _thread(here: _Here, entry: Entry) -> None:
+    for point in entry["scenes"]:
+        _point(here, "thread", entry["name"], point["does"], point)
+
+
+def _setup(here: _Here, entry: Entry) -> None:
+    for point in entry["points"]:
+        _point(here, "setup", entry["name"], point["is"], point)
+
+
+def _reveal(here: _Here, entry: Entry) -> None:
+    for point in entry["points"]:
+        _point(here, "reveal", entry["fact"], "learns", point)
+
+
+def _point(here: _Here, kind: LineKind, name: str, does: Does, point: Entry) -> None:
+    scene = here.scene(point["opens"]).id
+    passages = find_passage(here.book, scene, point["words"]) if "words" in point else ()
+    mark_point(here.book, kind, name, does, scenes=[scene], who=point.get("who", ""), passages=passages)
+
+
+def _follows(here: _Here, entry: Entry) -> None:
+    for source in here.scenes(entry["from"]):
+        link_scenes(here.book, here.scene(entry["opens"]).id, source=source, why=entry["why"])
+
+
+def _arrangement(here: _Here, entry: Entry) -> None:
+    made = try_arrangement(here.book, DRAFT, entry["name"])
+    codes = [here.scene(opens).code for opens in entry["order"]]
+    lay_by_codes(here.book, made.id, _in_rows(made, list(dict.fromkeys(codes))), stay=False)
+    if entry["given_up"]:
+        give_up(here.book, made.id, entry["why"])
+
+
+def _in_rows(arrangement: Arrangement, codes: Sequence[str]) -> str:
+    """An order of codes in chapters as long as they were."""
+    lines, at = [], 0
+    for row in arrangement.rows:
+        lines.append(" ".join(codes[at : at + len(row.cards)]))
+        at += len(row.cards)
+    return "\n".join(lines)
+
+
+def _next(here: _Here, entry: Entry) -> None:
+    code = here.scene(entry["opens"]).code
+    arrangement = set_intent(here.book, "", [code], entry["intent"])
+    _next_side(here, by_code(arrangement, code).id, entry)
+
+
+def _new(here: _Here, entry: Entry) -> None:
+    after = here.scene(entry["after"]).code
+    arrangement = here.book.arrangements(here.draft)[-1]
+    row = next(row.id for row in arrangement.rows if any(card.code == after for card in row.cards))
+    made = add_card(here.book, arrangement.id, Spot(row, after=after), title=entry.get("title", ""))
+    _next_side(here, made.id, entry)
+
+
+def _next_side(here: _Here, card: str, entry: Entry) -> None:
+    written = {**entry, "people": ", ".join(entry.get("people", ()))}
+    for field in ("what", "viewpoint", "people", "place", "time", "length"):
+        if written.get(field):
+            write_once(here.book, "next", card, field, str(written[field]))
+
+
+_ACTS: Mapping[str, Callable[[_Here, Entry], None]] = {
+    "summaries": _summary,
+    "notes": _note,
+    "cast": _person,
+    "places": _place,
+    "presence": _presence,
+    "strands": _strand,
+    "threads": _thread,
+    "setups": _setup,
+    "reveals": _reveal,
+    "follows_from": _follows,
+    "arrangements": _arrangement,
+    "next": _next,
+    "new": _new,
+}
