@@ -14,6 +14,7 @@ class ChangePlace:
     laid: str | None = None  # id of that card
     words: str = ""  # what is to be done there
     done: bool = False  # she ticks it; the program never does
+    revision: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,6 +15,7 @@ from afterdraft.manuscript.division import Division, Doubt
 from afterdraft.store import backups, cards, divisions, drafts, fields, inspect, journal, notes, search
 from afterdraft.store.arranging import BookArrangements
 from afterdraft.store.cast import BookCast
+from afterdraft.store.changes import BookChanges
 from afterdraft.store.desk import OpenDesk
 from afterdraft.store.journal import Journal
 from afterdraft.store.lines import BookLines
@@ -33,7 +34,7 @@ def utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-class BookFile(BookArrangements, BookLines, BookCast):
+class BookFile(BookArrangements, BookLines, BookCast, BookChanges):
     """Fills `work.ports.Book`. Made by `store.opening`; `path` holds a book of ours."""
 
     def __init__(

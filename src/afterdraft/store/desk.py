@@ -12,6 +12,7 @@ from afterdraft.manuscript.draft import Draft
 from afterdraft.store import cards, divisions, drafts, fields, following, notes
 from afterdraft.store.arranging import DeskArrangements
 from afterdraft.store.cast import DeskCast
+from afterdraft.store.changes import DeskChanges
 from afterdraft.store.forms import dumped
 from afterdraft.store.journal import Journal
 from afterdraft.store.lines import DeskLines
@@ -19,7 +20,7 @@ from afterdraft.store.names import Kind, new_code, new_id
 from afterdraft.work.ports import Fields, Written
 
 
-class OpenDesk(DeskArrangements, DeskLines, DeskCast):
+class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges):
     """Fills `work.ports.Desk`. `now`: UTC, ISO 8601."""
 
     def __init__(self, db: sqlite3.Connection, journal: Journal, now: str) -> None:

@@ -24,6 +24,8 @@ Kind = Literal[
     "person",
     "place",
     "carried",
+    "change",
+    "change place",
 ]
 PREFIX: dict[Kind, str] = {
     "book": "bk",
@@ -35,6 +37,8 @@ PREFIX: dict[Kind, str] = {
     "card": "cd",
     "note": "nt",
     "carried": "ca",
+    "change": "cg",
+    "change place": "cp",
     "place": "pl",
     "person": "pe",
     "follows": "fo",

@@ -9,6 +9,7 @@ from afterdraft.manuscript.blocks import Aside, Block, Blocks
 from afterdraft.manuscript.division import Division, Doubt
 from afterdraft.work.ports.arranging import ArrangingBook
 from afterdraft.work.ports.cast import BookCast
+from afterdraft.work.ports.changes import ChangesBook
 from afterdraft.work.ports.desk import Desk
 from afterdraft.work.ports.lines import BookLines
 from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fields, Hit, Written
@@ -16,7 +17,7 @@ from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fie
 T = TypeVar("T")
 
 
-class Book(ArrangingBook, BookLines, BookCast, Protocol):
+class Book(ArrangingBook, BookLines, BookCast, ChangesBook, Protocol):
     """One open book file."""
 
     @property
