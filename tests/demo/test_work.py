@@ -49,9 +49,9 @@ def pointing(found: Any) -> Iterator[dict[str, Any]]:
 def test_all_kinds_of_work_are_there() -> None:
     assert set(WHOLE) == {
         "summaries", "notes", "cast", "places", "presence", "strands", "threads", "setups", "reveals", "follows_from",
-        "arrangements", "next", "new", "waiting",
+        "arrangements", "next", "new", "changes", "waiting",
     }  # fmt: skip
-    assert set(WAITING) == {"inks", "notes", "guarded", "changes"}
+    assert set(WAITING) == {"inks", "notes", "guarded"}
     assert all({**WHOLE, **WAITING}.values())
 
 
@@ -105,7 +105,7 @@ def test_an_arrangement_was_tried_and_given_up() -> None:
 
 def test_intents_are_ones_that_a_scene_can_have() -> None:
     assert {each["intent"] for each in WHOLE["next"]} <= INTENTS
-    assert {each["when"] for each in WAITING["changes"]} == {"must", "if time", "later"}
+    assert {each["when"] for each in WHOLE["changes"]} == {"must", "if time", "later"}
 
 
 def test_the_program_opens_the_book_with_all_of_the_work_that_it_can_load(tmp_path: Path) -> None:
@@ -138,4 +138,6 @@ def test_the_desk_holds_what_the_list_says(tmp_path: Path) -> None:
     assert Counter(card.intent for card in present.cards() if card.intent) == Counter(
         [entry["intent"] for entry in WHOLE["next"]] + ["new"] * len(WHOLE["new"])
     )
+    planned = [(change.wrong, change.decide, change.when, len(change.places)) for change in with_book.changes()]
+    assert planned == [(e["wrong"], e["decide"], e["when"], len(e["places"])) for e in WHOLE["changes"]]
     with_book.close()

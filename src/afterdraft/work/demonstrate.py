@@ -17,12 +17,14 @@ from afterdraft.manuscript.validity import leaf_at
 from afterdraft.work.add_card import add_card
 from afterdraft.work.add_known import add_known
 from afterdraft.work.arranging import DRAFT, Spot
+from afterdraft.work.change_places import add_places
 from afterdraft.work.find_passage import find_passage
 from afterdraft.work.lay_by_codes import lay_by_codes
 from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.mark_point import mark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mark_setting import mark_setting
+from afterdraft.work.plan_change import plan_change
 from afterdraft.work.ports import Book
 from afterdraft.work.put_in_strand import put_in_strand
 from afterdraft.work.set_intent import set_intent
@@ -151,6 +153,11 @@ def _in_rows(arrangement: Arrangement, codes: Sequence[str]) -> str:
     return "\n".join(lines)
 
 
+def _change(here: _Here, entry: Entry) -> None:
+    made = plan_change(here.book, entry["wrong"], decide=entry["decide"], when=entry["when"])
+    add_places(here.book, made, ", ".join(here.scene(place["opens"]).code for place in entry["places"]))
+
+
 def _next(here: _Here, entry: Entry) -> None:
     code = here.scene(entry["opens"]).code
     arrangement = set_intent(here.book, "", [code], entry["intent"])
@@ -186,4 +193,5 @@ _ACTS: Mapping[str, Callable[[_Here, Entry], None]] = {
     "arrangements": _arrangement,
     "next": _next,
     "new": _new,
+    "changes": _change,
 }
