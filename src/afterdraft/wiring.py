@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from importlib import resources
 from pathlib import Path
-from typing import TypeVar
+from typing import Any, TypeVar
 
 from afterdraft import apart, platform
 from afterdraft.errors import AlreadyThere, CannotOpen, EmptyManuscript, Missing
@@ -15,6 +15,8 @@ from afterdraft.formats import kinds, table
 from afterdraft.formats.joined import is_manuscript, joined, order
 from afterdraft.home import SUFFIX, BooksFolder, Recents, seen
 from afterdraft.manuscript.draft import Draft
+from afterdraft.manuscript.outline import outline, paragraph_offsets
+from afterdraft.manuscript.words import count
 from afterdraft.store import backups as kept
 from afterdraft.store import opening, place
 from afterdraft.store.shelf import Shelf
@@ -64,6 +66,23 @@ def read(files: Sequence[File]) -> Draft:
 
     files = in_order(files)
     return structure(joined(apart.read(files)))
+
+
+def facts(draft: Draft) -> dict[str, Any] | None:
+    """What reading says of people and speech, as keys of the form `read/1`; None where the text is not English."""
+    from afterdraft.engine.reader import read_scenes  # late: the language pipeline takes seconds to load
+    from afterdraft.whole.book import read_book
+    from afterdraft.whole.facts_form import facts_form
+
+    if draft.language and not draft.language.lower().startswith("en"):
+        return None
+    texts = [block.text for block in draft.source.blocks]
+    offsets = paragraph_offsets(draft.division, texts)
+    views = outline(draft.division, [count(text) for text in texts]).scenes
+    told = [[texts[index] for index in view.story] for view in views]
+    scenes = list(read_scenes(told))
+    places = [[offsets[index] for index in view.story] for view in views]
+    return facts_form(read_book(scenes), scenes, places=places, texts=told)
 
 
 def begin(files: Sequence[File], *, folder: BooksFolder, path: Path | None = None, title: str = "") -> Path:

@@ -1,6 +1,7 @@
 """`afterdraft read FILE…`: how a manuscript comes apart, as JSON or as a short outline. Makes no book."""
 
 import json
+import sys
 from argparse import ArgumentParser, Namespace
 from collections.abc import Iterator
 from pathlib import Path
@@ -12,27 +13,39 @@ from afterdraft.manuscript.naming import chapter_name, scene_name
 from afterdraft.manuscript.outline import SceneView, outline
 from afterdraft.manuscript.words import count
 
+UNREAD = (
+    "The manuscript says that it is written in {!r}. People and speech are read in English only, so they are left out; "
+    "everything else is there."
+)
+
 
 def _options(parser: ArgumentParser) -> None:
     parser.add_argument("files", nargs="+", type=Path, metavar="FILE", help="the manuscript: a file, several, a folder")
     parser.add_argument("--json", action="store_true", help="one JSON document, of the form read/1")
     parser.add_argument("--text", action="store_true", help="with --json: the paragraphs of each scene too")
+    parser.add_argument("--facts", action="store_true", help="with --json: the people, and who speaks, too")
     parser.add_argument("--strict", action="store_true", help="exit code 1 if anything was unsure")
 
 
 def _run(options: Namespace, _: Serve) -> int:
     draft = wiring.read(wiring.load(options.files))
     if options.json:
-        print(_as_json(draft, text=options.text))
+        print(_as_json(draft, text=options.text, facts=options.facts))
     else:
         print("\n".join(_lines(draft)))
     return 1 if options.strict and draft.doubts else 0
 
 
-def _as_json(draft: Draft, *, text: bool) -> str:
+def _as_json(draft: Draft, *, text: bool, facts: bool) -> str:
     from afterdraft.manuscript.read_form import read_form
 
-    return json.dumps(read_form(draft, version=__version__, text=text), ensure_ascii=False, indent=1)
+    form = read_form(draft, version=__version__, text=text)
+    if facts:
+        found = wiring.facts(draft)
+        if found is None:
+            print(UNREAD.format(draft.language), file=sys.stderr)
+        form |= found or {}
+    return json.dumps(form, ensure_ascii=False, indent=1)
 
 
 def _lines(draft: Draft) -> Iterator[str]:

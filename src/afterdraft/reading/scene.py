@@ -1,0 +1,75 @@
+"""`scene_facts`: the paragraphs of one scene, analysed, to what can be said of it."""
+
+from collections.abc import Iterable, Sequence
+from itertools import groupby
+
+from afterdraft.manuscript.words import count
+from afterdraft.reading import tags
+from afterdraft.reading.analysed import Analysed
+from afterdraft.reading.facts import Mention, Quote, SceneFacts
+from afterdraft.reading.mentions import mentions
+from afterdraft.reading.quotations import Quote as Stretch
+from afterdraft.reading.quotations import quotations
+
+RECIPE = 1  # part of every cache key: a change of what is read off a scene counts it up
+
+
+def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
+    """The facts of one scene, from its paragraphs in order."""
+    paragraphs = list(analysed)
+    stretches = _by_paragraph(quotations([paragraph.text for paragraph in paragraphs]))
+    found: list[Mention] = []
+    quotes: list[Quote] = []
+    leading: tags.Tag | None = None  # from the paragraph before, where that ends in a colon
+    for number, paragraph in enumerate(paragraphs):
+        spoken = stretches.get(number, [])
+        here = mentions(paragraph, number, [(one.start, one.end) for one in spoken])
+        if spoken:
+            quotes.extend(_quotes(paragraph, spoken, here, len(found), leading))
+        leading = _leading(paragraph, spoken, here, len(found))
+        found.extend(here)
+    return SceneFacts(len(paragraphs), tuple(found), tuple(quotes))
+
+
+def _by_paragraph(stretches: Iterable[Stretch]) -> dict[int, list[Stretch]]:
+    return {number: list(group) for number, group in groupby(stretches, key=lambda one: one.paragraph)}
+
+
+def _quotes(
+    paragraph: Analysed, spoken: Sequence[Stretch], here: Sequence[Mention], base: int, leading: tags.Tag | None
+) -> list[Quote]:
+    """Each stretch with its tag: what follows it first, then what leads up to it."""
+    made = []
+    for place, one in enumerate(spoken):
+        begin = spoken[place - 1].end if place else 0
+        end = spoken[place + 1].start if place + 1 < len(spoken) else len(paragraph.text)
+        behind = tags.after(paragraph, one.end, end, here)
+        ahead = tags.before(paragraph, begin, one.start, here) if not (behind and behind.plain) else None
+        tag = ahead if ahead and (ahead.plain or not behind) else behind
+        if tag:
+            tag = tags.Tag(base + tag.mention, tag.plain)
+        elif leading and not place and not paragraph.text[: one.start - 1].strip():
+            tag = leading
+        words = count(paragraph.text[one.start : one.end])
+        made.append(
+            Quote(
+                one.paragraph,
+                one.start,
+                one.end,
+                one.goes_on,
+                words,
+                tag.mention if tag else None,
+                bool(tag and tag.plain),
+            )
+        )
+    return made
+
+
+def _leading(paragraph: Analysed, spoken: Sequence[Stretch], here: Sequence[Mention], base: int) -> tags.Tag | None:
+    """A paragraph that ends in a colon, or in 'said', leads up to the next."""
+    told = paragraph.text.rstrip()
+    begin = spoken[-1].end if spoken else 0
+    if not told.endswith((":", ",", ":—", ":--", ",—")):
+        return None
+    tag = tags.before(paragraph, begin, len(paragraph.text), here)
+    return tags.Tag(base + tag.mention, tag.plain) if tag else None

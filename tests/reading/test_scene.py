@@ -1,0 +1,51 @@
+import pytest
+
+from afterdraft.reading.facts import SceneFacts
+from afterdraft.reading.keeping import key, packed, unpacked
+from tests.reading.hand import scene
+
+
+def tags(facts: SceneFacts) -> list[str | None]:
+    return [facts.mentions[one.tag].form if one.tag is not None else None for one in facts.quotes]
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("“Go,” said Ada Lamb.", ["ada lamb"]),
+        ("“Go,” Ada said.", ["ada"]),
+        ("“Go,” she said.", ["she"]),
+        ("“Go,” I said.", ["i"]),
+        ("“Go,” said the old man.", ["old man"]),
+        ("Ada said, “Go.”", ["ada"]),
+        ("And so Mr. Pike asked: “Why?”", ["mr pike"]),
+        ("“Go,” said Ada, “or stay.”", ["ada", "ada"]),
+        ("“Go.” Ada turned.", ["ada"]),
+        ("“Go.” It rained.", [None]),
+    ],
+)
+def test_the_words_beside_speech_name_its_speaker(text: str, expected: list[str | None]) -> None:
+    assert tags(scene(text)) == expected
+
+
+def test_a_paragraph_that_ends_in_a_colon_leads_up_to_the_next() -> None:
+    assert tags(scene("Ada looked at the wall and said:", "“Paint it.”")) == ["ada"]
+
+
+def test_who_is_called_is_not_who_is_spoken_of() -> None:
+    facts = scene("“Come here, Ada, and sit with Pike.”")
+    assert {one.form: one.called for one in facts.mentions} == {"ada": True, "pike": False}
+
+
+def test_a_roman_number_and_a_shout_are_no_names() -> None:
+    assert [one.form for one in scene("They came to II. and read STOP there.").mentions] == []
+
+
+def test_facts_come_back_as_they_were_kept() -> None:
+    facts = scene("“Go,” said Ada.", "He saw the vicar and Mr. Pike.")
+    assert unpacked(packed(facts)) == facts
+
+
+def test_the_key_changes_with_words_and_model_and_with_nothing_else() -> None:
+    assert key(["a", "b"], model="m") == key(["a", "b"], model="m")
+    assert len({key(["a", "b"], model="m"), key(["ab"], model="m"), key(["a", "b"], model="n")}) == 3

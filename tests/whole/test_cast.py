@@ -1,0 +1,79 @@
+from collections.abc import Iterable
+
+from afterdraft.whole.cast import Cast, Person, find_cast
+from tests.reading.hand import scenes
+
+
+def cast(*texts: Iterable[str]) -> Cast:
+    return find_cast(scenes(texts))
+
+
+def person(found: Cast, form: str) -> Person:
+    return next(one for one in found.people if one.id == found.by_form[form])
+
+
+def test_title_given_name_and_surname_are_one_person() -> None:
+    found = cast(["Ada Lamb came in.", "“Sit,” said Ada.", "“No,” said Miss Lamb.", "So Ada sat and Miss Lamb smiled."])
+    assert set(person(found, "ada").aliases) == {"ada", "ada lamb", "miss lamb"}
+    assert person(found, "ada").gender == "f"
+
+
+def test_sisters_with_one_surname_stay_two() -> None:
+    found = cast(
+        ["Ada Lamb came in.", "“Sit,” said Ada.", "“No,” said Joan Lamb.", "“Yes,” said Ada.", "“Never,” said Joan."],
+        ["Then Ada and Joan came back.", "“Well,” said Joan Lamb.", "“Oh,” said Ada Lamb."],
+    )
+    assert person(found, "ada") != person(found, "joan")
+    assert "joan lamb" in person(found, "joan").aliases
+
+
+def test_husband_and_wife_stay_two() -> None:
+    found = cast(["“Sit,” said Mr. Lamb.", "“No,” said Mrs. Lamb.", "“Why?” said Mr. Lamb.", "“Oh,” said Mrs. Lamb."])
+    assert person(found, "mr lamb") != person(found, "mrs lamb")
+
+
+def test_a_nickname_is_its_owner() -> None:
+    found = cast(["William Pike came in.", "“Sit,” said Bill.", "“No,” said Ada.", "“Yes,” said Bill Pike."])
+    assert person(found, "bill") == person(found, "william pike")
+
+
+def test_somebody_known_by_a_role_only_is_a_person() -> None:
+    found = cast(["“Sit,” said the miller.", "“No,” said Ada.", "“Why?” asked the miller."])
+    assert person(found, "miller").mentions == 2
+
+
+def test_a_role_beside_a_name_is_that_person() -> None:
+    found = cast(
+        ["There came Mr. Pike, the vicar.", "“Sit,” said the vicar.", "“No,” said Ada.", "“Why?” asked the vicar."],
+        ["“Well,” said Mr. Pike."],
+    )
+    assert person(found, "vicar") == person(found, "mr pike")
+
+
+def test_animals_that_speak_are_people() -> None:
+    found = cast(["“Who goes?” said the Owl.", "“I,” said the Mouse.", "“Why?” said the Owl.", "“Oh,” said the Mouse."])
+    assert {one.name for one in found.people} == {"owl", "mouse"}
+
+
+def test_the_narrator_is_whom_others_call_where_an_i_answers() -> None:
+    told = ["I came in, and I looked at my hat.", "“Sit down, Wren,” said Ada.", "“No,” I said. I was tired of my day."]
+    found = cast(told, told)
+    assert found.narrator is not None
+    assert found.narrator.aliases == ("wren",)
+
+
+def test_a_narrator_nobody_calls_is_a_person_too() -> None:
+    told = ["I came in, and I looked at my hat.", "“Sit down,” said Ada.", "“No,” I said. I was tired of my day."]
+    found = cast(told)
+    assert found.narrator is not None
+    assert found.narrator.aliases == ()
+
+
+def test_nobody_narrates_where_an_i_only_speaks() -> None:
+    found = cast(["“I saw my own hat, and I knew that I was lost; I said so myself,” said Ada."] * 3)
+    assert found.narrator is None
+
+
+def test_a_place_is_no_person() -> None:
+    found = cast(["They lived in Marlow.", "“Come to Marlow,” said Ada.", "She was in Marlow by night."])
+    assert [one.name for one in found.people] == ["ada"]
