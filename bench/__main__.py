@@ -5,12 +5,14 @@ import sys
 from collections.abc import Callable, Mapping
 
 from bench import corpus, fuzz, kills
+from bench.reading import section as reading
 from bench.report import Section, shown, write
 from bench.speed import section as speed
 from bench.structure import section as structure
 
 SECTIONS: Mapping[str, Callable[..., Section]] = {
     "structure": structure.measure,
+    "reading": reading.measure,
     "speed": speed.measure,
     "kills": kills.measure,
     "fuzz": fuzz.measure,

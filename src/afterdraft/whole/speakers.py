@@ -6,6 +6,7 @@ search takes the chain of speakers that fits best as a whole (the sieves of
 Muzny et al. 2017, weighed together). Weights are set by hand, chosen on the tuning half of the dialogue corpus.
 """
 
+from bisect import bisect_left
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -54,7 +55,7 @@ class Spoken:
 @dataclass(frozen=True, slots=True)
 class _Scene:
     turns: tuple[Turn, ...]
-    named: Mapping[str, tuple[int, ...]]  # paragraphs in which each person is named outside speech, or called
+    named: Mapping[str, tuple[int, ...]]  # in order: paragraphs in which each person is named outside speech, or called
     acting: Mapping[int, str]  # by paragraph without speech: who acts last in it
     counts: Counter[str]
     genders: Mapping[str, Gender]
@@ -148,7 +149,9 @@ def _candidates(turn: Turn, seen: _Scene) -> list[str]:
 
 
 def _distance(person: str, paragraph: int, seen: _Scene) -> int:
-    return min(abs(paragraph - place) for place in seen.named[person])
+    places = seen.named[person]
+    after = bisect_left(places, paragraph)
+    return min(abs(paragraph - place) for place in places[max(0, after - 1) : after + 1])
 
 
 def _alone(person: str, turn: Turn, seen: _Scene) -> float:
@@ -199,7 +202,9 @@ def _in_chain(person: str, number: int, before: Sequence[str | None], seen: _Sce
 def _nearness(person: str, number: int, before: Sequence[str | None], seen: _Scene) -> float:
     """By paragraphs since the person was named or spoke."""
     here = seen.turns[number].paragraph
-    last = max((place for place in seen.named[person] if place < here), default=None) if person in seen.named else None
+    places = seen.named.get(person, ())
+    before_here = bisect_left(places, here)
+    last = places[before_here - 1] if before_here else None
     for back in range(number - 1, max(-1, number - 8), -1):
         if before[back] == person:
             last = max(last or 0, seen.turns[back].paragraph)

@@ -1,0 +1,38 @@
+import pytest
+
+from bench.reading.halves import halves
+from bench.reading.score import b_cubed, calibration, f1, found, surest_half
+
+
+def test_halves_do_not_depend_on_the_order_of_titles() -> None:
+    titles = ["Emma", "Hard Times", "Daisy Miller", "The Gambler"]
+    assert halves(titles) == halves(reversed(titles))
+    assert sorted(halves(titles).values()) == ["report", "report", "tune", "tune"]
+
+
+def test_half_of_a_span_finds_it() -> None:
+    result = found([(0, 10), (20, 30)], [(0, 5), (24, 25), (50, 60)])
+    assert (result.recall, result.precision) == (0.5, 2 / 3)
+
+
+def test_nested_spans_add_up() -> None:
+    assert found([(0, 10)], [(0, 3), (5, 8)]).recall == 1.0
+
+
+def test_b_cubed_of_a_worked_example() -> None:
+    # Bagga & Baldwin (1998): five items as {1..5}, {6, 7}, {8..12} against {1..5}, {6..12}; P 0.76, R 1.0
+    known = {str(n): "a" if n <= 5 else "b" if n <= 7 else "c" for n in range(1, 13)}
+    shown = {str(n): "x" if n <= 5 else "y" for n in range(1, 13)}
+    precision, recall = b_cubed(known, shown)
+    assert precision == pytest.approx(0.7619, abs=1e-4)
+    assert recall == 1.0
+    assert f1(precision, recall) == pytest.approx(0.8649, abs=1e-4)
+
+
+def test_calibration_is_the_mean_distance_from_what_is_right() -> None:
+    assert calibration([(0.9, True)] * 9 + [(0.9, False)]) == pytest.approx(0.0)
+    assert calibration([(1.0, False)] * 4) == pytest.approx(1.0)
+
+
+def test_the_surest_half_is_by_what_is_claimed() -> None:
+    assert surest_half([(0.9, True), (0.8, True), (0.4, False), (0.1, False)]) == 1.0
