@@ -77,3 +77,31 @@ def test_nobody_narrates_where_an_i_only_speaks() -> None:
 def test_a_place_is_no_person() -> None:
     found = cast(["They lived in Marlow.", "“Come to Marlow,” said Ada.", "She was in Marlow by night."])
     assert [one.name for one in found.people] == ["ada"]
+
+
+def test_the_narrator_s_name_does_not_go_to_whoever_else_is_near() -> None:
+    told = [
+        "I came in, and I looked at my hat.",
+        "“Sit down, Wren,” said Ada.",
+        "“No,” I said. I was tired of my day.",
+        "“Well, Wren?” said Pike.",
+        "“Well,” said Ada.",
+    ]
+    found = cast(told, told)
+    assert found.narrator is not None
+    assert found.narrator.aliases == ("wren",)
+
+
+def test_father_and_son_stay_two() -> None:
+    found = cast(["“Sit,” said Sir Thomas Lamb.", "“No,” said Tom Lamb.", "He turned.", "“Why?” said Sir Thomas."])
+    assert person(found, "tom lamb") != person(found, "sir thomas lamb")
+    assert person(found, "sir thomas") == person(found, "sir thomas lamb")
+
+
+def test_a_title_that_changes_hands_parts_the_names_not_the_people() -> None:
+    found = cast(
+        ["Roland Vane came in.", "“Sit,” said Roland Vane.", "“No,” said Lord Vane.", "“Why?” said Roland Vane."],
+        ["Then Roland Vane and Lord Vane came back.", "“Well,” said Lord Vane.", "“Oh,” said Roland."],
+    )
+    assert person(found, "roland") == person(found, "roland vane")
+    assert person(found, "lord vane") != person(found, "roland vane")

@@ -29,6 +29,7 @@ class Mention:
     feels: bool = False  # subject of a verb of perception or thought
     spoken: bool = False  # inside speech
     called: bool = False  # spoken to by this form: a vocative
+    large: bool = False  # written with a capital, so that a role is a name
     first: bool = False  # first word of its sentence: its capital says nothing
     placed: bool = False  # after a preposition of place: in, at, near
     apposed: bool = False  # a role right behind a name: 'Mr. X, the vicar'

@@ -165,6 +165,7 @@ def _mention(
         feels=verb in lexicon.FEELING,
         spoken=spoken[token],
         called=kind != "pronoun" and spoken[token] and _is_called(analysed, token, last, speech),
+        large=analysed.words[last][0].isupper(),
         first=_first(analysed, token),
         apposed=kind == "role" and token > 1 and before == "the" and analysed.words[token - 2] == ",",
         placed=before in PLACING,

@@ -33,6 +33,7 @@ ACTING = 0.15  # of its mentions, in which a name must act or be called that is 
 SHOWN = 3  # mentions from which somebody who never speaks is shown
 GENDER_VOTES = 2
 NONE: Counter[str] = Counter()
+FAMILIAR = lexicon.PLAIN_TITLES | {"miss", "master", "aunt", "uncle", "cousin", "brother", "sister"}
 MARRIED = frozenset({"mrs", "lady", "madame", "mme", "frau", "signora"})
 BY_ANSWERS = 3  # weight of answers by which a name only ever called is given to whoever answers
 
@@ -90,9 +91,9 @@ def find_cast(scenes: Sequence[SceneFacts]) -> Cast:
             groups.append(home)
         _join(home, form, kept[form].count)
     _by_role(groups, seen)
-    _by_answers(groups, seen)
     if seen.selves >= max(1, OF_SCENES * seen.scenes):
         _tell(groups, seen)
+    _by_answers(groups, seen)
     groups = [group for group in groups if _is_shown(group, seen)]
     groups.sort(key=lambda group: (-group.count, group.forms[:1]))
     people = [_person(group, number, seen) for number, group in enumerate(groups)]
@@ -133,7 +134,7 @@ def _fills_out(form: str, one: Evidence, bare: set[str]) -> bool:
 
 
 def _is_role(words: Sequence[str], one: Evidence) -> bool:
-    if words[-1] in lexicon.KIN or words[-1] in GENERIC:
+    if (words[-1] in lexicon.KIN or words[-1] in GENERIC) and 2 * one.large < one.roles:
         return len(words) > 1 and words[0] not in COMMON and one.tags >= ROLE_TAGS and len(one.scenes) <= 2
     if words[-1] in lexicon.ROLES:
         return one.tags >= ROLE_TAGS
@@ -165,7 +166,7 @@ def _fit(form: str, group: _Group, seen: Gathered) -> int:
     if _two(form, group, seen) or _genders_differ(form, group, seen):
         return 0
     if len(names) > 1:
-        given = same_given(names[0], group.given)
+        given = names[0] in group.given or (_familiar(group) and same_given(names[0], group.given))
         return 9 if given and names[-1] in group.surnames else 0
     name = names[0]
     if {"mrs", "miss"} <= set(titles) | group.titles and not group.given:
@@ -183,7 +184,7 @@ def _fit(form: str, group: _Group, seen: Gathered) -> int:
     if not titles:
         if name in group.given:
             return 8
-        if same_given(name, group.given):
+        if _familiar(group) and same_given(name, group.given):
             return 4
         return 5 if name in group.surnames and _likely(form, group, seen) else 0
     if name in group.surnames:
@@ -194,6 +195,11 @@ def _fit(form: str, group: _Group, seen: Gathered) -> int:
 def _answered(form: str, group: _Group, seen: Gathered) -> bool:
     """Whether the person answers where the form is called."""
     return sum(seen.answers.get(form, NONE)[other] for other in group.forms) >= BY_ANSWERS
+
+
+def _familiar(group: _Group) -> bool:
+    """Whether a short name can be the person's: Tom Lamb is not Sir Thomas, but his son."""
+    return group.titles <= FAMILIAR
 
 
 def _likely(form: str, group: _Group, seen: Gathered) -> bool:
@@ -293,12 +299,12 @@ def _by_answers(groups: list[_Group], seen: Gathered) -> None:
     for group in sorted(groups, key=lambda group: group.count):
         evidence = [seen.forms[form] for form in group.forms]
         spoken, tags = sum(one.spoken for one in evidence), sum(one.tags for one in evidence)
-        if tags or spoken < 0.8 * group.count:
+        if group.narrator or tags or spoken < 0.8 * group.count:
             continue
         votes = {
-            id(other): sum(seen.answers.get(form, NONE)[theirs] for form in group.forms for theirs in other.forms)
+            id(other): sum(_answer_votes(form, other, seen) for form in group.forms)
             for other in groups
-            if other is not group and other.count > group.count and _can_be(group, other, seen)
+            if other is not group and (other.narrator or other.count > group.count) and _can_be(group, other, seen)
         }
         best = max(votes, key=lambda key: votes[key], default=None)
         if best is not None and votes[best] >= BY_ANSWERS and 2 * votes[best] > sum(votes.values()):
@@ -306,6 +312,12 @@ def _by_answers(groups: list[_Group], seen: Gathered) -> None:
             for form in group.forms:
                 _join(home, form, seen.forms[form].count)
             groups.remove(group)
+
+
+def _answer_votes(form: str, other: _Group, seen: Gathered) -> int:
+    """How much somebody answers where a form is called; the narrator's answers are an I's."""
+    answers = seen.answers.get(form, NONE)
+    return sum(answers[theirs] for theirs in other.forms) + (answers[""] if other.narrator else 0)
 
 
 def _can_be(group: _Group, other: _Group, seen: Gathered) -> bool:
@@ -326,6 +338,13 @@ def _tell(groups: list[_Group], seen: Gathered) -> None:
         best = _Group([])
         groups.append(best)
     best.narrator = True
+    names = {name for form in best.forms for name in _parse(form)[1]}
+    for group in [group for group in groups if group is not best]:
+        same = names & {name for form in group.forms for name in _parse(form)[1]}
+        if same and all(seen.forms[form].spoken >= 0.75 * seen.forms[form].count for form in group.forms):
+            for form in group.forms:
+                _join(best, form, seen.forms[form].count)
+            groups.remove(group)
 
 
 def _is_shown(group: _Group, seen: Gathered) -> bool:

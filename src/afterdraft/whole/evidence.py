@@ -14,6 +14,7 @@ class Evidence:
 
     named: int = 0  # with a capital, not after 'the'
     roles: int = 0  # after 'the'
+    large: int = 0  # of these, written with a capital
     spoken: int = 0
     called: int = 0
     subject: int = 0
@@ -72,6 +73,7 @@ def _count(scene: SceneFacts, number: int, forms: defaultdict[str, Evidence]) ->
         evidence = forms[mention.form]
         evidence.named += mention.kind == "name"
         evidence.roles += mention.kind == "role"
+        evidence.large += mention.kind == "role" and mention.large
         evidence.scenes.add(number)
         for name in ("spoken", "called", "subject", "speaks", "placed", "first"):
             setattr(evidence, name, getattr(evidence, name) + getattr(mention, name))
@@ -86,7 +88,11 @@ def _count(scene: SceneFacts, number: int, forms: defaultdict[str, Evidence]) ->
 
 
 def _follows(mention: Mention, after: Mention) -> bool:
-    return mention.paragraph == after.paragraph and mention.spoken == after.spoken and not mention.joined
+    return (
+        mention.paragraph == after.paragraph
+        and mention.spoken == after.spoken
+        and not (mention.joined or mention.called)
+    )
 
 
 def _tagged(scene: SceneFacts) -> Iterator[Mention]:
