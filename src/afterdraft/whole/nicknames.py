@@ -2,6 +2,8 @@
 
 from collections.abc import Iterable
 
+from afterdraft.reading.lexicon import ROLES
+
 SHORT = """
 william will willie willy bill billy|robert rob bob bobby robbie bert|richard dick rick dickie|john jack johnny johnnie
 jane jenny janey|james jim jimmy jem jamie|thomas tom tommy|edward ed eddie ned ted teddy|edmund ned ed|henry harry hal
@@ -23,8 +25,12 @@ SHORTEST = 3  # letters of a short form that only cuts a name off
 def same_given(name: str, others: Iterable[str]) -> bool:
     """Whether `name` is one of the others, or a short form of one, or one of it."""
     known = set(others)
-    if any(
-        min(len(name), len(other)) >= SHORTEST and (name.startswith(other) or other.startswith(name)) for other in known
-    ):
+    if name not in ROLES and any(_cut(name, other) for other in known - ROLES):
         return True  # Den, Denholm
     return name in known or any(name in group and group & known for group in GROUPS)
+
+
+def _cut(one: str, other: str) -> bool:
+    """Whether one name begins the other."""
+    short, long = sorted((one, other), key=len)
+    return len(short) >= SHORTEST and long.startswith(short)

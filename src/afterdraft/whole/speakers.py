@@ -33,12 +33,12 @@ SPEAKS_OF_SELF = -4.0
 WAS_CALLED = 5.0
 SAME_AGAIN = -6.0  # two paragraphs of speech in a row are two people's
 SAME_AFTER_TELLING = -1.0
-TURN_BACK = 4.0  # who spoke before the last one
+TURN_BACK = 5.0  # who spoke before the last one
 TURN_BACK_FAR = 1.5
 LAST_ACTING = 3.0  # acts last in the narration right before
 NEAR = (4.0, 3.5, 3.0, 2.0, 2.0, 1.0, 1.0, 1.0)  # by paragraphs since last named or speaking
 NOT_YET = -2.0  # first named later in the scene
-COMMON = 0.6  # times the logarithm of how often named in the scene
+COMMON = 1.2  # times the logarithm of how often named in the scene
 CONTINUES = 20.0
 
 
@@ -245,4 +245,4 @@ def _sure(number: int, best: Sequence[str | None], seen: _Scene) -> float:
 
 NAMED = 0.96  # measured on the tuning half
 UNNAMED = 0.95  # never surer than with a name
-SOFT = 0.35  # how much a point of score is worth as odds; chosen on the tuning half
+SOFT = 0.23  # how much a point of score is worth as odds; chosen on the tuning half
