@@ -18,6 +18,7 @@ GROUPS = (
             ("p", "The split"),
             ("t", "Reverse outline: all summaries told in order"),
             ("r", "Plain reading"),
+            ("g", "Plan"),
             ("b", "Books"),
             ("Ctrl Z", "Undo (in a text box: the typing itself)"),
             ("Ctrl Shift Z", "Redo"),
