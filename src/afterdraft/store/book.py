@@ -23,6 +23,7 @@ from afterdraft.store.migrate import migrate, refuse_newer, refuse_older
 from afterdraft.store.migrations import MIGRATIONS, Migration
 from afterdraft.store.readers import Readers
 from afterdraft.store.trouble import told
+from afterdraft.store.units import BookUnits
 from afterdraft.store.writer import Writer
 from afterdraft.work.ports import BookFacts, Desk, DraftFacts, Edit, Edits, Fields, Hit, Written
 
@@ -34,7 +35,7 @@ def utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-class BookFile(BookArrangements, BookLines, BookCast, BookChanges):
+class BookFile(BookArrangements, BookLines, BookCast, BookChanges, BookUnits):
     """Fills `work.ports.Book`. Made by `store.opening`; `path` holds a book of ours."""
 
     def __init__(

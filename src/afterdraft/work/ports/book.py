@@ -12,12 +12,13 @@ from afterdraft.work.ports.cast import BookCast
 from afterdraft.work.ports.changes import ChangesBook
 from afterdraft.work.ports.desk import Desk
 from afterdraft.work.ports.lines import BookLines
+from afterdraft.work.ports.units import BookUnits
 from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fields, Hit, Written
 
 T = TypeVar("T")
 
 
-class Book(ArrangingBook, BookLines, BookCast, ChangesBook, Protocol):
+class Book(ArrangingBook, BookLines, BookCast, BookUnits, ChangesBook, Protocol):
     """One open book file."""
 
     @property

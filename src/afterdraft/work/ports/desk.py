@@ -12,10 +12,11 @@ from afterdraft.work.ports.arranging import ArrangingDesk
 from afterdraft.work.ports.cast import DeskCast
 from afterdraft.work.ports.changes import ChangesDesk
 from afterdraft.work.ports.lines import DeskLines
+from afterdraft.work.ports.units import DeskUnits
 from afterdraft.work.ports.values import Fields, UnitKind, Written
 
 
-class Desk(ArrangingDesk, DeskLines, DeskCast, ChangesDesk, Protocol):
+class Desk(ArrangingDesk, DeskLines, DeskCast, DeskUnits, ChangesDesk, Protocol):
     """The open transaction given to an edit."""
 
     def division(self, draft: str) -> Division: ...
