@@ -15,6 +15,7 @@ GROUPS = (
             ("/", "Search"),
             ("n", "Write a loose note"),
             ("s", "Scenes"),
+            ("c", "Cards"),
             ("p", "The split"),
             ("t", "Reverse outline: all summaries told in order"),
             ("r", "Plain reading"),
@@ -34,6 +35,27 @@ GROUPS = (
             ("e", "Write the summary"),
             ("a", "Add a note on this scene"),
             ("Ctrl Enter", "From the card: next scene, ready to write"),
+        ),
+    ),
+    (
+        "On the cards",
+        (
+            ("← → ↑ ↓", "From card to card; Home and End: the first and the last of a chapter"),
+            ("Enter", "Open the card"),
+            ("Space", "Pick the card up; then the arrows move it, Space or Enter puts it down, Esc leaves it there"),
+            ("x", "Choose the card, to do something with several at once"),
+            ("+ −", "Nearer, further"),
+            ("Esc", "Choose none; shut a menu"),
+        ),
+    ),
+    (
+        "On one card",
+        (
+            ("]", "Next card"),
+            ("[", "Previous card"),
+            ("e", "Write what is on the page"),
+            ("w", "Write what shall happen"),
+            ("c", "To all cards"),
         ),
     ),
     (

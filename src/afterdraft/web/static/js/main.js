@@ -1,6 +1,7 @@
 // Every page works by plain links and forms; these make it pleasant. One module a behaviour.
 import { autosave } from "./autosave.js";
 import { bring } from "./bring.js";
+import { cards } from "./cards.js";
 import { foreEdge } from "./fore_edge.js";
 import { fresh } from "./fresh.js";
 import { keys } from "./keys.js";
@@ -17,6 +18,7 @@ foreEdge();
 noteDialog();
 rows();
 bring();
+cards();
 const saving = autosave();
 fresh(saving);
 keys();
