@@ -18,10 +18,13 @@ _LINE = (
     "JOIN row_revision r ON r.id = l.id"
 )
 _POINT = (
-    "SELECT p.id, p.line, p.does, p.scene, p.laid, p.person FROM desk_point p LEFT JOIN desk_scene s ON s.id = p.scene"
+    "SELECT p.id, p.line, p.does, p.scene, p.laid, p.person FROM desk_point p LEFT JOIN desk_scene s ON s.id = p.scene "
+    "LEFT JOIN desk_person k ON k.id = p.person"
 )
-# A setup stands before its return, whatever the order in which they were marked in one scene.
-_IN_ORDER = "ORDER BY s.at IS NULL, s.at, instr('opens setup carries return learns closes payoff', p.does), p.id"
+# Within a scene: a setup before its return, the reader before those of the cast.
+_IN_ORDER = (
+    "ORDER BY s.at IS NULL, s.at, instr('opens setup carries return learns closes payoff', p.does), k.place, p.id"
+)
 _ANCHORS = f"SELECT a.owner, {_PLACE} FROM desk_anchor a JOIN desk_point p ON p.id = a.owner"  # noqa: S608 — own names
 _STRAND = (
     "SELECT t.id, t.name, t.letter, t.place, r.revision FROM desk_strand t JOIN row_revision r ON r.id = t.id "

@@ -10,6 +10,7 @@ from afterdraft.desk.note import Note
 from afterdraft.manuscript.blocks import Aside, Block
 from afterdraft.manuscript.outline import ChapterView, SceneView
 from afterdraft.web.render import book_of, frame, go, render
+from afterdraft.web.scene_lines import SceneLines, scene_lines
 from afterdraft.web.view import BookView, chapter_title, view
 
 SECTION = 40  # paragraphs in one section of a long scene; sections out of sight are not laid out
@@ -44,6 +45,7 @@ class ScenePage:
     card: Card
     notes: tuple[Note, ...]
     asides: tuple[Aside, ...]
+    lines: SceneLines
     before: Neighbour | None
     after: Neighbour | None
     next_unwritten: Neighbour | None
@@ -88,6 +90,7 @@ def scene_page(seen: BookView, shown: SceneView) -> ScenePage:
         card=seen.cards[shown.scene.id],
         notes=book.notes(scene=shown.scene.id),
         asides=book.asides(draft, shown.start, shown.end),
+        lines=scene_lines(seen, shown),
         before=_neighbour(seen, shown.index - 1),
         after=_neighbour(seen, shown.index + 1),
         next_unwritten=_next_unwritten(seen, shown.index),

@@ -1,4 +1,4 @@
-"""Search: the draft's text, cards and notes of one book."""
+"""Search: the draft's text and all that is written about it."""
 
 from dataclasses import dataclass
 
@@ -17,6 +17,7 @@ class Place:
     path: str  # where it opens
     name: str  # of the scene, or what else it lies in
     code: str
+    kind: str  # said beside the name, where the name does not say it
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +46,32 @@ def _place(seen: BookView, hit: Hit) -> Place:
     base = f"/books/{seen.facts.id}"
     scene = seen.by_id(hit.scene) if hit.scene else None
     if scene is None:
-        path = f"{base}/notes" if hit.kind == "note" else f"{base}/split"
-        return Place(hit, path, "Loose note" if hit.kind == "note" else "Front or back matter", "")
-    part = {"text": f"#p{hit.paragraph}", "note": "#notes", "card": "#card-summary"}[hit.kind]
-    return Place(hit, f"{base}/scenes/{scene.scene.code}{part}", seen.name(scene), scene.scene.code)
+        page, name = APART[hit.kind]
+        return Place(hit, base + page.format(id=hit.id), name, "", KINDS.get(hit.kind, ""))
+    part = IN_SCENES[hit.kind].format(paragraph=hit.paragraph)
+    return Place(hit, f"{base}/scenes/{scene.scene.code}{part}", seen.name(scene), scene.scene.code, KINDS[hit.kind])
+
+
+# Where a hit of each kind opens: what belongs to a scene, in it; what does not, on its own screen and under its name.
+IN_SCENES = {
+    "text": "#p{paragraph}",
+    "card": "#card-summary",
+    "note": "#notes",
+    "carried": "#who",
+    "follows": "#follows",
+}
+APART = {
+    "text": ("/split", "Front or back matter"),
+    "note": ("/notes", "Loose note"),
+    "line": ("/threads?open={id}#l-{id}", "Thread, setup or reveal"),
+    "strand": ("/threads?open={id}#l-{id}", "Strand"),
+    "person": ("/people?open={id}#l-{id}", "Person"),
+    "place": ("/people?open={id}#l-{id}", "Place"),
+}
+KINDS = {
+    "text": "text",
+    "card": "card",
+    "note": "note",
+    "carried": "comes in with, leaves with",
+    "follows": "follows from",
+}
