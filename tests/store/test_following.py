@@ -90,11 +90,12 @@ def laden(book: BookFile, draft: str) -> None:
             db.execute(
                 "INSERT INTO desk_point (id, line, does, laid) VALUES (?, 'ln1', 'closes', ?)", (f"pn{laid}", laid)
             )
-        for n, (kind, units) in enumerate((("chapter", division.chapters), ("part", division.parts))):
+        chapters, parts = [one.id for one in division.chapters], [one.id for one in division.parts]
+        for n, (kind, units) in enumerate((("chapter", chapters), ("part", parts))):
             for m, unit in enumerate(units):
                 db.execute(
                     "INSERT INTO desk_unit_card (id, draft, kind, unit, summary, wants) VALUES (?, ?, ?, ?, ?, ?)",
-                    (f"uc{n}{m}", draft, kind, unit.id, word(), word()),
+                    (f"uc{n}{m}", draft, kind, unit, word(), word()),
                 )
         for chapter in division.chapters:
             note = desk.add_note(text=word(), scene=None)
