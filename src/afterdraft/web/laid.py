@@ -88,7 +88,11 @@ def table(view: BookView, wanted: str) -> Table:
     """The arrangement of this id; `DRAFT`: the draft's own order; "": the last looked at, or the newest, or the
     draft's own. Raises `Missing`."""
     known = view.book.arrangements(view.draft.id)
-    shown = _shown(view, known, wanted)
+    return laid_out(view, _shown(view, known, wanted), known)
+
+
+def laid_out(view: BookView, shown: Arrangement, known: tuple[Arrangement, ...]) -> Table:
+    """An arrangement as pages show it; `known`: all that were made for the draft."""
     lying = marks(view)
     by_id = {scene.scene.id: scene for scene in view.outline.scenes}
     shared = _shared(shown)
@@ -142,6 +146,7 @@ def _sheet(
 ) -> Sheet:
     scenes = tuple(by_id[scene] for scene in card.scenes if scene in by_id)
     own = tuple(scene for scene in scenes if scene.scene.id not in shared or scene.scene.code == card.code)
+    places = [*card.scenes, card.id]  # what can be marked: its scenes, and itself while it has none
     title = card.title or (scenes[0].scene.title if scenes else "")
     opening = view.first_words(scenes[0]) if scenes else card.next.what
     return Sheet(
@@ -152,5 +157,5 @@ def _sheet(
         summary="\n".join(text for scene in scenes if (text := view.cards[scene.scene.id].summary.strip())),
         words=sum(scene.words for scene in own),
         piece=any(scene.scene.id in shared for scene in scenes),
-        marks=tuple(mark for scene in scenes for mark in lying.get(scene.scene.id, ())),
+        marks=tuple(mark for place in places for mark in lying.get(place, ())),
     )

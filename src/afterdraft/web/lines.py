@@ -82,7 +82,10 @@ def lists(book: Book, draft: str) -> Lists:
 
 
 def marks(book: Book, draft: str) -> dict[str, tuple[Mark, ...]]:
-    """The marks of each scene that has any, by scene id: threads, then setups, then reveals, in the writer's order."""
+    """The marks of each scene that has any, by scene id: threads, then setups, then reveals, in the writer's order.
+
+    A planned card without a scene has its marks by its own id.
+    """
     return marks_of(lists(book, draft))
 
 
@@ -90,8 +93,8 @@ def marks_of(known: Lists) -> dict[str, tuple[Mark, ...]]:
     found: dict[str, dict[Mark, None]] = {}
     for line in known.lines:
         for point in line.points:
-            if point.scene:
-                found.setdefault(point.scene, {})[mark(known, line, point)] = None  # the same one is shown once
+            if place := point.scene or point.laid:
+                found.setdefault(place, {})[mark(known, line, point)] = None  # the same one is shown once
     return {scene: tuple(several) for scene, several in found.items()}
 
 

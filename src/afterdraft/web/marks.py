@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from afterdraft.desk.ink import Colour
+from afterdraft.web import lines
 from afterdraft.web.view import BookView
 
 
@@ -16,15 +17,30 @@ class Mark:
     letter: str
     name: str  # read out, and shown on pointing: "Motive: 2 notes"
     colour: Colour | None = None  # of an ink; nothing else has a hue
+    sign: lines.Mark | None = None  # how a thread, setup or reveal is drawn
 
 
-Provider = Callable[[BookView], Mapping[str, tuple[Mark, ...]]]  # by scene id
+Provider = Callable[[BookView], Mapping[str, tuple[Mark, ...]]]  # by id of the scene, or of a card without one
 
-PROVIDERS: tuple[Provider, ...] = ()
+
+def runs_through(view: BookView) -> dict[str, tuple[Mark, ...]]:
+    """The strand, then threads, setups and reveals."""
+    known = lines.lists(view.book, view.draft.id)
+    found: dict[str, tuple[Mark, ...]] = {}
+    for strand in known.strands:
+        for scene in strand.scenes:
+            found[scene] = (Mark("strand", strand.letter, f"Strand: {strand.name}"),)
+    for place, several in lines.marks_of(known).items():
+        drawn = tuple(Mark(one.kind, one.letter, one.words, sign=one) for one in several)
+        found[place] = (*found.get(place, ()), *drawn)
+    return found
+
+
+PROVIDERS: tuple[Provider, ...] = (runs_through,)
 
 
 def marks(view: BookView) -> dict[str, tuple[Mark, ...]]:
-    """All marks of each scene, by scene id."""
+    """All marks, by id of the scene, or of a card without one."""
     found: dict[str, tuple[Mark, ...]] = {}
     for provider in PROVIDERS:
         for scene, own in provider(view).items():
