@@ -2,11 +2,14 @@
 
 import hashlib
 import json
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 
 import afterdraft as package
+from afterdraft.formats.tables.read import read as read_table
+from afterdraft.wiring import look_at
 from tests.cli.manuscripts import HARBOUR, harbour
 from tests.server import afterdraft
 
@@ -230,6 +233,29 @@ class TestBook:
         assert done.returncode == 4
         assert "newer Afterdraft" in done.stderr
         assert everything(home) == before
+
+
+class TestTables:
+    @pytest.mark.parametrize("form", ["xlsx", "csv", "docx"])
+    def test_the_reverse_outline_as_a_table(self, home: Path, form: str) -> None:
+        book = begun(home)
+        done = afterdraft("book", "table", book, "-o", f"outline.{form}", home=home)
+        assert (done.returncode, done.stdout) == (0, f"The table is at outline.{form}\n")
+        (sheet,) = read_table((home / f"outline.{form}").read_bytes(), f"outline.{form}")
+        assert sheet.rows[0][:6] == ("Code", "Part", "Chapter", "Number", "Title", "First words")
+        with closing(look_at(book)) as opened:
+            assert [row[0] for row in sheet.rows[1:]] == [
+                scene.code for scene in opened.division(opened.drafts()[0].id).scenes
+            ]
+
+    def test_what_is_there_is_left_and_other_kinds_are_refused(self, home: Path) -> None:
+        book = begun(home)
+        (home / "mine.csv").write_text("mine", "utf-8")
+        for name, told in (("mine.csv", "is there already"), ("x.ods", ".xlsx, .csv or .docx"), ("no/x.csv", "cannot be written")):
+            done = afterdraft("book", "table", book, "-o", name, home=home)
+            assert (done.returncode, done.stdout) == (4 if "no" in name else 2, "")
+            assert told in done.stderr
+        assert (home / "mine.csv").read_text("utf-8") == "mine"
 
 
 class TestDemo:
