@@ -251,7 +251,11 @@ class TestTables:
     def test_what_is_there_is_left_and_other_kinds_are_refused(self, home: Path) -> None:
         book = begun(home)
         (home / "mine.csv").write_text("mine", "utf-8")
-        for name, told in (("mine.csv", "is there already"), ("x.ods", ".xlsx, .csv or .docx"), ("no/x.csv", "cannot be written")):
+        for name, told in (
+            ("mine.csv", "is there already"),
+            ("x.ods", ".xlsx, .csv or .docx"),
+            ("no/x.csv", "cannot be written"),
+        ):
             done = afterdraft("book", "table", book, "-o", name, home=home)
             assert (done.returncode, done.stdout) == (4 if "no" in name else 2, "")
             assert told in done.stderr

@@ -17,7 +17,9 @@ def _options(parser: ArgumentParser) -> None:
         if name == "restore":
             act.add_argument("number", nargs="?", type=int, help="which backup, as listed; otherwise the latest")
         if name == "table":
-            act.add_argument("-o", "--output", type=Path, required=True, metavar="FILE", help="NAME.xlsx, .csv or .docx")
+            act.add_argument(
+                "-o", "--output", type=Path, required=True, metavar="FILE", help="NAME.xlsx, .csv or .docx"
+            )
 
 
 def _check(options: Namespace) -> None:
