@@ -1,4 +1,4 @@
-"""Cards of chapters, parts and the book: the first words make them, in one edit; they follow when the split is mended."""
+"""Cards of chapters, parts and the book: made by the first words, as one edit; they follow when the split is mended."""
 
 import pytest
 

@@ -5,9 +5,12 @@ from starlette.routing import BaseRoute, Route
 from afterdraft.web.pages import (
     about,
     arrange,
+    arrangements,
     books,
     cards,
     close,
+    codes,
+    edges,
     edits,
     fields,
     keys,
@@ -22,6 +25,7 @@ from afterdraft.web.pages import (
     search,
     split,
     threads,
+    whole,
 )
 
 BOOK = "/books/{book}"
@@ -55,6 +59,13 @@ ROUTES: tuple[BaseRoute, ...] = (
     Route(f"{BOOK}/cards/{{act}}", arrange.arrange, methods=POST),
     Route(f"{BOOK}/cards/{{code}}/next", arrange.save_next_form, methods=POST),
     Route(f"{BOOK}/cards/{{code}}/next/{{field}}", arrange.save_next, methods=POST),
+    Route(f"{BOOK}/whole", whole.whole),
+    Route(f"{BOOK}/whole/{{kind}}/{{unit}}", whole.save_form, methods=POST),
+    Route(f"{BOOK}/whole/{{kind}}/{{unit}}/{{field}}", whole.save, methods=POST),
+    Route(f"{BOOK}/edges", edges.edges),
+    Route(f"{BOOK}/arrangements", arrangements.arrangements),
+    Route(f"{BOOK}/codes", codes.codes),
+    Route(f"{BOOK}/codes", codes.check, methods=POST),
     Route(f"{BOOK}/notes", notes.notes),
     Route(f"{BOOK}/notes", notes.add, methods=POST),
     Route(f"{BOOK}/notes/{{note}}", notes.change, methods=POST),

@@ -2,6 +2,7 @@
 import { autosave } from "./autosave.js";
 import { bring } from "./bring.js";
 import { cards } from "./cards.js";
+import { codes } from "./codes.js";
 import { foreEdge } from "./fore_edge.js";
 import { fresh } from "./fresh.js";
 import { keys } from "./keys.js";
@@ -11,6 +12,7 @@ import { noteDialog } from "./note_dialog.js";
 import { place } from "./place.js";
 import { rows } from "./rows.js";
 import { times } from "./times.js";
+import { sideBySide, whole } from "./whole.js";
 
 messages();
 place();
@@ -21,6 +23,9 @@ rows();
 lines();
 bring();
 cards();
+codes();
+whole();
+sideBySide();
 const saving = autosave();
 fresh(saving);
 keys();
