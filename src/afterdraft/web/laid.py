@@ -146,7 +146,7 @@ def _sheet(
 ) -> Sheet:
     scenes = tuple(by_id[scene] for scene in card.scenes if scene in by_id)
     own = tuple(scene for scene in scenes if scene.scene.id not in shared or scene.scene.code == card.code)
-    places = [*card.scenes, card.id]  # what can be marked: its scenes, and itself while it has none
+    places = dict.fromkeys((*card.scenes, card.id))  # what can be marked: its scenes, and itself while it has none
     title = card.title or (scenes[0].scene.title if scenes else "")
     opening = view.first_words(scenes[0]) if scenes else card.next.what
     return Sheet(

@@ -114,7 +114,7 @@ def place_of(arrangement: Arrangement, spot: Spot) -> tuple[str, str | None]:
         return row.id, None
     beside = by_code(arrangement, spot.before or spot.after)
     if beside not in row.cards:
-        raise Missing(f"{beside.code} in this chapter")
+        raise Missing(f"The card {beside.code} in this chapter")
     if spot.before:
         return row.id, beside.id
     follows = row.cards[row.cards.index(beside) + 1 :]
