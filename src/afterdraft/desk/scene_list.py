@@ -123,10 +123,17 @@ class Listed:
 
 
 def head(sheet: Sheet) -> int | None:
-    """Which row holds the names of the columns: the one, near the top, where most are known; None where none is."""
+    """Which row holds the names of the columns: the one, near the top, where most are known; None where none is.
+
+    Of names over two rows, merged cells above and their parts below, it is the lower.
+    """
     known = [sum(1 for cell in row if _kind(cell)) for row in sheet.rows[:_LOOKED_AT]]
     best = max(known, default=0)
-    return known.index(best) if best > 1 or (best and len(sheet.rows[known.index(best)]) == 1) else None
+    if best < 2 and not (best and len(sheet.rows[known.index(best)]) == 1):
+        return None
+    found = known.index(best)
+    below = [cell for row in sheet.rows[found + 1 : found + 2] for cell in row if cell.strip()]
+    return found + 1 if below and all(map(_kind, below)) else found
 
 
 def names(sheet: Sheet, head: int | None) -> tuple[str, ...]:
