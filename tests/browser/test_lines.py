@@ -30,6 +30,12 @@ def marked(page: Page) -> Locator:
     return runs(page).get_by_role("listitem")
 
 
+def press(page: Page, key: str) -> None:
+    """Press a key, once the page is there with its scripts."""
+    page.wait_for_load_state("load")
+    page.keyboard.press(key)
+
+
 def unfold(page: Page, part: str) -> None:
     """Open a part beside the card, unless it is open."""
     details = page.locator(part)
@@ -43,31 +49,31 @@ def row_of(page: Page, name: str) -> Locator:
 
 def test_a_thread_is_marked_carried_taken_off_and_undone_by_keyboard(scene: Page) -> None:
     page = scene
-    page.keyboard.press("l")
+    press(page, "l")
     expect(page.get_by_label("Thread", exact=True)).to_be_focused()
     page.keyboard.type("The lost sugar")
-    page.keyboard.press("Enter")  # a new name: it opens here
+    press(page, "Enter")  # a new name: it opens here
     expect(marked(page)).to_contain_text("The lost sugar opens")
     expect(page.get_by_label("Thread", exact=True)).to_be_focused()  # ready for the next
-    page.keyboard.press("Escape")
-    page.keyboard.press("]")
+    press(page, "Escape")
+    press(page, "]")
     expect(page.get_by_role("heading", name="Scene 2", exact=True)).to_be_visible()
-    page.keyboard.press("l")
+    press(page, "l")
     page.keyboard.type("the lost sugar")
-    page.keyboard.press("Enter")  # known, and opened already: it is carried
+    press(page, "Enter")  # known, and opened already: it is carried
     expect(marked(page)).to_contain_text("The lost sugar carries on")
     page.reload()
-    page.keyboard.press("l")
+    press(page, "l")
     take_off = marked(page).get_by_role("button", name="Take off: The lost sugar: carries on")
     take_off.focus()
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     expect(marked(page)).to_have_count(0)
-    page.keyboard.press("Control+z")
+    press(page, "Control+z")
     expect(page.get_by_role("status").get_by_text("Taken back: Take off a mark")).to_be_visible()
-    page.keyboard.press("l")
+    press(page, "l")
     expect(marked(page)).to_have_count(1)
-    page.keyboard.press("Escape")
-    page.keyboard.press("h")
+    press(page, "Escape")
+    press(page, "h")
     expect(page.get_by_role("heading", name="Threads", exact=True).first).to_be_visible()
     row = row_of(page, "The lost sugar")
     expect(row).to_contain_text("opened, no close marked yet")
@@ -85,22 +91,22 @@ def test_words_chosen_in_the_text_are_what_a_setup_is_fastened_to(scene: Page) -
         "range.setEnd(document.querySelectorAll('article p')[1].firstChild, 4);"
         "getSelection().removeAllRanges(); getSelection().addRange(range); }",
     )
-    page.keyboard.press("l")
+    press(page, "l")
     expect(page.get_by_label("On these words of the scene")).to_have_value(re.compile(re.escape(words)))
     page.get_by_label("Setup", exact=True).fill("The second sack")
     runs(page).get_by_role("button", name="setup", exact=True).click()
     expect(marked(page)).to_contain_text(words)
     link = marked(page).get_by_role("link", name=re.compile(re.escape(words)))
     expect(link).to_have_attribute("href", re.compile(r"^#p\d+$"))
-    page.keyboard.press("Escape")
-    page.keyboard.press("h")
+    press(page, "Escape")
+    press(page, "h")
     row_of(page, "The second sack").locator("summary").first.click()
     expect(page.get_by_role("link", name=re.compile(re.escape(words)))).to_be_visible()
 
 
 def test_words_typed_that_are_not_there_are_told_and_nothing_is_marked(scene: Page) -> None:
     page = scene
-    page.keyboard.press("l")
+    press(page, "l")
     page.get_by_label("Setup", exact=True).fill("The second sack")
     page.get_by_label("On these words of the scene").fill("words that nobody wrote")
     runs(page).get_by_role("button", name="setup", exact=True).click()
@@ -113,35 +119,35 @@ def test_words_typed_that_are_not_there_are_told_and_nothing_is_marked(scene: Pa
 def test_a_reveal_is_learned_by_the_reader_and_by_a_person(scene: Page) -> None:
     page = scene
     for who in ("", "Edwin Wragg"):
-        page.keyboard.press("l")
+        press(page, "l")
         page.get_by_label("Reveal", exact=True).fill("She was sent")
         page.get_by_label("Who learns it").fill(who)
         page.get_by_role("button", name="learns it here").click()
         expect(marked(page).filter(has_text=f"{who or 'The reader'} learns it")).to_be_visible()
-        page.keyboard.press("Escape")
+        press(page, "Escape")
     expect(marked(page).nth(0)).to_contain_text("The reader learns it")
     expect(marked(page).nth(1)).to_contain_text("Edwin Wragg learns it")
-    page.keyboard.press("w")
+    press(page, "w")
     expect(row_of(page, "Edwin Wragg")).to_be_visible()
 
 
 def test_a_scene_follows_from_another_chosen_by_its_code(scene: Page) -> None:
     page = scene
     code = page.locator(".card-top .code").inner_text()
-    page.keyboard.press("]")
+    press(page, "]")
     expect(page.get_by_role("heading", name="Scene 2", exact=True)).to_be_visible()
-    page.keyboard.press("f")
+    press(page, "f")
     expect(page.get_by_label("This scene follows from")).to_be_focused()
     page.keyboard.type(code.lower())
     page.get_by_label("because").fill("She was good at it.")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     links = page.locator("#follows")
     expect(links.get_by_label("Why")).to_have_value("She was good at it.")
     links.get_by_label("Why").fill("She was too good at it.")
     links.get_by_label("Why").blur()
     expect(links.get_by_text("Saved", exact=True)).to_be_visible()
-    page.keyboard.press("Escape")
-    page.keyboard.press("[")
+    press(page, "Escape")
+    press(page, "[")
     expect(page.get_by_role("heading", name="Scene 1", exact=True)).to_be_visible()
     unfold(page, "#follows")
     expect(page.locator("#follows")).to_contain_text("She was too good at it.")
@@ -152,15 +158,15 @@ def test_a_scene_follows_from_another_chosen_by_its_code(scene: Page) -> None:
 
 def test_who_is_in_a_scene_and_where_and_what_they_carry(scene: Page) -> None:
     page = scene
-    page.keyboard.press("i")
+    press(page, "i")
     page.keyboard.type("Gwenda Pask")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     here = page.get_by_role("group", name="Gwenda Pask in this scene")
     expect(here.get_by_role("button", name="on the page")).to_have_attribute("aria-pressed", "true")
     here.get_by_role("button", name="viewpoint").click()
     expect(here.get_by_role("button", name="viewpoint")).to_have_attribute("aria-pressed", "true")
     page.get_by_label("Place", exact=True).fill("The tare house")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     expect(page.locator("#who").get_by_role("link", name="The tare house")).to_be_visible()
     page.get_by_text("What one of them comes in with").click()
     carry = page.locator("#carry")
@@ -168,8 +174,8 @@ def test_who_is_in_a_scene_and_where_and_what_they_carry(scene: Page) -> None:
     carry.get_by_label("comes in with").fill("her father’s tickets")
     carry.get_by_role("button", name="Keep it").click()
     expect(page.locator(".linked").get_by_label("comes in with")).to_have_value("her father’s tickets")
-    page.keyboard.press("Escape")
-    page.keyboard.press("w")
+    press(page, "Escape")
+    press(page, "w")
     row = row_of(page, "Gwenda Pask")
     row.locator("summary").first.click()
     expect(row).to_contain_text("her father’s tickets")
@@ -180,13 +186,13 @@ def test_who_is_in_a_scene_and_where_and_what_they_carry(scene: Page) -> None:
 
 def test_cast_is_added_asked_about_named_joined_and_removed(scene: Page) -> None:
     page = scene
-    page.keyboard.press("w")
+    press(page, "w")
     for name in ("Mrs Capp", "Bernice"):
         page.get_by_label("A new person").fill(name)
-        page.keyboard.press("Enter")
+        press(page, "Enter")
         expect(row_of(page, name)).to_be_visible()
     page.get_by_label("A new person").fill("mrs capp")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     expect(page.get_by_role("alert")).to_contain_text("There is somebody called “mrs capp” already.")
     page.get_by_role("button", name="Add another of this name").click()
     expect(page.get_by_text("1 other has this name")).to_have_count(2)
@@ -211,17 +217,17 @@ def test_cast_is_added_asked_about_named_joined_and_removed(scene: Page) -> None
 
 def test_a_line_is_renamed_lettered_ordered_and_removed_with_a_word_on_what_goes(scene: Page) -> None:
     page = scene
-    page.keyboard.press("l")
+    press(page, "l")
     page.keyboard.type("The slate")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     expect(marked(page)).to_have_count(1)
-    page.keyboard.press("Escape")
-    page.keyboard.press("h")
+    press(page, "Escape")
+    press(page, "h")
     page.get_by_label("A new thread").fill("The goose")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     row = row_of(page, "The goose")
     row.get_by_label("Letter", exact=True).fill("x")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     expect(row.locator("summary .letter")).to_have_text("X")
     row.get_by_role("button", name="Move The goose up").click()
     expect(page.locator("details.line .name").first).to_contain_text("The goose")
@@ -241,19 +247,42 @@ def test_a_line_is_renamed_lettered_ordered_and_removed_with_a_word_on_what_goes
 
 def test_marks_stand_in_the_reverse_outline_and_are_found_by_search(scene: Page) -> None:
     page = scene
-    page.keyboard.press("l")
+    press(page, "l")
     page.keyboard.type("The lost sugar")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     expect(marked(page)).to_have_count(1)
-    page.keyboard.press("Escape")
-    page.keyboard.press("t")
+    press(page, "Escape")
+    press(page, "t")
     expect(page.get_by_role("heading", name="Reverse outline")).to_be_visible()
     expect(page.get_by_role("group", name="Runs through here")).to_contain_text("The lost sugar: opens")
-    page.keyboard.press("/")
+    press(page, "/")
     page.keyboard.type("lost sugar")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     page.get_by_role("link", name="Thread, setup or reveal").click()
     expect(page.locator("details.line[open]")).to_contain_text("The lost sugar")
+
+
+def test_several_cards_are_marked_at_once_and_it_is_one_edit(page: Page) -> None:
+    page.get_by_role("button", name="Open the demonstration book").click()
+    page.get_by_role("navigation", name="Screens").get_by_role("link", name="Cards").click()
+    boxes = page.get_by_role("checkbox", name=re.compile("^Choose "))
+    for box in (boxes.nth(0), boxes.nth(1), boxes.nth(3)):
+        box.check()
+    page.get_by_role("button", name="Mark…").click()
+    expect(page.get_by_role("heading", name="Mark 3 cards")).to_be_visible()
+    clean(page, "marking several cards")
+    page.get_by_label("Thread", exact=True).fill("The wet autumn")
+    press(page, "Enter")
+    expect(page.get_by_role("status").get_by_text("“The wet autumn” opens in 3 scenes")).to_be_visible()
+    page.get_by_label("Person", exact=True).fill("The lorry driver")
+    page.get_by_role("button", name="mentioned").click()
+    page.get_by_role("link", name="Back to the cards").click()
+    expect(page.get_by_text("The wet autumn: opens")).to_have_count(3)
+    press(page, "h")
+    expect(row_of(page, "The wet autumn")).to_contain_text("3 scenes")
+    page.get_by_role("button", name="Undo").click()
+    page.get_by_role("button", name="Undo").click()
+    expect(row_of(page, "The wet autumn")).to_have_count(0)
 
 
 def test_all_of_it_without_scripts(browser: Browser, server: Server) -> None:
@@ -263,18 +292,18 @@ def test_all_of_it_without_scripts(browser: Browser, server: Server) -> None:
     page.get_by_role("button", name="Open the demonstration book").click()
     unfold(page, "#runs")
     page.get_by_label("Setup", exact=True).fill("A new matter")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     unfold(page, "#runs")
     expect(marked(page).filter(has_text="A new matter")).to_contain_text("setup")
     unfold(page, "#who")
     page.get_by_label("Person", exact=True).first.fill("Somebody New")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     unfold(page, "#who")
     group = page.get_by_role("group", name="Somebody New in this scene")
     group.get_by_role("button", name="Take Somebody New off").click()
     page.get_by_role("navigation", name="Screens").get_by_role("link", name="Threads").click()
     page.get_by_label("A new strand").fill("Afterwards")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     row = row_of(page, "Afterwards")
     row.get_by_label("Name").fill("Long afterwards")
     row.get_by_role("button", name="Save").click()
@@ -309,6 +338,6 @@ def test_access_of_every_state(page: Page, scheme: str) -> None:
     page.get_by_role("link", name="Join to another…").first.click()
     clean(page, "people, one to be joined")
     page.get_by_label("A new person").fill("Gwenda Pask")
-    page.keyboard.press("Enter")
+    press(page, "Enter")
     expect(page.get_by_role("alert")).to_be_visible()
     clean(page, "people, a name that is taken")

@@ -12,8 +12,10 @@ from afterdraft.web.pages.people import people_page
 from afterdraft.web.pages.threads import threads_page
 from afterdraft.web.scene_lines import scene_lines
 from afterdraft.web.view import BookView, view
+from afterdraft.work.add_card import add_card
 from afterdraft.work.add_known import add_known
 from afterdraft.work.add_line import add_line
+from afterdraft.work.arranging import DRAFT, Spot
 from afterdraft.work.carry import carry
 from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.mark_matter import mark_matter
@@ -21,6 +23,7 @@ from afterdraft.work.mark_point import Passage, mark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mark_setting import mark_setting
 from afterdraft.work.put_in_strand import put_in_strand
+from afterdraft.work.try_arrangement import try_arrangement
 from tests.store.sample import begun
 
 
@@ -114,6 +117,21 @@ def test_a_mark_whose_scene_became_front_matter_is_still_listed(book: BookFile, 
     (row,) = page.groups[0][3]
     assert [(point.name, point.x) for point in row.points] == [("in no scene any more", None)]
     assert row.reach is None
+
+
+def test_a_planned_card_without_a_scene_is_marked_too(book: BookFile, seen: BookView) -> None:
+    arrangement = try_arrangement(book, DRAFT)
+    laid = add_card(book, arrangement.id, Spot(arrangement.rows[0].id), title="The night before")
+    mark_point(book, "setup", "The third step", "setup", laid=[laid.id])
+    assert [mark.words for mark in marks(book, seen.draft.id)[laid.id]] == ["The third step: setup"]
+    (row_of_setup,) = threads_page(seen, fore_edge(seen)).groups[1][3]
+    (point,) = row_of_setup.points
+    assert (point.name, point.code, point.path) == (
+        "The night before",
+        laid.code,
+        f"cards/{laid.code}?a={arrangement.id}",
+    )
+    assert point.x is None
 
 
 def test_people_with_their_scenes_and_what_goes_with_them(book: BookFile, seen: BookView) -> None:

@@ -48,7 +48,7 @@ def mark_point(
     def change(desk: Desk) -> tuple[str, ...]:
         line = line_called(desk, kind, wanted)
         person = learner(desk, who) if kind == "reveal" else None
-        anchors = _fastened(desk, draft, scenes[0], passages)
+        anchors = _fastened(desk, draft, scenes[0], passages) if passages else ()
         on_scenes = [desk.add_point(line, does, scene=one, person=person, anchors=anchors) for one in scenes]
         on_cards = [desk.add_point(line, does, scene=None, laid=one, person=person) for one in laid]
         return (*on_scenes, *on_cards)

@@ -6,8 +6,10 @@ from dataclasses import dataclass
 from starlette.requests import Request
 from starlette.responses import Response
 
+from afterdraft.desk.arranging import everything
 from afterdraft.desk.lines import Follows, Line, LineKind, Point, Strand
 from afterdraft.desk.standing import standing
+from afterdraft.manuscript.naming import shortened
 from afterdraft.web.foreedge import WIDTH, ForeEdge
 from afterdraft.web.lines import Lists, Mark, lists, mark, pattern
 from afterdraft.web.render import book_of, frame, render
@@ -57,6 +59,15 @@ class SceneName:
 
 
 @dataclass(frozen=True, slots=True)
+class Planned:
+    """A card of an arrangement that has no scene yet."""
+
+    code: str
+    name: str
+    arrangement: str  # id
+
+
+@dataclass(frozen=True, slots=True)
 class StrandRow:
     strand: Strand
     scenes: tuple[SceneName, ...]
@@ -95,10 +106,12 @@ def threads(request: Request) -> Response:
 def threads_page(seen: BookView, edge: ForeEdge | None, opened: str = "") -> ThreadsPage:
     known = lists(seen.book, seen.draft.id)
     scenes = _scenes(seen, edge)
+    planned = _planned(seen, known)
     return ThreadsPage(
         view=seen,
         groups=tuple(
-            (kind, *words, tuple(_row(known, scenes, line) for line in known.of(kind))) for kind, words in HEADS.items()
+            (kind, *words, tuple(_row(known, scenes, planned, line) for line in known.of(kind)))
+            for kind, words in HEADS.items()
         ),
         strands=tuple(StrandRow(one, tuple(scenes[scene] for scene in one.scenes)) for one in known.strands),
         links=tuple(_link(seen, scenes, link) for link in seen.book.follows(seen.draft.id)),
@@ -116,18 +129,36 @@ def _scenes(seen: BookView, edge: ForeEdge | None) -> dict[str, SceneName]:
     }
 
 
-def _row(known: Lists, scenes: Mapping[str, SceneName], line: Line) -> LineRow:
-    points = tuple(_point(known, scenes, line, point) for point in line.points)
+def _planned(seen: BookView, known: Lists) -> dict[str, Planned]:
+    """Planned cards that something is marked on, by id."""
+    marked = {point.laid for line in known.lines for point in line.points if point.laid}
+    if not marked:
+        return {}
+    return {
+        card.id: Planned(card.code, card.title or shortened(card.next.what) or "A new card", one.id)
+        for one in seen.book.arrangements(seen.draft.id)
+        for card in everything(one)
+        if card.id in marked
+    }
+
+
+def _row(known: Lists, scenes: Mapping[str, SceneName], planned: Mapping[str, Planned], line: Line) -> LineRow:
+    points = tuple(_point(known, scenes, planned, line, point) for point in line.points)
     holding = {point.scene for point in line.points if point.scene}
     return LineRow(line, pattern(known, line), points, standing(line), len(holding))
 
 
-def _point(known: Lists, scenes: Mapping[str, SceneName], line: Line, point: Point) -> PointLine:
+def _point(
+    known: Lists, scenes: Mapping[str, SceneName], planned: Mapping[str, Planned], line: Line, point: Point
+) -> PointLine:
     shown = mark(known, line, point)
     scene = scenes.get(point.scene or "")
+    card = planned.get(point.laid or "")
+    if scene is None and card is not None:
+        path = f"cards/{card.code}?a={card.arrangement}"
+        return PointLine(point, shown, card.code, card.name, "", path, None)
     if scene is None:
-        name = "a planned card" if point.laid else "in no scene any more"
-        return PointLine(point, shown, "", name, quote_of(point), "", None)
+        return PointLine(point, shown, "", "in no scene any more", quote_of(point), "", None)
     part = f"#p{point.anchors[0].paragraph}" if point.anchors else ""
     return PointLine(point, shown, scene.code, scene.name, quote_of(point), f"scenes/{scene.code}{part}", scene.x)
 
