@@ -8,6 +8,7 @@ from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, precondition, rule
 
+from afterdraft.desk.anchor import Passage
 from afterdraft.desk.card import CARD_FIELDS, CardField
 from afterdraft.desk.cast import PRESENCES, Presence
 from afterdraft.desk.lines import DOES, Does
@@ -21,7 +22,7 @@ from afterdraft.work.join_scenes import join_scenes
 from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.make_chapter import make_chapter, unmake_chapter
 from afterdraft.work.mark_matter import mark_matter, unmark_matter
-from afterdraft.work.mark_point import Passage, mark_point
+from afterdraft.work.mark_point import mark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.put_in_strand import put_in_strand
 from afterdraft.work.remove_line import remove_line

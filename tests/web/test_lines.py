@@ -5,6 +5,7 @@ from pathlib import Path
 
 import pytest
 
+from afterdraft.desk.anchor import Passage
 from afterdraft.store.book import BookFile
 from afterdraft.web.foreedge import fore_edge
 from afterdraft.web.lines import PATTERNS, lists, marks
@@ -19,7 +20,7 @@ from afterdraft.work.arranging import DRAFT, Spot
 from afterdraft.work.carry import carry
 from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.mark_matter import mark_matter
-from afterdraft.work.mark_point import Passage, mark_point
+from afterdraft.work.mark_point import mark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mark_setting import mark_setting
 from afterdraft.work.put_in_strand import put_in_strand

@@ -4,10 +4,10 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from afterdraft.desk.anchor import Passage
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.store.book import BookFile
 from afterdraft.work.find_passage import find_passage
-from afterdraft.work.mark_point import Passage
 from tests.store.sample import TEXTS
 
 

@@ -17,6 +17,7 @@ from afterdraft.store.arranging import BookArrangements
 from afterdraft.store.cast import BookCast
 from afterdraft.store.changes import BookChanges
 from afterdraft.store.desk import OpenDesk
+from afterdraft.store.inks import BookInks
 from afterdraft.store.journal import Journal
 from afterdraft.store.lines import BookLines
 from afterdraft.store.migrate import migrate, refuse_newer, refuse_older
@@ -35,7 +36,7 @@ def utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-class BookFile(BookArrangements, BookLines, BookCast, BookChanges, BookUnits):
+class BookFile(BookArrangements, BookLines, BookCast, BookChanges, BookInks, BookUnits):
     """Fills `work.ports.Book`. Made by `store.opening`; `path` holds a book of ours."""
 
     def __init__(

@@ -4,7 +4,6 @@ import hashlib
 import sqlite3
 from collections.abc import Mapping, Sequence
 
-from afterdraft.desk.anchor import Anchor
 from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note, NoteState
 from afterdraft.manuscript.division import Division
@@ -14,6 +13,7 @@ from afterdraft.store.arranging import DeskArrangements
 from afterdraft.store.cast import DeskCast
 from afterdraft.store.changes import DeskChanges
 from afterdraft.store.forms import dumped
+from afterdraft.store.inks import DeskInks
 from afterdraft.store.journal import Journal
 from afterdraft.store.lines import DeskLines
 from afterdraft.store.names import Kind, new_code, new_id
@@ -21,7 +21,7 @@ from afterdraft.store.units import DeskUnits
 from afterdraft.work.ports import Fields, Written
 
 
-class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskUnits):
+class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskInks, DeskUnits):
     """Fills `work.ports.Desk`. `now`: UTC, ISO 8601."""
 
     def __init__(self, db: sqlite3.Connection, journal: Journal, now: str) -> None:
@@ -68,9 +68,6 @@ class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskUnits):
 
     def note(self, id: str) -> Note:
         return notes.note(self._db, id)
-
-    def add_note(self, *, text: str, scene: str | None, anchor: Anchor | None = None) -> Note:
-        return notes.add_note(self._db, text=text, scene=scene, now=self._now, anchor=anchor)
 
     def follow_anchors(self, draft: str) -> None:
         notes.follow_anchors(self._db, draft)

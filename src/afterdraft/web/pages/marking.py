@@ -8,6 +8,7 @@ from starlette.datastructures import FormData
 from starlette.requests import Request
 from starlette.responses import Response
 
+from afterdraft.desk.anchor import Passage
 from afterdraft.desk.cast import Presence
 from afterdraft.desk.lines import DOES, Does, LineKind
 from afterdraft.errors import Missing, NotPossible
@@ -18,7 +19,7 @@ from afterdraft.work.carry import carry, put_down
 from afterdraft.work.find_passage import find_passage
 from afterdraft.work.finding import alike
 from afterdraft.work.link_scenes import link_scenes, unlink_scenes
-from afterdraft.work.mark_point import Passage, mark_point, unmark_point
+from afterdraft.work.mark_point import mark_point, unmark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mark_setting import mark_setting
 from afterdraft.work.put_in_strand import put_in_strand

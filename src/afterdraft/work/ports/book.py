@@ -11,6 +11,7 @@ from afterdraft.work.ports.arranging import ArrangingBook
 from afterdraft.work.ports.cast import BookCast
 from afterdraft.work.ports.changes import ChangesBook
 from afterdraft.work.ports.desk import Desk
+from afterdraft.work.ports.inks import InksBook
 from afterdraft.work.ports.lines import BookLines
 from afterdraft.work.ports.units import BookUnits
 from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fields, Hit, Written
@@ -18,7 +19,7 @@ from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fie
 T = TypeVar("T")
 
 
-class Book(ArrangingBook, BookLines, BookCast, BookUnits, ChangesBook, Protocol):
+class Book(ArrangingBook, BookLines, BookCast, BookUnits, ChangesBook, InksBook, Protocol):
     """One open book file."""
 
     @property
