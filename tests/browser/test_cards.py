@@ -98,6 +98,7 @@ def test_cards_are_moved_by_key_with_words_for_what_happens(cards: Page) -> None
     assert lying(cards) == before
     for key in ("Space", "ArrowDown", "Home", "ArrowRight", "Enter"):
         cards.keyboard.press(key)
+    expect(said).to_contain_text(f"Put down. {second}, place 2 of {len(before[second]) + 1}")
     expect(cards.locator(face(code))).to_be_focused()
     assert lying(cards)[second] == [before[second][0], code, *before[second][1:]]
     cards.keyboard.press("ArrowLeft")

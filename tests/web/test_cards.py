@@ -17,6 +17,7 @@ from afterdraft.web.guard import cookie_name
 from afterdraft.web.laid import Table, table
 from afterdraft.web.marks import PROVIDERS, Mark, marks
 from afterdraft.web.registry import Registry
+from afterdraft.web.render import SAID
 from afterdraft.web.view import BookView, view
 from afterdraft.work.add_card import add_card
 from afterdraft.work.arranging import DRAFT, Spot
@@ -277,6 +278,31 @@ def test_every_state_has_its_page(screen: Screen, change: Change, says: str) -> 
     for sheet in shown.sheets():
         assert sheet.code in screen.client.get(f"{screen.base}/{sheet.code}").text
         assert f'value="{sheet.code}"' in screen.client.get(f"{screen.base}/move?card={sheet.code}").text
+
+
+def test_a_card_found_by_its_id_or_code(screen: Screen) -> None:
+    made = add_card(screen.book, "", Spot(_rows(screen)[0]), title="The weir", what="She falls in.")
+    arrangement = table(view(screen.book), "").id
+    leads = screen.client.get(f"{screen.base}/{made.id}", follow_redirects=False).headers["location"]
+    assert leads == f"{screen.base}/{made.code}?a={arrangement}"
+    by_code = screen.client.get(f"/books/{screen.book.id}/search?q={made.code.lower()}", follow_redirects=False)
+    assert by_code.headers["location"] == f"{screen.base}/{made.code}"
+    assert f"/cards/{made.id}" in screen.client.get(f"/books/{screen.book.id}/search?q=falls").text
+    give_up(screen.book, arrangement)
+    assert f"/cards/{made.id}" not in screen.client.get(f"/books/{screen.book.id}/search?q=falls").text
+
+
+def test_taking_a_new_card_back_from_its_own_page_leads_to_the_cards(screen: Screen) -> None:
+    page = screen.post("new", a="", row=_rows(screen)[0]).partition("#")[0]
+    top = screen.book.edits().undo
+    assert top
+    base, shown = f"/books/{screen.book.id}", table(view(screen.book), "").id
+    screen.client.post(f"{base}/undo", data={"number": str(top.number)})
+    let_in = f"{cookie_name(PORT)}={KEY}"
+    for address in (base + page, f"{screen.base}?a={shown}"):
+        back = screen.client.get(address, headers={"Cookie": f"{let_in}; {SAID}=Taken"}, follow_redirects=False)
+        assert (back.status_code, back.headers.get("location")) == (303, screen.base)
+        assert screen.client.get(address, headers={"Cookie": let_in}).status_code == 404
 
 
 @pytest.mark.parametrize(

@@ -29,9 +29,15 @@ _OF_THE_BOOK = """
 SELECT t.id, NULL, {columns} FROM search_{kind} JOIN desk_{kind} t ON t.key = search_{kind}.rowid
 WHERE search_{kind} MATCH :query ORDER BY t.place, t.key LIMIT :limit
 """
+_LAID = """
+SELECT t.id, NULL, {columns} FROM search_{kind} JOIN desk_{kind} t ON t.key = search_{kind}.rowid
+JOIN desk_arrangement a ON a.id = t.arrangement
+WHERE search_{kind} MATCH :query AND a.draft = :draft AND NOT a.given_up ORDER BY a.place DESC, t.key LIMIT :limit
+"""
 # What is searched before the text, in this order: kind of hit, statement, columns of its index.
 _WRITTEN: tuple[tuple[str, str, int], ...] = (
     ("card", _OF_SCENES, 4),
+    ("laid", _LAID, 6),
     ("carried", _OF_SCENES, 2),
     ("follows", _OF_SCENES, 1),
     ("note", _NOTES, 1),

@@ -5,11 +5,12 @@ from dataclasses import dataclass
 from starlette.requests import Request
 from starlette.responses import Response
 
+from afterdraft.desk.arranging import everything
 from afterdraft.desk.card import Card
 from afterdraft.desk.intent import INTENTS, Intent
-from afterdraft.errors import NotPossible
+from afterdraft.errors import Missing, NotPossible
 from afterdraft.web.laid import RowView, Sheet, Table, table
-from afterdraft.web.render import book_of, frame, number_of, render
+from afterdraft.web.render import SAID, book_of, frame, go, number_of, render
 from afterdraft.web.view import BookView, view
 
 ZOOM = "afterdraft-zoom"  # cookie: how near the cards are looked at
@@ -61,7 +62,10 @@ def cards(request: Request) -> Response:
     """`/books/{book}/cards`, with `?a=` an arrangement's id or "draft", `?zoom=` 1 to 5."""
     book = book_of(request)
     seen = view(book)
-    shown = table(seen, request.query_params.get("a", ""))
+    try:
+        shown = table(seen, request.query_params.get("a", ""))
+    except Missing as gone:
+        return _to_the_cards(request, gone)
     if shown.id:
         book.set_last_arrangement(shown.id)
     context = CardsPage(seen, shown, _zoom(request), ZOOMS, INTENTS)
@@ -69,10 +73,18 @@ def cards(request: Request) -> Response:
 
 
 def card(request: Request) -> Response:
-    """`/books/{book}/cards/{code}`"""
+    """`/books/{book}/cards/{code}`; a card's id leads on to its code in its own arrangement."""
     seen = view(book_of(request))
-    shown = table(seen, request.query_params.get("a", ""))
-    context = card_page(seen, shown, shown.by_code(request.path_params["code"]))
+    code = request.path_params["code"]
+    for arrangement in seen.book.arrangements(seen.draft.id):
+        found = next((one for one in everything(arrangement) if one.id == code), None)
+        if found:
+            return go(f"/books/{seen.facts.id}/cards/{found.code}?a={arrangement.id}")
+    try:
+        shown = table(seen, request.query_params.get("a", ""))
+        context = card_page(seen, shown, shown.by_code(code))
+    except Missing as gone:
+        return _to_the_cards(request, gone)
     here = context.sheet.scenes[0].scene.code if context.sheet.scenes else ""
     return render(
         request, "cards_card.html", context, frame(request, context.sheet.called, "card", book=seen, here=here)
@@ -106,6 +118,13 @@ def move(request: Request) -> Response:
         raise NotPossible("No card was chosen.")
     context = MovePage(seen, shown, moved, *_lies(shown, moved[0]))
     return render(request, "cards_move.html", context, frame(request, "Move cards", "card", book=seen))
+
+
+def _to_the_cards(request: Request, gone: Missing) -> Response:
+    """What she took back a moment ago leads to where it was; anything else that is not there is told."""
+    if SAID not in request.cookies:
+        raise gone
+    return go(f"/books/{request.path_params['book']}/cards")
 
 
 def _lies(shown: Table, sheet: Sheet) -> tuple[str, str]:

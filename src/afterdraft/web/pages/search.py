@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from starlette.requests import Request
 from starlette.responses import Response
 
+from afterdraft.web.laid import table
 from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.view import BookView, view
 from afterdraft.work.find import LIMIT, find
@@ -35,6 +36,8 @@ def search(request: Request) -> Response:
     meant = next((scene.scene.code for scene in seen.outline.scenes if scene.scene.code == query.upper()), None)
     if meant:  # a code, copied from paper
         return go(f"/books/{seen.facts.id}/scenes/{meant}")
+    if any(sheet.code == query.upper() for sheet in table(seen, "").sheets()):  # of a card without a scene of its own
+        return go(f"/books/{seen.facts.id}/cards/{query.upper()}")
     hits = find(seen.book, query)
     context = SearchPage(seen, query, tuple(_place(seen, hit) for hit in hits), len(hits) == LIMIT)
     return render(
@@ -63,6 +66,7 @@ IN_SCENES = {
 APART = {
     "text": ("/split", "Front or back matter"),
     "note": ("/notes", "Loose note"),
+    "laid": ("/cards/{id}", "The Next side of a card"),
     "line": ("/threads?open={id}#l-{id}", "Thread, setup or reveal"),
     "strand": ("/threads?open={id}#l-{id}", "Strand"),
     "person": ("/people?open={id}#l-{id}", "Person"),

@@ -84,19 +84,12 @@ export function byKey(table, chosen) {
     return undefined;
   }
 
-  function where() {
-    const { line, at } = held.spot;
-    const staying = table.staying(line, held.sheets);
-    if (!line.dataset.line) return "Set aside.";
-    const beside = at ? `, after ${table.called(staying[at - 1])}` : staying.length ? `, before ${table.called(staying[0])}` : "";
-    return `${line.dataset.name}, place ${at + 1} of ${staying.length + 1}${beside}.`;
-  }
+  const where = () => table.where(held.spot, held.sheets);
 
   function putDown() {
     const { sheets, spot } = held;
-    const told = where();
     letGo();
-    table.say(table.lay(sheets, spot) ? `Put down. ${told}` : "Left where it was.");
+    if (!table.lay(sheets, spot)) table.say("Left where it was.");
     return true;
   }
 

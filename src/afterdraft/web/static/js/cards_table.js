@@ -1,4 +1,7 @@
 // The cards as they lie: lines of sheets, the slot where held ones would come to lie, and the form that lays them there.
+const TOLD = "afterdraft-put-down";
+const AFTER = 300; // milliseconds; a reader that is still reading the new page out would swallow it
+
 export class Table {
   constructor(element) {
     this.element = element;
@@ -8,6 +11,9 @@ export class Table {
     this.slot.className = "slot";
     this.slot.hidden = true;
     element.append(this.slot);
+    const told = sessionStorage.getItem(TOLD);
+    sessionStorage.removeItem(TOLD);
+    if (told) setTimeout(() => this.say(told), AFTER); // the page came anew with the cards where they were put
   }
 
   lines() { return [...this.element.querySelectorAll("[data-line]")]; }
@@ -43,6 +49,14 @@ export class Table {
   measured(element) { return element.getBoundingClientRect(); }
   hide() { this.slot.hidden = true; }
 
+  // Where held sheets would lie, in words.
+  where({ line, at }, held) {
+    const staying = this.staying(line, held);
+    if (!line.dataset.line) return "Set aside.";
+    const beside = at ? `, after ${this.called(staying[at - 1])}` : staying.length ? `, before ${this.called(staying[0])}` : "";
+    return `${line.dataset.name}, place ${at + 1} of ${staying.length + held.length}${beside}.`;
+  }
+
   // Lay the held sheets at a spot. Says whether that changes anything.
   lay(held, { line, at }) {
     const staying = this.staying(line, held);
@@ -56,6 +70,7 @@ export class Table {
       if (staying[at]) this.fill("before", staying[at].dataset.code);
     }
     this.form.action = this.form.action.replace(/[^/]*$/, line.dataset.line ? "move" : "set-aside");
+    sessionStorage.setItem(TOLD, `Put down. ${this.where({ line, at }, held)}`);
     this.form.requestSubmit();
     return true;
   }
