@@ -28,6 +28,8 @@ from afterdraft.work.ports import Book
 T = TypeVar("T")
 File = tuple[str, bytes]  # a name without folders, and what is in it
 READS = kinds.READS  # the kinds of file that are read, for a person
+TABLE_ENDINGS = kinds.TABLE_ENDINGS  # of files that are read as tables
+TABLE_TYPES = kinds.TABLE_TYPES  # media type of each form that a table is written in
 DEMONSTRATION = "Demonstration book"  # its file's name
 
 

@@ -8,7 +8,7 @@ from afterdraft.errors import UnreadableTable
 
 MOST_ROWS: Final = 5_000  # with something in them; a series of ten novels has some 1,500 scenes
 MOST_COLUMNS: Final = 100
-MOST_TEXT: Final = 3_000_000  # characters in all: the text of several novels; the page that matches rows carries it
+MOST_TEXT: Final = 1_500_000  # characters in all: the text of several novels; the page that matches rows carries it
 MOST_GAPS: Final = 1_100_000  # rows in all, blank ones too: a spreadsheet ends at 1,048,576 (ECMA-376, from memory)
 
 

@@ -7,10 +7,9 @@ from typing import Final
 from afterdraft.desk.table import Sheet
 from afterdraft.errors import DamagedFile, LockedFile, TooLarge, UnreadableTable
 from afterdraft.formats.archive import Archive
+from afterdraft.formats.kinds import TABLES
 from afterdraft.formats.table import LOCKED, OLE, ZIP
 
-READS: Final = ".xlsx, .csv, .docx"
-ENDINGS: Final = (".xlsx", ".xlsm", ".csv", ".tsv", ".txt", ".docx")
 _OTHERS: Final = (b"%PDF", b"\x89PNG", b"\xff\xd8\xff", b"GIF8", b"{\\rtf")  # what else might be chosen
 
 
@@ -37,7 +36,7 @@ def _read(data: bytes, name: str) -> tuple[Sheet, ...]:
     if data.startswith(ZIP):
         return _zipped(data, name)
     if data.startswith(_OTHERS):
-        raise UnreadableTable(name, f"only {READS} are read as tables")
+        raise UnreadableTable(name, f"only {TABLES} are read as tables")
     from afterdraft.formats.tables.separated import read as read_separated
 
     return read_separated(data, name)
@@ -55,4 +54,4 @@ def _zipped(data: bytes, name: str) -> tuple[Sheet, ...]:
         from afterdraft.formats.tables.docx import read as read_docx
 
         return read_docx(data, name)
-    raise UnreadableTable(name, f"only {READS} are read as tables")
+    raise UnreadableTable(name, f"only {TABLES} are read as tables")

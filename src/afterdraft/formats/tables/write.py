@@ -26,11 +26,6 @@ def _docx(rows: Sequence[Row], title: str) -> bytes:
 
 
 WRITERS: Final[Mapping[str, Callable[[Sequence[Row], str], bytes]]] = {"xlsx": _xlsx, "csv": _csv, "docx": _docx}
-TYPES: Final[Mapping[str, str]] = {  # media types, as registered with IANA (from memory)
-    "xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-    "csv": "text/csv; charset=utf-8",
-    "docx": "application/vnd.openxmlformats-officedocument.wordprocessingml.document",
-}
 
 
 def write(rows: Sequence[Row], form: str, *, title: str = "") -> bytes:

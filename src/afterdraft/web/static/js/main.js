@@ -11,6 +11,7 @@ import { messages } from "./messages.js";
 import { noteDialog } from "./note_dialog.js";
 import { place } from "./place.js";
 import { rows } from "./rows.js";
+import { table } from "./table.js";
 import { times } from "./times.js";
 import { sideBySide, whole } from "./whole.js";
 
@@ -20,6 +21,7 @@ times();
 foreEdge();
 noteDialog();
 rows();
+table();
 lines();
 bring();
 cards();
