@@ -11,12 +11,13 @@ from afterdraft.web.foreedge import fore_edge
 from afterdraft.web.lines import PATTERNS, lists, marks
 from afterdraft.web.pages.people import people_page
 from afterdraft.web.pages.threads import threads_page
-from afterdraft.web.scene_lines import scene_lines
+from afterdraft.web.scene_lines import carries, scene_lines
 from afterdraft.web.view import BookView, view
 from afterdraft.work.add_card import add_card
 from afterdraft.work.add_known import add_known
 from afterdraft.work.add_line import add_line
 from afterdraft.work.arranging import DRAFT, Spot
+from afterdraft.work.bring_draft import bring_draft
 from afterdraft.work.carry import carry
 from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.mark_matter import mark_matter
@@ -25,6 +26,7 @@ from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mark_setting import mark_setting
 from afterdraft.work.put_in_strand import put_in_strand
 from afterdraft.work.try_arrangement import try_arrangement
+from tests.store import sample
 from tests.store.sample import begun
 
 
@@ -150,3 +152,25 @@ def test_people_with_their_scenes_and_what_goes_with_them(book: BookFile, seen: 
     assert ottla.goes_with == "2 marks in scenes, 1 mark of what they learn, 1 card where they carry something"
     assert (other.count, other.goes_with) == (0, "")
     assert places == ()
+
+
+def test_what_goes_with_a_person_or_a_line_is_counted_in_all_drafts(book: BookFile, seen: BookView) -> None:
+    one = ids(seen)[0]
+    mark_presence(book, [one], "Ottla", "viewpoint")
+    mark_setting(book, [one], "The lock")
+    mark_point(book, "reveal", "The lock is empty", "learns", scenes=[one], who="Ottla")
+    bring_draft(book, sample.draft(tuple(f"{text} Again." for text in sample.TEXTS)), [sample.ORIGINAL])
+    now = view(book)
+    (_, _, _, (ottla,)), (_, _, _, (lock,)) = people_page(now).groups
+    assert (ottla.count, ottla.goes_with) == (0, "1 mark in a scene, 1 mark of what they learn")
+    assert (lock.count, lock.goes_with) == (0, "1 mark in a scene")
+    (row,) = threads_page(now, fore_edge(now)).groups[2][3]
+    assert (row.points, row.marks, row.standing) == ((), 1, "nobody learns it yet")
+
+
+def test_what_people_carry_by_scene(book: BookFile, seen: BookView) -> None:
+    one, two, _ = ids(seen)
+    carry(book, one, "Ottla", comes_in="a cold", leaves="")
+    carry(book, one, "The keeper", comes_in="", leaves="the door")
+    assert [held.person.name for held in carries(seen)[one]] == ["Ottla", "The keeper"]
+    assert two not in carries(seen)

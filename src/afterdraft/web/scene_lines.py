@@ -73,8 +73,17 @@ def scene_lines(seen: BookView, shown: SceneView) -> SceneLines:
         results=results,
         people=tuple(Here(people[one.person], one.how) for one in book.present(draft) if one.scene == scene),
         places=tuple(places[one.place] for one in book.settings(draft) if one.scene == scene),
-        carries=tuple(Carries(people[one.person], one) for one in book.carried(draft) if one.scene == scene),
+        carries=carries(seen).get(scene, ()),
     )
+
+
+def carries(seen: BookView) -> dict[str, tuple[Carries, ...]]:
+    """What people come into scenes with and leave them with, by scene id."""
+    people = {one.id: one for one in seen.book.known("person")}
+    found: dict[str, tuple[Carries, ...]] = {}
+    for one in seen.book.carried(seen.draft.id):
+        found[one.scene] = (*found.get(one.scene, ()), Carries(people[one.person], one))
+    return found
 
 
 def quote_of(point: Point) -> str:

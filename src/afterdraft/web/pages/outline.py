@@ -11,6 +11,7 @@ from afterdraft.manuscript.division import Role
 from afterdraft.manuscript.outline import ChapterView
 from afterdraft.web.lines import Mark, marks
 from afterdraft.web.render import book_of, frame, number_of, render
+from afterdraft.web.scene_lines import Carries, carries
 from afterdraft.web.view import BookView, view
 
 PIECE = 40_000  # words of plain reading on one page, so that the longest novel still opens at once
@@ -20,6 +21,7 @@ PIECE = 40_000  # words of plain reading on one page, so that the longest novel 
 class OutlinePage:
     view: BookView
     marks: Mapping[str, tuple[Mark, ...]]  # by scene id
+    carries: Mapping[str, tuple[Carries, ...]]  # by scene id: what people come in and leave with
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +51,7 @@ class ReadingPage:
 def outline(request: Request) -> Response:
     """`/books/{book}/outline`"""
     seen = view(book_of(request))
-    context = OutlinePage(seen, marks(seen.book, seen.draft.id))
+    context = OutlinePage(seen, marks(seen.book, seen.draft.id), carries(seen))
     return render(request, "outline.html", context, frame(request, "Reverse outline", "outline", book=seen))
 
 

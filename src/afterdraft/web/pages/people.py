@@ -1,5 +1,6 @@
 """People and places: cast and places by hand, with the scenes they are in."""
 
+from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 
@@ -89,6 +90,7 @@ def _people(seen: BookView, cast: tuple[Known, ...]) -> tuple[KnownRow, ...]:
     present = seen.book.present(seen.draft.id)
     carried = seen.book.carried(seen.draft.id)
     facts = [line for line in seen.book.lines(seen.draft.id) if line.kind == "reveal"]
+    all_drafts = _marks_of_people(seen)
     seen_in: dict[tuple[str, Presence], list[SceneName]] = {}
     for one in present:
         seen_in.setdefault((one.person, one.how), []).append(names[one.scene])
@@ -104,7 +106,7 @@ def _people(seen: BookView, cast: tuple[Known, ...]) -> tuple[KnownRow, ...]:
         holds = tuple(CarriedRow(names[one.scene], one) for one in carried if one.person == person.id)
         shown = tuple((HOWS[how], several) for how, several in scenes.items() if several)
         count = sum(map(len, scenes.values()))
-        goes = _goes(many(count, "mark in a scene", "marks in scenes"), count, learns=len(learns), carried=len(holds))
+        goes = _goes(*(marks[person.id] for marks in all_drafts))
         rows.append(KnownRow(person, shown, count, holds, learns, _namesakes(cast, person), goes))
     return tuple(rows)
 
@@ -112,19 +114,37 @@ def _people(seen: BookView, cast: tuple[Known, ...]) -> tuple[KnownRow, ...]:
 def _places(seen: BookView, places: tuple[Known, ...]) -> tuple[KnownRow, ...]:
     names = _names(seen)
     settings = seen.book.settings(seen.draft.id)
+    all_drafts = Counter(one.place for draft in seen.book.drafts() for one in seen.book.settings(draft.id))
     rows = []
     for place in places:
         scenes = tuple(names[one.scene] for one in settings if one.place == place.id)
-        goes = _goes(many(len(scenes), "mark in a scene", "marks in scenes"), len(scenes))
+        goes = _goes(all_drafts[place.id])
         shown = (("", scenes),) if scenes else ()
         rows.append(KnownRow(place, shown, len(scenes), (), (), _namesakes(places, place), goes))
     return tuple(rows)
 
 
-def _goes(marks: str, count: int, *, learns: int = 0, carried: int = 0) -> str:
-    """ "12 marks in scenes, 2 reveals it learns of and 1 card where it carries something": "" for nothing."""
+def _marks_of_people(seen: BookView) -> tuple[Counter[str], Counter[str], Counter[str]]:
+    """By person, in all drafts: scenes they are in, marks of what they learn, scenes they carry something in."""
+    book, drafts = seen.book, [draft.id for draft in seen.book.drafts()]
+    learned = {
+        point.id: point.person
+        for draft in drafts
+        for line in book.lines(draft)
+        for point in line.points
+        if point.person
+    }
+    return (
+        Counter(one.person for draft in drafts for one in book.present(draft)),
+        Counter(learned.values()),
+        Counter(one.person for draft in drafts for one in book.carried(draft)),
+    )
+
+
+def _goes(scenes: int, learns: int = 0, carried: int = 0) -> str:
+    """ "12 marks in scenes, 2 marks of what they learn, 1 card where they carry something"; "" for nothing."""
     told = [
-        marks if count else "",
+        many(scenes, "mark in a scene", "marks in scenes") if scenes else "",
         many(learns, "mark of what they learn", "marks of what they learn") if learns else "",
         many(carried, "card where they carry something", "cards where they carry something") if carried else "",
     ]

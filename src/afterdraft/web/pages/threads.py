@@ -1,5 +1,6 @@
 """Threads: all that runs through the book as lists — threads, setups, reveals, strands, what follows from what."""
 
+from collections import Counter
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
@@ -43,6 +44,7 @@ class LineRow:
     points: tuple[PointLine, ...]
     standing: str
     scenes: int
+    marks: int  # in all drafts: what goes when the line is removed
 
     @property
     def reach(self) -> tuple[float, float] | None:
@@ -107,10 +109,11 @@ def threads_page(seen: BookView, edge: ForeEdge | None, opened: str = "") -> Thr
     known = lists(seen.book, seen.draft.id)
     scenes = _scenes(seen, edge)
     planned = _planned(seen, known)
+    marks = _marks(seen)
     return ThreadsPage(
         view=seen,
         groups=tuple(
-            (kind, *words, tuple(_row(known, scenes, planned, line) for line in known.of(kind)))
+            (kind, *words, tuple(_row(known, scenes, planned, line, marks[line.id]) for line in known.of(kind)))
             for kind, words in HEADS.items()
         ),
         strands=tuple(StrandRow(one, tuple(scenes[scene] for scene in one.scenes)) for one in known.strands),
@@ -129,6 +132,14 @@ def _scenes(seen: BookView, edge: ForeEdge | None) -> dict[str, SceneName]:
     }
 
 
+def _marks(seen: BookView) -> Counter[str]:
+    """How many marks each line has in all drafts, by its id."""
+    points = {
+        point.id: line.id for draft in seen.book.drafts() for line in seen.book.lines(draft.id) for point in line.points
+    }
+    return Counter(points.values())
+
+
 def _planned(seen: BookView, known: Lists) -> dict[str, Planned]:
     """Planned cards that something is marked on, by id."""
     marked = {point.laid for line in known.lines for point in line.points if point.laid}
@@ -142,10 +153,12 @@ def _planned(seen: BookView, known: Lists) -> dict[str, Planned]:
     }
 
 
-def _row(known: Lists, scenes: Mapping[str, SceneName], planned: Mapping[str, Planned], line: Line) -> LineRow:
+def _row(
+    known: Lists, scenes: Mapping[str, SceneName], planned: Mapping[str, Planned], line: Line, marks: int
+) -> LineRow:
     points = tuple(_point(known, scenes, planned, line, point) for point in line.points)
     holding = {point.scene for point in line.points if point.scene}
-    return LineRow(line, pattern(known, line), points, standing(line), len(holding))
+    return LineRow(line, pattern(known, line), points, standing(line), len(holding), marks)
 
 
 def _point(
