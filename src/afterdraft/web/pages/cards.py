@@ -9,6 +9,7 @@ from afterdraft.desk.arranging import everything
 from afterdraft.desk.card import Card
 from afterdraft.desk.intent import INTENTS, Intent
 from afterdraft.errors import Missing, NotPossible
+from afterdraft.web.filters import Filters, filters
 from afterdraft.web.laid import RowView, Sheet, Table, table
 from afterdraft.web.render import SAID, book_of, frame, go, number_of, render
 from afterdraft.web.view import BookView, view
@@ -24,6 +25,7 @@ class CardsPage:
     table: Table
     zoom: int
     zooms: tuple[int, ...]
+    filters: Filters
     intents: tuple[Intent, ...]
 
 
@@ -59,7 +61,7 @@ class MovePage:
 
 
 def cards(request: Request) -> Response:
-    """`/books/{book}/cards`, with `?a=` an arrangement's id or "draft", `?zoom=` 1 to 5."""
+    """`/books/{book}/cards`, with `?a=` an arrangement's id or "draft", `?zoom=` 1 to 5, and filters."""
     book = book_of(request)
     seen = view(book)
     try:
@@ -68,7 +70,8 @@ def cards(request: Request) -> Response:
         return _to_the_cards(request, gone)
     if shown.id:
         book.set_last_arrangement(shown.id)
-    context = CardsPage(seen, shown, _zoom(request), ZOOMS, INTENTS)
+    asked = filters(seen, shown, request.query_params)
+    context = CardsPage(seen, shown, _zoom(request), ZOOMS, asked, INTENTS)
     return render(request, "cards.html", context, frame(request, "Cards", "cards", book=seen))
 
 
