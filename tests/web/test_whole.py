@@ -48,13 +48,17 @@ def test_each_unit_stands_beside_what_it_is_made_of(book: BookFile) -> None:
     write_once(book, "card", first.id, "summary", "She is early.")
     write_unit(book, "chapter", chapters(book)[1], "wants", "To  count.", revision=0, client="", sequence=1, done=True)
     page = whole_page(view(book), frozenset())
-    assert [(unit.kind, unit.name, unit.line) for unit in page.units] == [
+    assert [(unit.kind, unit.name, unit.gist) for unit in page.units] == [
         ("part", "PART ONE", ""),
         ("chapter", "Chapter 1: The ferry", ""),
         ("chapter", "Chapter 2", "To count."),
     ]
     part, one, two = page.units
-    assert [piece.name for piece in page.whole.pieces] == ["PART ONE"]
+    assert [(piece.name, piece.part) for piece in page.whole.pieces] == [
+        ("PART ONE", True),
+        ("Chapter 1: The ferry", False),
+        ("Chapter 2", False),
+    ]
     assert [piece.path for piece in part.pieces] == [f"#u-{one.id}", f"#u-{two.id}"]
     assert [(piece.code, piece.summary) for piece in one.pieces] == [
         (codes(book)[0], "She is early."),

@@ -117,3 +117,16 @@ def test_chosen_paragraphs_are_read_and_no_others(book: BookFile, draft: str) ->
     found = book.blocks_at(draft, [3, 9, 99])
     assert {n: block.text[:9] for n, block in found.items()} == {3: "The ferry", 9: "By noon t"}
     assert found[3].runs == book.blocks(draft, 3, 4)[0].runs
+
+
+def test_words_on_these_cards_are_found(book: BookFile, draft: str) -> None:
+    chapter = chapters(book, draft)[1]
+    write(book, "chapter", chapter, "The Marquess drowns.", "answers")
+    write(book, "book", None, "Whoever marries the Marquess.", "whose")
+    hits = book.search("marquess")
+    assert [(hit.kind, hit.id, hit.match) for hit in hits] == [
+        ("unit_card", chapter, "Marquess"),
+        ("unit_card", "-", "Marquess"),
+    ]
+    undo(book)
+    assert len(book.search("marquess")) == 1

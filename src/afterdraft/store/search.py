@@ -34,10 +34,15 @@ SELECT t.id, NULL, {columns} FROM search_{kind} JOIN desk_{kind} t ON t.key = se
 JOIN desk_arrangement a ON a.id = t.arrangement
 WHERE search_{kind} MATCH :query AND a.draft = :draft AND NOT a.given_up ORDER BY a.place DESC, t.key LIMIT :limit
 """
+_UNIT_CARDS = """
+SELECT coalesce(t.unit, '-'), NULL, {columns} FROM search_{kind} JOIN desk_{kind} t ON t.key = search_{kind}.rowid
+WHERE search_{kind} MATCH :query AND t.draft = :draft ORDER BY t.key LIMIT :limit
+"""  # known by what they are cards of: the chapter's or the part's id; "-" for the book
 # What is searched before the text, in this order: kind of hit, statement, columns of its index.
 _WRITTEN: tuple[tuple[str, str, int], ...] = (
     ("card", _OF_SCENES, 4),
     ("laid", _LAID, 6),
+    ("unit_card", _UNIT_CARDS, 4),
     ("carried", _OF_SCENES, 2),
     ("follows", _OF_SCENES, 1),
     ("note", _NOTES, 1),

@@ -67,6 +67,7 @@ APART = {
     "text": ("/split", "Front or back matter"),
     "note": ("/notes", "Loose note"),
     "laid": ("/cards/{id}", "The Next side of a card"),
+    "unit_card": ("/whole?open={id}#u-{id}", "Card of a chapter, a part or the book"),
     "line": ("/threads?open={id}#l-{id}", "Thread, setup or reveal"),
     "strand": ("/threads?open={id}#l-{id}", "Strand"),
     "person": ("/people?open={id}#l-{id}", "Person"),

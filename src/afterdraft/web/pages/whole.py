@@ -19,12 +19,13 @@ BOOK = "-"  # stands in addresses for the book's own card
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """What a unit is made of: a scene of a chapter, a chapter of a part or of the book, a part of the book."""
+    """What a unit is made of: a scene of a chapter, a chapter of a part, a part or a chapter of the book."""
 
     path: str
     name: str
     code: str  # of a scene; "" otherwise
     summary: str
+    part: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +40,7 @@ class Unit:
     pieces: tuple[Piece, ...]
 
     @property
-    def line(self) -> str:
+    def gist(self) -> str:
         """What is said of it while it is folded."""
         return next((text for name in UNIT_FIELDS if (text := " ".join(getattr(self.card, name).split()))), "")
 
@@ -98,10 +99,9 @@ def whole_page(seen: BookView, opened: frozenset[str]) -> WholePage:
     starts = [(part.start, 0, part.part.id) for part in seen.outline.parts]
     starts += [(chapter.start, 1, chapter.chapter.id) for chapter in seen.outline.chapters]
     units = tuple(by_id[unit] for _, _, unit in sorted(starts))
-    apart = {chapter.chapter.id for chapter in seen.outline.chapters if chapter.part is None}
-    top = tuple(_piece(unit) for unit in units if unit.kind == "part" or unit.id in apart)
+    pieces = tuple(map(_piece, units))
     own = card_of(cards, "book", None) or UnitCard("", "book", None)
-    return WholePage(seen, Unit("book", BOOK, seen.facts.title, own, seen.outline.words, top), units, opened)
+    return WholePage(seen, Unit("book", BOOK, seen.facts.title, own, seen.outline.words, pieces), units, opened)
 
 
 def _part(seen: BookView, cards: tuple[UnitCard, ...], part: PartView) -> Unit:
@@ -123,7 +123,7 @@ def _chapter(seen: BookView, cards: tuple[UnitCard, ...], chapter: ChapterView) 
 
 
 def _piece(unit: Unit) -> Piece:
-    return Piece(f"#u-{unit.id}", unit.name, "", unit.card.summary.strip())
+    return Piece(f"#u-{unit.id}", unit.name, "", unit.card.summary.strip(), part=unit.kind == "part")
 
 
 def _unit(request: Request) -> tuple[UnitCardKind, str | None]:

@@ -5,7 +5,6 @@ export function whole() {
     const boxes = [...fold.querySelectorAll("[data-field]")];
     fold.addEventListener("toggle", () => {
       line.textContent = boxes.map((box) => box.value.trim()).find(Boolean) ?? "";
-      line.classList.toggle("quiet", !line.textContent);
     });
   }
 }
