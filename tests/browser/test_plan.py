@@ -112,6 +112,20 @@ def test_the_order_by_buttons_and_to_another_group(book: Page) -> None:
     expect(book.get_by_text("3 changes: 2 must, 1 later")).to_be_visible()
 
 
+def test_intents_stand_below_the_changes_and_search_finds_a_change(book: Page) -> None:
+    base = book.url.partition("/split")[0]
+    code = book.locator("a.code").nth(2).inner_text()
+    book.goto(f"{base}/cards/{code}")
+    book.get_by_role("button", name="tighten").click()
+    book.keyboard.press("g")
+    expect(book.get_by_role("listitem").filter(has_text=code).get_by_text("tighten")).to_be_visible()
+    plan(book, "The gasometer is too near.")
+    book.get_by_role("searchbox").fill("gasometer")
+    book.keyboard.press("Enter")
+    book.get_by_role("link", name="Planned change").click()
+    expect(change(book, "The gasometer is too near.")).to_be_focused()
+
+
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_axe_finds_nothing(book: Page, scheme: Scheme) -> None:
     codes = [link.inner_text() for link in book.locator("a.code").all()[1:4]]

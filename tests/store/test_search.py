@@ -17,9 +17,10 @@ from afterdraft.work.mark_matter import mark_matter
 from afterdraft.work.mark_point import mark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mark_setting import mark_setting
+from afterdraft.work.plan_change import plan_change
 from afterdraft.work.ports import Hit
 from afterdraft.work.put_in_strand import put_in_strand
-from afterdraft.work.write_field import write_field
+from afterdraft.work.write_field import write_field, write_once
 from afterdraft.work.write_note import write_note
 from tests.store import sample
 from tests.store.sample import redo, undo
@@ -138,6 +139,14 @@ def test_threads_people_places_and_links_are_found(book: BookFile, draft: str) -
     undo(book)
     assert "follows" not in [hit.kind for hit in find(book, "lantern")]
     assert book.check() == ()
+
+
+def test_planned_changes_are_found_by_what_is_wrong_what_is_decided_and_the_work(book: BookFile) -> None:
+    made = plan_change(book, "The gasometer knows too soon.", decide="She learns it at the sundial.")
+    write_once(book, "change", made, "work", "a fortnight")
+    for words, match in (("gasometer", "gasometer"), ("sundial", "sundial"), ("fortni", "fortnight")):
+        (hit,) = book.search(words)
+        assert (hit.kind, hit.id, hit.scene, hit.match) == ("change", made, None, match)
 
 
 def test_only_the_newest_draft_is_searched(book: BookFile, draft: str) -> None:

@@ -50,6 +50,7 @@ _WRITTEN: tuple[tuple[str, str, int], ...] = (
     ("strand", _OF_THE_BOOK, 1),
     ("person", _OF_THE_BOOK, 3),
     ("place", _OF_THE_BOOK, 3),
+    ("change", _OF_THE_BOOK, 3),
 )
 # Rows of a draft were written in telling order and are never deleted: the index's own order is the order of the text.
 _TEXT = """

@@ -3,8 +3,11 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from afterdraft.desk.arrangement import Laid
 from afterdraft.desk.arranging import everything
 from afterdraft.desk.change import WHENS, Change, ChangePlace, When
+from afterdraft.desk.intent import Intent
+from afterdraft.manuscript.naming import shortened
 from afterdraft.web.view import BookView
 from afterdraft.work.arranging import seen as arrangement_seen
 
@@ -51,6 +54,30 @@ class Group:
     @property
     def rows(self) -> tuple[ChangeRow, ...]:
         return self.open + self.done
+
+
+@dataclass(frozen=True, slots=True)
+class IntentRow:
+    """A card that the next draft is to do something with."""
+
+    intent: Intent
+    code: str
+    name: str
+
+
+def intents(seen: BookView) -> tuple[IntentRow, ...]:
+    """Of the present arrangement, in its order; what is kept as it is, is left out."""
+    scenes = {one.scene.id: one for one in seen.outline.scenes}
+
+    def name(card: Laid) -> str:
+        scene = scenes.get(card.scenes[0]) if card.scenes else None
+        return card.title or (seen.name(scene) if scene else shortened(card.next.what) or "A new card")
+
+    return tuple(
+        IntentRow(card.intent, card.code, name(card))
+        for card in everything(arrangement_seen(seen.book, ""))
+        if card.intent and card.intent != "keep"
+    )
 
 
 def groups(seen: BookView) -> tuple[Group, ...]:

@@ -11,7 +11,7 @@ from starlette.responses import Response
 from afterdraft.desk.change import When
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.web.body import form, text
-from afterdraft.web.plan import Group, groups
+from afterdraft.web.plan import Group, IntentRow, groups, intents
 from afterdraft.web.render import back, book_of, frame, go, many, render
 from afterdraft.web.view import BookView, view
 from afterdraft.work.change_places import add_places, add_words, remove_place, tick_place
@@ -27,6 +27,7 @@ class PlanPage:
     view: BookView
     groups: tuple[Group, ...]
     opened: str  # id of the change whose places are being added
+    intents: tuple[IntentRow, ...]
 
     @property
     def scenes(self) -> tuple[tuple[str, str], ...]:
@@ -51,7 +52,7 @@ class PlanPage:
 def plan(request: Request) -> Response:
     """`/books/{book}/plan`, with `?open=` the id of the change to which places are being added."""
     seen = view(book_of(request))
-    context = PlanPage(seen, groups(seen), request.query_params.get("open", ""))
+    context = PlanPage(seen, groups(seen), request.query_params.get("open", ""), intents(seen))
     return render(request, "plan.html", context, frame(request, "Plan", "plan", book=seen))
 
 

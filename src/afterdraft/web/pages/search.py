@@ -72,6 +72,7 @@ APART = {
     "strand": ("/threads?open={id}#l-{id}", "Strand"),
     "person": ("/people?open={id}#l-{id}", "Person"),
     "place": ("/people?open={id}#l-{id}", "Place"),
+    "change": ("/plan#c-{id}", "Planned change"),
 }
 KINDS = {
     "text": "text",
