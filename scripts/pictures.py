@@ -73,6 +73,9 @@ def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
         ("cards", lambda page: page.goto(f"{book}/cards")),
         ("cards-far", lambda page: page.goto(f"{book}/cards?zoom=1")),
         ("card", lambda page: _first_intent(page, book)),
+        ("threads", lambda page: _first_line(page, f"{book}/threads")),
+        ("people", lambda page: _first_line(page, f"{book}/people")),
+        ("runs", lambda page: _runs(page, book)),
         ("notes", lambda page: page.goto(f"{book}/notes")),
         ("note-loose", lambda page: page.get_by_role("link", name="Note", exact=True).click()),
         ("search", lambda page: page.goto(f"{book}/search?q=weighbridge")),
@@ -84,6 +87,20 @@ def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
 
 def _split_open(page: Page) -> None:
     page.get_by_role("link", name="Split…").nth(1).click()
+
+
+def _first_line(page: Page, address: str) -> None:
+    page.goto(address)
+    page.locator("details.line > summary").first.click()
+
+
+def _runs(page: Page, book: str) -> None:
+    """What runs through the second scene, unfolded and in sight."""
+    page.goto(f"{book}/outline")
+    page.locator(".outline-chapter a.code").nth(1).click()
+    summary = page.locator("#runs > summary")
+    summary.click()
+    summary.evaluate("e => e.scrollIntoView({ block: 'start' })")
 
 
 def _second_scene(page: Page, book: str) -> None:
