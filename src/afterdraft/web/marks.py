@@ -4,8 +4,9 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Literal
 
-from afterdraft.desk.ink import Colour
+from afterdraft.desk.ink import Colour, Ink
 from afterdraft.web import lines
+from afterdraft.web.noted import guarded_scenes, ink_ticks
 from afterdraft.web.view import BookView
 
 
@@ -36,7 +37,27 @@ def runs_through(view: BookView) -> dict[str, tuple[Mark, ...]]:
     return found
 
 
-PROVIDERS: tuple[Provider, ...] = (runs_through,)
+def written_on(view: BookView) -> dict[str, tuple[Mark, ...]]:
+    """A tick for each ink that open notes are in."""
+    return {place: tuple(_tick(ink, count) for ink, count in own) for place, own in ink_ticks(view).items()}
+
+
+def guarded(view: BookView) -> dict[str, tuple[Mark, ...]]:
+    """A sign where a passage must not be lost."""
+    return {
+        place: (Mark("guarded", "g", f"{count} guarded {'passage' if count == 1 else 'passages'}"),)
+        for place, count in guarded_scenes(view).items()
+    }
+
+
+def _tick(ink: Ink | None, count: int) -> Mark:
+    notes = f"{count} {'note' if count == 1 else 'notes'}"
+    if ink is None:
+        return Mark("ink", "·", f"Plain: {notes}")
+    return Mark("ink", ink.letter, f"{ink.name}: {notes}", ink.colour)
+
+
+PROVIDERS: tuple[Provider, ...] = (written_on, guarded, runs_through)
 
 
 def marks(view: BookView) -> dict[str, tuple[Mark, ...]]:

@@ -19,11 +19,13 @@ from afterdraft.work.add_known import add_known
 from afterdraft.work.arranging import DRAFT, Spot
 from afterdraft.work.change_places import add_places
 from afterdraft.work.find_passage import find_passage
+from afterdraft.work.guard_passage import guard_passage
 from afterdraft.work.lay_by_codes import lay_by_codes
 from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.mark_point import mark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mark_setting import mark_setting
+from afterdraft.work.mix_ink import mix_ink
 from afterdraft.work.plan_change import plan_change
 from afterdraft.work.ports import Book
 from afterdraft.work.put_in_strand import put_in_strand
@@ -78,8 +80,19 @@ def _summary(here: _Here, entry: Entry) -> None:
             write_once(here.book, "card", card.id, field, entry[field])
 
 
+def _ink(here: _Here, entry: Entry) -> None:
+    mix_ink(here.book, entry["name"], colour=entry["colour"])
+
+
 def _note(here: _Here, entry: Entry) -> None:
-    write_note(here.book, entry["text"], scene=entry["opens"] and here.scene(entry["opens"]).id)
+    inks = {ink.name: ink.id for ink in here.book.inks()}
+    scene = entry["opens"] and here.scene(entry["opens"]).id
+    write_note(here.book, entry["text"], scene=scene, ink=inks.get(entry.get("ink", "")))
+
+
+def _guarded(here: _Here, entry: Entry) -> None:
+    found = find_passage(here.book, here.scene(entry["opens"]).id, entry["words"])
+    guard_passage(here.book, here.draft, found)
 
 
 def _person(here: _Here, entry: Entry) -> None:
@@ -181,7 +194,9 @@ def _next_side(here: _Here, card: str, entry: Entry) -> None:
 
 _ACTS: Mapping[str, Callable[[_Here, Entry], None]] = {
     "summaries": _summary,
+    "inks": _ink,
     "notes": _note,
+    "guarded": _guarded,
     "cast": _person,
     "places": _place,
     "presence": _presence,

@@ -1,6 +1,5 @@
 """Marking scenes, one or several at once: what runs through them, who is in them, where they are; and taking off."""
 
-import json
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
@@ -13,10 +12,10 @@ from afterdraft.desk.cast import Presence
 from afterdraft.desk.lines import DOES, Does, LineKind
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.web.body import form, text
+from afterdraft.web.passages import passages
 from afterdraft.web.render import back, book_of, go
 from afterdraft.web.view import BookView, view
 from afterdraft.work.carry import carry, put_down
-from afterdraft.work.find_passage import find_passage
 from afterdraft.work.finding import alike
 from afterdraft.work.link_scenes import link_scenes, unlink_scenes
 from afterdraft.work.mark_point import mark_point, unmark_point
@@ -131,20 +130,9 @@ def _point(kind: LineKind, does: Does) -> Callable[[_Asked], str]:
 
 def _passages(asked: _Asked) -> tuple[Passage, ...]:
     """Where the words lie that a point is fastened to: as the selection says, or else as they are found."""
-    words = asked.text("words")
-    if not words:
-        return ()
-    if len(asked.scenes) != 1:
+    if asked.text("words") and len(asked.scenes) != 1:
         raise NotPossible("A passage belongs to one scene.")
-    return _selected(asked.text("passage")) or find_passage(asked.seen.book, asked.scenes[0], words)
-
-
-def _selected(passage: str) -> tuple[Passage, ...]:
-    """`[{"paragraph", "start", "end"}, …]`, as the selection module gives it; none where it is anything else."""
-    try:
-        return tuple(Passage(int(one["paragraph"]), int(one["start"]), int(one["end"])) for one in json.loads(passage))
-    except (ValueError, TypeError, KeyError):
-        return ()
+    return passages(asked.seen.book, asked.scenes[0], asked.posted) if asked.scenes else ()
 
 
 def _presence(how: Presence | None, *, also: bool = False) -> Callable[[_Asked], str]:
