@@ -116,7 +116,7 @@ def taken_along(page: Page) -> list[dict[str, str]]:
 
 def test_the_scene_list_of_another_novel_is_read_in(book: Page, file: Path) -> None:
     to_columns(book, file)
-    expect(book.get_by_label("The row with the names of the columns")).to_have_value("3")  # the fourth that is not blank
+    expect(book.get_by_label("The row with the names of the columns")).to_have_value("3")  # blank ones left out
     for column, kind in (("No.", "number"), ("Title", "title"), ("POV", "viewpoint"), ("Mood", ""), ("To fix", "note")):
         expect(book.get_by_label(f"{column} is", exact=True)).to_have_value(kind)
     expect(book.get_by_label("What goes on is")).to_have_value("")

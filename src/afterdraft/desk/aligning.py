@@ -89,17 +89,18 @@ class _Judge:
         self._restarts = len(set(plain)) < len(plain)  # then they count within chapters
         spread = Counter(word for scene in scenes for word in scene.words)
         self._weights = {word: log((1 + len(scenes)) / count) for word, count in spread.items()}
-        self._words = [self._known(row) for row in rows]
-        self._totals = [sum(self._weights[word] for word in words) for words in self._words]
+        holders: dict[str, list[int]] = {}
+        for n, scene in enumerate(scenes):
+            for word in scene.words:
+                holders.setdefault(word, []).append(n)
+        self._shares = [self._shared(self._known(row), holders) for row in rows]
 
     def score(self, row: int, scene: int) -> float:
         return ORDER + self._place(row, scene) + TITLE * self._title(row, scene) + WORDS * self.share(row, scene)
 
     def share(self, row: int, scene: int) -> float:
         """Of the row's words that the book has, how much stands in the scene: 0 to 1."""
-        total = self._totals[row]
-        shared = self._words[row] & self._scenes[scene].words
-        return sum(self._weights[word] for word in shared) / total if total else 0.0
+        return self._shares[row].get(scene, 0.0)
 
     def reason(self, row: int, scene: int) -> By:
         if self._title(row, scene):
@@ -107,6 +108,15 @@ class _Judge:
         if self._numbered(row, scene):
             return "number"
         return "words" if self.share(row, scene) >= SPEAKS else "order"
+
+    def _shared(self, words: frozenset[str], holders: Mapping[str, Sequence[int]]) -> dict[int, float]:
+        """By scene; only those that have one of the words."""
+        total = sum(self._weights[word] for word in sorted(words))
+        found: dict[int, float] = {}
+        for word in sorted(words):  # always summed in one order
+            for scene in holders[word]:
+                found[scene] = found.get(scene, 0.0) + self._weights[word] / total
+        return found
 
     def _known(self, row: Listed) -> frozenset[str]:
         told = " ".join(row.text(kind) for kind in ("title", "first words", "summary"))
