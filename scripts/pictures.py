@@ -73,6 +73,10 @@ def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
         ("cards", lambda page: page.goto(f"{book}/cards")),
         ("cards-far", lambda page: page.goto(f"{book}/cards?zoom=1")),
         ("card", lambda page: _first_intent(page, book)),
+        ("whole", lambda page: _unfolded(page, book)),
+        ("edges", lambda page: page.goto(f"{book}/edges")),
+        ("arrangements", lambda page: page.goto(f"{book}/arrangements")),
+        ("codes", lambda page: page.goto(f"{book}/codes?from=now")),
         ("threads", lambda page: _first_line(page, f"{book}/threads")),
         ("people", lambda page: _first_line(page, f"{book}/people")),
         ("runs", lambda page: _runs(page, book)),
@@ -87,6 +91,11 @@ def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
 
 def _split_open(page: Page) -> None:
     page.get_by_role("link", name="Split…").nth(1).click()
+
+
+def _unfolded(page: Page, book: str) -> None:
+    page.goto(f"{book}/whole")
+    page.locator(".unit-fold > summary").first.click()
 
 
 def _first_line(page: Page, address: str) -> None:

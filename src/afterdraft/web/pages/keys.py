@@ -50,6 +50,7 @@ GROUPS = (
             ("Space", "Pick the card up; then the arrows move it, Space or Enter puts it down, Esc leaves it there"),
             ("x", "Choose the card, to do something with several at once"),
             ("+ −", "Nearer, further"),
+            ("f", "Filter: dim what does not match"),
             ("Esc", "Choose none; shut a menu"),
         ),
     ),
@@ -62,6 +63,10 @@ GROUPS = (
             ("w", "Write what shall happen"),
             ("c", "To all cards"),
         ),
+    ),
+    (
+        "On Lay by codes",
+        (("e", "Type the codes"),),
     ),
     (
         "In the split",
