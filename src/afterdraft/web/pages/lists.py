@@ -76,8 +76,9 @@ def _listed(kind: str) -> Listed:
 
 
 def _letter(book: Book, kind: Listed, row: str, posted: FormData) -> None:
-    if kind == "line" or kind == "strand":
-        letter_line(book, kind, row, text(posted, "letter"))
+    if kind == "person" or kind == "place":
+        raise Missing("This act")
+    letter_line(book, kind, row, text(posted, "letter"))
 
 
 def _remove(book: Book, kind: Listed, row: str, posted: FormData) -> None:
@@ -90,8 +91,9 @@ def _remove(book: Book, kind: Listed, row: str, posted: FormData) -> None:
 
 
 def _join(book: Book, kind: Listed, row: str, posted: FormData) -> None:
-    if kind == "person" or kind == "place":
-        join_known(book, kind, into=text(posted, "into"), of=row)
+    if kind == "line" or kind == "strand":
+        raise Missing("This act")
+    join_known(book, kind, into=text(posted, "into"), of=row)
 
 
 ACTS: dict[str, Act] = {
