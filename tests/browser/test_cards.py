@@ -146,6 +146,9 @@ def test_the_next_side_makes_the_arrangement_and_saves_itself(cards: Page) -> No
     cards.get_by_role("link", name="To all cards").click()
     expect(cards.locator(face(code))).to_be_focused()
     expect(cards.get_by_text("It snows before noon.")).to_be_visible()
+    cards.goto(cards.url.partition("/cards")[0] + f"/scenes/{code}")
+    cards.get_by_role("link", name="Both sides").click()
+    expect(cards.get_by_label("What shall happen")).to_have_value("It snows before noon.")
 
 
 def test_how_near_the_cards_are_is_kept(cards: Page) -> None:
