@@ -8,9 +8,11 @@ from bench import corpus, fuzz, kills
 from bench.report import Section, shown, write
 from bench.speed import section as speed
 from bench.structure import section as structure
+from bench.unmarked import section as unmarked
 
 SECTIONS: Mapping[str, Callable[..., Section]] = {
     "structure": structure.measure,
+    "unmarked": unmarked.measure,
     "speed": speed.measure,
     "kills": kills.measure,
     "fuzz": fuzz.measure,

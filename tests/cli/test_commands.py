@@ -11,6 +11,7 @@ import afterdraft as package
 from afterdraft.formats.tables.read import read as read_table
 from afterdraft.wiring import look_at
 from tests.cli.manuscripts import HARBOUR, harbour
+from tests.manuscript.unmarked.test_unmarked import BOOK as QUAY
 from tests.server import afterdraft
 
 BOOK = "harbour.afterdraft"
@@ -80,6 +81,16 @@ class TestRead:
         done = afterdraft("read", harbour(home), "--json", "--text", home=home)
         scenes = json.loads(done.stdout)["scenes"]
         assert scenes[0]["paragraphs"][1] == "“Seven,” said Orla at last. “There should be eight.”"
+
+    def test_places_where_a_scene_may_begin_unmarked(self, home: Path) -> None:
+        manuscript = home / "quay.txt"
+        manuscript.write_text("Chapter One\n\n" + "\n\n".join(QUAY[0]), "utf-8")
+        form = json.loads(afterdraft("read", manuscript, "--json", "--text", home=home).stdout)
+        (found,) = form["suggested_breaks"]
+        (scene,) = form["scenes"]
+        assert "\n\n".join(scene["paragraphs"])[found["at"] :].startswith("Three weeks later")
+        assert found["why"][0] == "time"
+        assert 0 < found["strength"] < 1
 
     def test_an_outline_for_a_person(self, home: Path) -> None:
         lines = afterdraft("read", harbour(home), home=home).stdout.splitlines()

@@ -31,8 +31,9 @@ def _run(options: Namespace, _: Serve) -> int:
 
 def _as_json(draft: Draft, *, text: bool) -> str:
     from afterdraft.manuscript.read_form import read_form
+    from afterdraft.manuscript.unmarked import with_suggestions
 
-    return json.dumps(read_form(draft, version=__version__, text=text), ensure_ascii=False, indent=1)
+    return json.dumps(read_form(with_suggestions(draft), version=__version__, text=text), ensure_ascii=False, indent=1)
 
 
 def _lines(draft: Draft) -> Iterator[str]:
