@@ -9,14 +9,14 @@ import pytest
 from afterdraft.store.book import BookFile
 from afterdraft.web.laid import table
 from afterdraft.web.pages.arrangements import ArrangementsPage, arrangements_page
-from afterdraft.web.pages.codes import CodesPage, as_they_lie, codes_page
+from afterdraft.web.pages.codes import TOLD, CodesPage, as_they_lie, codes_page
 from afterdraft.web.pages.edges import edges_of
 from afterdraft.web.pages.whole import whole_page
 from afterdraft.web.view import BookView, view
 from afterdraft.work.add_card import add_card
 from afterdraft.work.arranging import Spot
 from afterdraft.work.join_cards import join_cards
-from afterdraft.work.lay_by_codes import lay_by_codes
+from afterdraft.work.lay_by_codes import lay_by_codes, trouble
 from afterdraft.work.make_chapter import unmake_part
 from afterdraft.work.move_cards import move_cards
 from afterdraft.work.set_aside import set_aside
@@ -182,6 +182,17 @@ def test_codes_that_are_not_right_are_named_with_their_places(book: BookFile) ->
     assert [(found.code, found.places) for found in page.twice] == [(one, ((1, 1), (2, 3)))]
     assert [sheet.code for sheet in page.missing] == [three]
     assert page.laid is None
+
+
+def test_a_whole_manuscript_pasted_in_is_counted_not_listed(book: BookFile) -> None:
+    words = " ".join(f"no{n}" for n in range(40_000))
+    page = typed(book, f"{words}\n{words}")
+    assert page.typed is not None
+    assert len(page.typed.unknown) == 40_000
+    assert len(page.unknown) == TOLD
+    assert page.unknown[0].places == ((1, 1), (2, 1))
+    assert trouble(page.typed).startswith("No card has the codes NO0, NO1, ")
+    assert "NO11 and 39,988 more." in trouble(page.typed)
 
 
 def test_how_the_cards_would_lie_is_shown_before(book: BookFile) -> None:

@@ -1,6 +1,7 @@
 """A row of codes, typed from cards laid on the floor, read against an arrangement."""
 
 import re
+from collections import Counter
 from dataclasses import dataclass
 
 from afterdraft.desk.arrangement import Arrangement
@@ -27,11 +28,11 @@ def typed_codes(arrangement: Arrangement, text: str) -> TypedCodes:
     """What the text says of this arrangement."""
     cards = {card.code: card.id for card in everything(arrangement)}
     lines = written_codes(text)
-    typed = [code for codes in lines for code in codes]
+    typed = Counter(code for codes in lines for code in codes)
     return TypedCodes(
         lines=tuple(tuple(cards[code] for code in codes if code in cards) for codes in lines),
-        unknown=tuple(dict.fromkeys(code for code in typed if code not in cards)),
-        twice=tuple(dict.fromkeys(code for code in typed if typed.count(code) > 1 and code in cards)),
+        unknown=tuple(code for code in typed if code not in cards),
+        twice=tuple(code for code, times in typed.items() if times > 1 and code in cards),
         left_out=tuple(card.code for card in arrangement.cards() if card.code not in typed),
     )
 

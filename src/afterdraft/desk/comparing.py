@@ -1,6 +1,7 @@
 """An arrangement held against the draft's own order: what became of each card, and of each chapter."""
 
 from bisect import bisect_right
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
@@ -85,8 +86,8 @@ def _told(card: Laid, order: dict[str, int]) -> str:
 
 def _shared(arrangement: Arrangement) -> frozenset[str]:
     """Scenes that more than one card stands for."""
-    scenes = [scene for card in everything(arrangement) for scene in card.scenes]
-    return frozenset(scene for scene in scenes if scenes.count(scene) > 1)
+    scenes = Counter(scene for card in everything(arrangement) for scene in card.scenes)
+    return frozenset(scene for scene, cards in scenes.items() if cards > 1)
 
 
 def _in_order(numbers: Sequence[int]) -> list[int]:

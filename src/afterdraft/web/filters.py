@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Literal
+from urllib.parse import urlencode
 
 from afterdraft.desk.intent import INTENTS
 from afterdraft.web.laid import Sheet, Table
@@ -43,7 +44,8 @@ class Filters:
     @property
     def query(self) -> str:
         """What goes to the end of an address that begins with another question."""
-        return "".join(f"&{one.kind}={one.chosen}" for one in self.filters if one.chosen)
+        asked = [(one.kind, one.chosen) for one in self.filters if one.chosen]
+        return f"&{urlencode(asked)}" if asked else ""
 
     def has(self, sheet: Sheet) -> str:
         """All that is true of a card, for the script."""

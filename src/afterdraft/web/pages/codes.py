@@ -10,12 +10,14 @@ from starlette.responses import Response
 from afterdraft.desk.arrangement import Arrangement
 from afterdraft.desk.arranging import relaid
 from afterdraft.desk.codes import TypedCodes, typed_codes, written_codes
+from afterdraft.errors import NotPossible
 from afterdraft.web.body import form, text
 from afterdraft.web.laid import Sheet, Table, laid_out, table
 from afterdraft.web.render import book_of, frame, go, many, render
 from afterdraft.web.view import BookView, view
 from afterdraft.work.lay_by_codes import lay_by_codes, trouble
 
+TOLD = 40  # codes that are not right: more are counted, not listed; each is looked at for what it may mean
 ALIKE = 0.6  # of difflib's measure, its own usual bound: one figure of three mistyped, two changed about
 
 
@@ -36,8 +38,8 @@ class CodesPage:
     stay: bool  # cards that are missing stay in their chapters; else they are set aside
     typed: TypedCodes | None  # None while nothing was typed
     trouble: str  # why the cards cannot be laid so, after it was asked for
-    unknown: tuple[Found, ...]
-    twice: tuple[Found, ...]
+    unknown: tuple[Found, ...]  # the first of them
+    twice: tuple[Found, ...]  # the first of them
     missing: tuple[Sheet, ...]
     laid: Table | None  # how the cards would lie
 
@@ -53,6 +55,7 @@ def codes(request: Request) -> Response:
 def check(request: Request) -> Response:
     """`POST /books/{book}/codes`, with `act` check or lay."""
     book, posted = book_of(request), form(request)
+    request.state.yours = text(posted, "codes")
     seen = view(book)
     shown = table(seen, text(posted, "a"))
     page = codes_page(seen, shown, text(posted, "codes"), stay=text(posted, "rest") == "stay")
@@ -61,6 +64,8 @@ def check(request: Request) -> Response:
     if page.typed is None or not page.typed.right:
         page = codes_page(seen, shown, page.text, stay=page.stay, asked=True)
         return _answer(request, page, status=422)
+    if shown.fixed:
+        raise NotPossible("This order stays as it is. Choose an arrangement first.")
     done = lay_by_codes(book, shown.id, page.text, stay=page.stay)
     if done.id:
         book.set_last_arrangement(done.id)
@@ -92,14 +97,13 @@ def as_they_lie(arrangement: Arrangement) -> str:
 
 
 def _found(words: str, codes: tuple[str, ...], left_out: tuple[str, ...]) -> tuple[Found, ...]:
-    lines = written_codes(words)
+    places: dict[str, list[tuple[int, int]]] = {}
+    for chapter, line in enumerate(written_codes(words), 1):
+        for place, code in enumerate(line, 1):
+            places.setdefault(code, []).append((chapter, place))
     return tuple(
-        Found(
-            code,
-            tuple((n, m) for n, line in enumerate(lines, 1) for m, one in enumerate(line, 1) if one == code),
-            tuple(get_close_matches(code, left_out, n=2, cutoff=ALIKE)),
-        )
-        for code in codes
+        Found(code, tuple(places[code][:TOLD]), tuple(get_close_matches(code, left_out, n=2, cutoff=ALIKE)))
+        for code in codes[:TOLD]
     )
 
 
