@@ -47,8 +47,8 @@ def pointing(found: Any) -> Iterator[dict[str, Any]]:
 
 def test_all_kinds_of_work_are_there() -> None:
     assert set(WHOLE) == {
-        "summaries", "inks", "notes", "guarded", "cast", "places", "presence", "strands", "threads", "setups", "reveals", "follows_from",
-        "arrangements", "next", "new", "changes",
+        "summaries", "inks", "notes", "guarded", "cast", "places", "presence", "strands", "threads", "setups",
+        "reveals", "follows_from", "arrangements", "next", "new", "changes",
     }  # fmt: skip
     assert all(WHOLE.values())
 
