@@ -16,6 +16,7 @@ from starlette.testclient import TestClient
 from afterdraft import wiring
 from afterdraft.desk.anchor import Passage
 from afterdraft.desk.ink import COLOURS
+from afterdraft.desk.note import About
 from afterdraft.home import BooksFolder, Recents
 from afterdraft.manuscript.blocks import Aside, Block, Emphasis, Run
 from afterdraft.platform import folders
@@ -323,6 +324,24 @@ def test_cards_carry_a_tick_for_each_ink_with_open_notes_and_a_sign_where_someth
     guard_passage(book, screen.draft, [Passage(6, 0, 2)])
     assert ink_ticks(view(book)) == {one: ((motive, 2), (timeline, 1), (None, 1))}
     assert guarded_scenes(view(book)) == {two: 1}
+    for path in ("/cards", "/outline"):
+        shown = [one.get("title") for one in all_of(screen.page(path), "//p[@class='ticks']/*")]
+        assert shown == ["Motive: 2 notes", "Timeline: 1 note", "Plain: 1 note", "1 guarded passage"]
+
+
+def test_a_note_that_is_found_leads_to_itself(screen: Screen) -> None:
+    book = screen.book
+    scene = view(book).division.scenes[0]
+    on_scene, loose = write_note(book, "Sturgeon?", scene=scene.id), write_note(book, "A sturgeon, loose.")
+    on_book = write_note(book, "Why the sturgeon?", about=About(book=True))
+    found = {one.get("href"): one.text_content() for one in all_of(screen.page("/search?q=sturgeon"), "//main//li//a")}
+    assert set(found) == {
+        f"{screen.base}/scenes/{scene.code}#note-{on_scene.id}",
+        f"{screen.base}/notes?state=all#note-{loose.id}",
+        f"{screen.base}/notes?state=all#note-{on_book.id}",
+    }
+    assert "Loose note" in found[f"{screen.base}/notes?state=all#note-{loose.id}"]
+    assert "Note on a chapter" in found[f"{screen.base}/notes?state=all#note-{on_book.id}"]
 
 
 def test_the_eight_colours_are_those_that_were_published() -> None:

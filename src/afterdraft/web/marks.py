@@ -1,6 +1,6 @@
 """Lettered marks on cards: what each provider says of each scene, in the order of the table."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from typing import Literal
 
@@ -62,8 +62,17 @@ PROVIDERS: tuple[Provider, ...] = (written_on, guarded, runs_through)
 
 def marks(view: BookView) -> dict[str, tuple[Mark, ...]]:
     """All marks, by id of the scene, or of a card without one."""
+    return _joined(PROVIDERS, view)
+
+
+def ticks(view: BookView) -> dict[str, tuple[Mark, ...]]:
+    """Of `marks`, what is written on the scene and what is guarded in it."""
+    return _joined((written_on, guarded), view)
+
+
+def _joined(providers: Iterable[Provider], view: BookView) -> dict[str, tuple[Mark, ...]]:
     found: dict[str, tuple[Mark, ...]] = {}
-    for provider in PROVIDERS:
+    for provider in providers:
         for scene, own in provider(view).items():
             found[scene] = (*found.get(scene, ()), *own)
     return found

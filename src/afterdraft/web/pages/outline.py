@@ -10,6 +10,8 @@ from afterdraft.manuscript.blocks import Block
 from afterdraft.manuscript.division import Role
 from afterdraft.manuscript.outline import ChapterView
 from afterdraft.web.lines import Mark, marks
+from afterdraft.web.marks import Mark as Tick
+from afterdraft.web.marks import ticks
 from afterdraft.web.render import book_of, frame, number_of, render
 from afterdraft.web.scene_lines import Carries, carries
 from afterdraft.web.view import BookView, view
@@ -21,6 +23,7 @@ PIECE = 40_000  # words of plain reading on one page, so that the longest novel 
 class OutlinePage:
     view: BookView
     marks: Mapping[str, tuple[Mark, ...]]  # by scene id
+    ticks: Mapping[str, tuple[Tick, ...]]  # by scene id: inks of open notes, guarded passages
     carries: Mapping[str, tuple[Carries, ...]]  # by scene id: what people come in and leave with
 
 
@@ -51,7 +54,7 @@ class ReadingPage:
 def outline(request: Request) -> Response:
     """`/books/{book}/outline`"""
     seen = view(book_of(request))
-    context = OutlinePage(seen, marks(seen.book, seen.draft.id), carries(seen))
+    context = OutlinePage(seen, marks(seen.book, seen.draft.id), ticks(seen), carries(seen))
     return render(request, "outline.html", context, frame(request, "Reverse outline", "outline", book=seen))
 
 

@@ -50,8 +50,10 @@ def _place(seen: BookView, hit: Hit) -> Place:
     scene = seen.by_id(hit.scene) if hit.scene else None
     if scene is None:
         page, name = APART[hit.kind]
+        if hit.kind == "note" and not seen.book.note(hit.id).loose:
+            name = "Note on a chapter, a card or the book"
         return Place(hit, base + page.format(id=hit.id), name, "", KINDS.get(hit.kind, ""))
-    part = IN_SCENES[hit.kind].format(paragraph=hit.paragraph)
+    part = IN_SCENES[hit.kind].format(id=hit.id, paragraph=hit.paragraph)
     return Place(hit, f"{base}/scenes/{scene.scene.code}{part}", seen.name(scene), scene.scene.code, KINDS[hit.kind])
 
 
@@ -59,13 +61,13 @@ def _place(seen: BookView, hit: Hit) -> Place:
 IN_SCENES = {
     "text": "#p{paragraph}",
     "card": "#card-summary",
-    "note": "#notes",
+    "note": "#note-{id}",
     "carried": "#who",
     "follows": "#follows",
 }
 APART = {
     "text": ("/split", "Front or back matter"),
-    "note": ("/notes", "Loose note"),
+    "note": ("/notes?state=all#note-{id}", "Loose note"),
     "laid": ("/cards/{id}", "The Next side of a card"),
     "unit_card": ("/whole?open={id}#u-{id}", "Card of a chapter, a part or the book"),
     "line": ("/threads?open={id}#l-{id}", "Thread, setup or reveal"),
