@@ -11,7 +11,8 @@ from afterdraft.web.foreedge import fore_edge
 from afterdraft.web.lines import PATTERNS, lists, marks
 from afterdraft.web.pages.people import people_page
 from afterdraft.web.pages.threads import threads_page
-from afterdraft.web.scene_lines import carries, scene_lines
+from afterdraft.web.prose import Stretch
+from afterdraft.web.scene_lines import carries, scene_lines, with_lines
 from afterdraft.web.view import BookView, view
 from afterdraft.work.add_card import add_card
 from afterdraft.work.add_known import add_known
@@ -84,6 +85,9 @@ def test_what_stands_beside_a_scenes_card(book: BookFile, seen: BookView) -> Non
     beside = scene_lines(seen, seen.outline.scenes[0])
     (here,) = beside.marks
     assert (here.quote, here.at) == ("ferry … “Door,”", 3)
+    marked = with_lines({4: (Stretch(0, 2, "noted"),)}, beside.marks, seen.draft.id)
+    assert [(one.start, one.end, one.letter, one.ticked) for one in marked[3]] == [(4, 9, "L", False)]
+    assert [(one.kind, one.ticked) for one in marked[4]] == [("noted", True), ("lined", True)]
     assert beside.strand and beside.strand.name == "Then"
     assert [(link.name, link.why, link.told) for link in beside.sources] == [("Third step", "The step.", "told later")]
     assert [(link.code, link.told) for link in beside.results] == [(seen.outline.scenes[1].scene.code, "")]

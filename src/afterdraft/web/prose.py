@@ -19,17 +19,21 @@ TAGS: dict[Emphasis, Markup] = {
 }
 _NOTED = Markup('<span class="noted" data-ink="{}">{}</span>')
 _GUARDED = Markup('<span class="guarded">{}</span>')
+_LINED = Markup('<span class="lined">{}</span>')
 # Without any text of its own, so that places counted in the paragraph's text stay true.
 _TICK = Markup('<a class="passage-tick" href="#{}" data-letter="{}" data-ink="{}" aria-label="{}"></a>')
 
 
+_PASSAGES = {"guarded": _GUARDED, "lined": _LINED}
+
+
 @dataclass(frozen=True, slots=True)
 class Stretch:
-    """A passage of a paragraph that a note is on, or that is guarded."""
+    """A passage of a paragraph that a note is on, that is guarded, or that a line's mark is fastened to."""
 
     start: int  # half-open, code points
     end: int
-    kind: str  # "noted", "guarded"
+    kind: str  # "noted", "guarded", "lined"
     ink: str = ""  # a note's colour; "" for plain pencil
     letter: str = ""
     leads_to: str = ""  # fragment of the address of what is fastened here
@@ -53,6 +57,6 @@ def _stretch(block: Block, marked: Sequence[Stretch], start: int, end: int) -> M
             html = element.format(html)
     for one in marked:
         if one.start <= start and end <= one.end:
-            html = _GUARDED.format(html) if one.kind == "guarded" else _NOTED.format(one.ink, html)
+            html = _PASSAGES[one.kind].format(html) if one.kind in _PASSAGES else _NOTED.format(one.ink, html)
     ticks = (_TICK.format(m.leads_to, m.letter, m.ink, m.says) for m in marked if m.end == end and m.ticked)
     return Markup("").join([html, *ticks])

@@ -1,11 +1,13 @@
 """What runs through one scene, what it follows from, who is in it and where: for the side of its card."""
 
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from afterdraft.desk.cast import Carried, Known, Presence
 from afterdraft.desk.lines import Line, Point, Strand
 from afterdraft.manuscript.outline import SceneView
 from afterdraft.web.lines import Lists, Mark, lists, mark
+from afterdraft.web.prose import Stretch
 from afterdraft.web.view import BookView
 
 
@@ -90,6 +92,27 @@ def quote_of(point: Point) -> str:
     """The words a point is fastened to; over several paragraphs its beginning and its end."""
     quotes = [anchor.quote for anchor in point.anchors]
     return " … ".join([quotes[0], quotes[-1]] if len(quotes) > 1 else quotes)
+
+
+def with_lines(
+    marked: Mapping[int, tuple[Stretch, ...]], marks: Iterable[HereMark], draft: str
+) -> dict[int, tuple[Stretch, ...]]:
+    """By paragraph: passages marked otherwise, and those that lines' marks are fastened to, each with its letter."""
+    found = dict(marked)
+    for one in marks:
+        own = [anchor for anchor in one.point.anchors if anchor.draft == draft]
+        for anchor in own:
+            stretch = Stretch(
+                anchor.start,
+                anchor.end,
+                "lined",
+                letter=one.mark.letter,
+                leads_to=f"mark-{one.point.id}",
+                says=one.mark.words,
+                ticked=anchor is own[-1],
+            )
+            found[anchor.paragraph] = (*found.get(anchor.paragraph, ()), stretch)
+    return found
 
 
 def _here(known: Lists, line: Line, point: Point) -> HereMark:

@@ -12,7 +12,7 @@ from afterdraft.manuscript.outline import ChapterView, SceneView
 from afterdraft.web.noted import NotesHere, notes_here, stretches
 from afterdraft.web.prose import Stretch
 from afterdraft.web.render import book_of, frame, go, render
-from afterdraft.web.scene_lines import SceneLines, scene_lines
+from afterdraft.web.scene_lines import SceneLines, scene_lines, with_lines
 from afterdraft.web.view import BookView, chapter_title, view
 
 SECTION = 40  # paragraphs in one section of a long scene; sections out of sight are not laid out
@@ -81,6 +81,8 @@ def scene_page(seen: BookView, shown: SceneView) -> ScenePage:
     book, draft = seen.book, seen.draft.id
     chapter = seen.chapter(shown)
     notes = notes_here(seen, shown)
+    lines = scene_lines(seen, shown)
+    marked = with_lines(stretches(notes, draft), lines.marks, draft)
     part = next((view.part for view in seen.outline.parts if view.part.id == chapter.part), None)
     return ScenePage(
         view=seen,
@@ -90,11 +92,11 @@ def scene_page(seen: BookView, shown: SceneView) -> ScenePage:
         chapter_title=chapter_title(chapter),
         part_title=part.title if part else "",
         opens_chapter=chapter.scenes[0] is shown,
-        sections=_sections(_lines(seen, shown, book.blocks(draft, shown.start, shown.end), stretches(notes, draft))),
+        sections=_sections(_lines(seen, shown, book.blocks(draft, shown.start, shown.end), marked)),
         card=seen.cards[shown.scene.id],
         notes=notes,
         asides=book.asides(draft, shown.start, shown.end),
-        lines=scene_lines(seen, shown),
+        lines=lines,
         before=_neighbour(seen, shown.index - 1),
         after=_neighbour(seen, shown.index + 1),
         next_unwritten=_next_unwritten(seen, shown.index),
