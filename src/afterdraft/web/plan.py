@@ -55,6 +55,11 @@ class Group:
     def rows(self) -> tuple[ChangeRow, ...]:
         return self.open + self.done
 
+    def place(self, row: ChangeRow) -> int:
+        """Of a change in the group, done ones among the others, from 1."""
+        before = (one for one in self.rows if one.change.place < row.change.place)
+        return 1 + sum(1 for _ in before)
+
 
 @dataclass(frozen=True, slots=True)
 class IntentRow:

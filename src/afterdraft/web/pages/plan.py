@@ -12,7 +12,7 @@ from afterdraft.desk.change import When
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.web.body import form, text
 from afterdraft.web.plan import Group, IntentRow, groups, intents
-from afterdraft.web.render import back, book_of, frame, go, many, render
+from afterdraft.web.render import back, book_of, frame, go, many, number, render
 from afterdraft.web.view import BookView, view
 from afterdraft.work.change_places import add_places, add_words, remove_place, tick_place
 from afterdraft.work.order_changes import move_change, remove_change, set_when, step_change
@@ -92,6 +92,13 @@ def _tick(book: Book, change: str, posted: FormData) -> None:
     tick_place(book, change, text(posted, "place"), done=text(posted, "done") == "1")
 
 
+def _move(book: Book, change: str, when: When, to: int) -> None:
+    """`to`: the place in the group, from 1; beyond the last it is the last."""
+    others = [one.id for one in book.changes() if one.when == when and one.id != change]
+    after = others[max(to, 1) - 1 :]
+    move_change(book, change, when=when, before=after[0] if after else "")
+
+
 def _when(posted: FormData, otherwise: When | None = None) -> When:
     for when in get_args(When):
         if when == text(posted, "when", otherwise or ""):
@@ -106,6 +113,6 @@ ACTS: dict[str, Act] = {
     "when": lambda book, change, posted: set_when(book, change, _when(posted)),
     "up": lambda book, change, _: step_change(book, change, by=-1),
     "down": lambda book, change, _: step_change(book, change, by=1),
-    "move": lambda book, change, posted: move_change(book, change, when=_when(posted), before=text(posted, "before")),
+    "move": lambda book, change, posted: _move(book, change, _when(posted), number(posted, "to", 1)),
     "remove": lambda book, change, _: remove_change(book, change),
 }
