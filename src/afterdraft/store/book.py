@@ -12,7 +12,7 @@ from afterdraft.desk.note import Note
 from afterdraft.errors import BookOpenElsewhere, CannotWrite, DamagedBook
 from afterdraft.manuscript.blocks import Aside, Block, Blocks
 from afterdraft.manuscript.division import Division, Doubt
-from afterdraft.store import backups, cards, divisions, drafts, fields, inspect, journal, notes, search
+from afterdraft.store import backups, cards, corrections, divisions, drafts, fields, inspect, journal, notes, search
 from afterdraft.store.arranging import BookArrangements
 from afterdraft.store.cast import BookCast
 from afterdraft.store.changes import BookChanges
@@ -123,6 +123,10 @@ class BookFile(BookArrangements, BookLines, BookCast, BookChanges, BookInks, Boo
     def doubts(self, draft: str) -> tuple[Doubt, ...]:
         with self._reading() as db:
             return drafts.doubts(db, draft)
+
+    def said(self, kind: str, draft: str, paragraphs: Sequence[int]) -> frozenset[int]:
+        with self._reading() as db:
+            return corrections.said(db, kind, draft, paragraphs)
 
     def asides(self, draft: str, start: int, end: int) -> tuple[Aside, ...]:
         with self._reading() as db:

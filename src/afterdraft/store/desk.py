@@ -1,6 +1,5 @@
 """The open transaction that an edit is given; each method only hands on."""
 
-import hashlib
 import sqlite3
 from collections.abc import Mapping, Sequence
 
@@ -8,11 +7,10 @@ from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note, NoteState
 from afterdraft.manuscript.division import Division
 from afterdraft.manuscript.draft import Draft
-from afterdraft.store import cards, divisions, drafts, fields, following, notes
+from afterdraft.store import cards, corrections, divisions, drafts, fields, following, notes
 from afterdraft.store.arranging import DeskArrangements
 from afterdraft.store.cast import DeskCast
 from afterdraft.store.changes import DeskChanges
-from afterdraft.store.forms import dumped
 from afterdraft.store.inks import DeskInks
 from afterdraft.store.journal import Journal
 from afterdraft.store.lines import DeskLines
@@ -97,15 +95,4 @@ class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskInks, Des
         )
 
     def record_correction(self, draft: str, kind: str, paragraph: int, detail: Mapping[str, object]) -> None:
-        around = [_hash(drafts.text(self._db, draft, n)) for n in (paragraph, paragraph - 1, paragraph + 1)]
-        self._db.execute(
-            "INSERT INTO desk_split (draft, kind, paragraph_hash, before_hash, after_hash, detail) "
-            "VALUES (?, ?, ?, ?, ?, ?)",
-            (draft, kind, *around, dumped(detail)),
-        )
-
-
-def _hash(text: str) -> str:
-    """SHA-256 of a paragraph's text, white space evened out so that another file format gives the same; "" for none."""
-    line = " ".join(text.split())
-    return hashlib.sha256(line.encode()).hexdigest() if line else ""
+        corrections.record(self._db, draft, kind, paragraph, detail)

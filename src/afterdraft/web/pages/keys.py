@@ -76,6 +76,7 @@ GROUPS = (
             ("j", "Next line of the list (k: the one before)"),
             ("m", "Join this scene to the one before"),
             ("o", "Open this scene to split it, or shut it"),
+            ("y", "Where perhaps a scene begins: it does (x: not a break)"),
             ("Enter", "On a button: do what it says"),
         ),
     ),

@@ -1,7 +1,7 @@
 """Scenes: a scene's text and its card, one scene a page."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 
 from starlette.requests import Request
 from starlette.responses import Response
@@ -13,6 +13,7 @@ from afterdraft.web.noted import NotesHere, notes_here, stretches
 from afterdraft.web.prose import Stretch
 from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.scene_lines import SceneLines, scene_lines, with_lines
+from afterdraft.web.suggesting import Perhaps, perhaps
 from afterdraft.web.view import BookView, chapter_title, view
 
 SECTION = 40  # paragraphs in one section of a long scene; sections out of sight are not laid out
@@ -52,6 +53,7 @@ class ScenePage:
     before: Neighbour | None
     after: Neighbour | None
     next_unwritten: Neighbour | None
+    perhaps: Mapping[int, Perhaps] = field(default_factory=dict)  # where a scene may begin unmarked, by paragraph
 
 
 def first(request: Request) -> Response:
@@ -71,7 +73,8 @@ def scene(request: Request) -> Response:
     seen = view(book)
     shown = seen.by_code(request.path_params["code"])
     book.set_last_place(shown.scene.code)
-    context = scene_page(seen, shown)
+    places = {one.paragraph: one for one in perhaps(request, seen) or () if one.code == shown.scene.code}
+    context = replace(scene_page(seen, shown), perhaps=places)
     return render(
         request, "scene.html", context, frame(request, context.name, "scenes", book=seen, here=shown.scene.code)
     )

@@ -58,6 +58,10 @@ class Book(ArrangingBook, BookLines, BookCast, BookUnits, ChangesBook, InksBook,
         """Those not yet settled."""
         ...
 
+    def said(self, kind: str, draft: str, paragraphs: Sequence[int]) -> frozenset[int]:
+        """Those of `paragraphs` that a correction of this kind was made of, in any draft with the same words there."""
+        ...
+
     def asides(self, draft: str, start: int, end: int) -> tuple[Aside, ...]: ...
     def cards(self, draft: str) -> dict[str, Card]:
         """By scene id."""
