@@ -1,13 +1,14 @@
 """The table, in seconds or minutes.
 
-`python -m bench.structure [--full] [--habit H] [--format F] [--book SLUG] [--half tune|report] [--faults] [--write]`
+`python -m bench.structure [--full] [--habit H] [--format F] [--book SLUG] [--half tune|report] [--faults]
+[--every N] [--write]`
 """
 
 import argparse
 import sys
 
 from bench.report import rewrite
-from bench.structure.run import measured, table
+from bench.structure.run import SAMPLE, measured, table
 from bench.structure.section import measure
 
 
@@ -21,13 +22,18 @@ def main() -> int:
     parser.add_argument(
         "--faults", type=int, nargs="?", const=5, default=0, help="show the first N faults of each file"
     )
+    parser.add_argument("--every", type=int, default=SAMPLE, help="of each habit and format one novel in so many")
     parser.add_argument("--write", action="store_true", help="measure all and write the section of RESULTS.md anew")
     asked = parser.parse_args()
     if asked.write:
-        rewrite(measure(full=asked.full))
+        rewrite(measure(full=asked.full, every=asked.every))
         return 0
     results = measured(
-        habit=asked.habit, form=asked.format, book=asked.book, half=asked.half, full=asked.full or bool(asked.book)
+        habit=asked.habit,
+        form=asked.format,
+        book=asked.book,
+        half=asked.half,
+        every=1 if asked.full or asked.book else asked.every,
     )
     if not results:
         print("No novel matches, or the corpus folder is missing.", file=sys.stderr)

@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 
 from bench.report import Figure, Section
 from bench.structure import doubting
-from bench.structure.run import FIGURES, Result, measured, tallied, total, worst
+from bench.structure.run import FIGURES, SAMPLE, Result, measured, tallied, total, worst
 from bench.structure.score import Score
 from bench.structure.signs import signs
 
@@ -16,8 +16,9 @@ FAULTS = 3  # of each
 Cell = tuple[str, str]  # habit and format
 
 
-def measure(*, full: bool) -> Section:
-    results = measured(full=full)
+def measure(*, full: bool, every: int = SAMPLE) -> Section:
+    """Of each pair of habit and format one novel in `every`, or all."""
+    results = measured(every=1 if full else every)
     cells = list(dict.fromkeys((r.habit, r.form) for r in results))
     habits = len({habit for habit, _ in cells})
     return Section(
@@ -25,7 +26,7 @@ def measure(*, full: bool) -> Section:
         corpus=(
             f"{len({r.slug for r in results})} novels of the corpus folder in {habits} habits of authors, in "
             f"{len(cells)} pairs of habit and format, {len(results)} files"
-            f"{'' if full else ' (a sample: of a habit’s further formats every third novel)'} ([what they are, and how "
+            f"{'' if full else f' (a sample by seed: one novel in {every} of each pair)'} ([what they are, and how "
             "the novels are halved](structure/README.md)). F1 over all chapters and breaks of a habit and format; a "
             "chapter counts at its very paragraph, a title with its number and part."
         ),
