@@ -110,6 +110,25 @@ def test_words_chosen_further_by_key_are_guarded_by_one_key_and_let_go(scene: Pa
     expect(why).to_have_value("It rings.")
 
 
+def test_words_chosen_are_noted_and_guarded_by_pointer_alone(scene: Page) -> None:
+    page = scene
+    note, guard = (page.get_by_role("button", name=re.compile(f"^{act}")) for act in ("Note these words", "Guard them"))
+    expect(note).to_be_hidden()
+    words = choose_by_mouse(page)
+    clean(page, "scene, words chosen")
+    note.click()
+    expect(note_box(page)).to_be_focused()
+    expect(chosen_words(page)).to_have_value(words)
+    expect(note).to_be_hidden()
+    note_box(page).fill("Whose are these?")
+    page.get_by_role("button", name="Keep the note").click()
+    expect(article(page).locator(".noted")).to_have_text(words)
+    page.wait_for_load_state("load")
+    choose_by_mouse(page)
+    guard.click()
+    expect(article(page).locator(".guarded").first).to_be_visible()
+
+
 def test_the_key_for_guarding_asks_for_words_where_none_are_chosen(scene: Page) -> None:
     scene.keyboard.press("k")
     expect(scene.get_by_text("Choose the words in the text first")).to_be_visible()
