@@ -48,7 +48,7 @@ def pointing(found: Any) -> Iterator[dict[str, Any]]:
 def test_all_kinds_of_work_are_there() -> None:
     assert set(WHOLE) == {
         "summaries", "inks", "notes", "guarded", "cast", "places", "presence", "strands", "threads", "setups",
-        "reveals", "follows_from", "arrangements", "next", "new", "changes",
+        "reveals", "follows_from", "arrangements", "next", "new", "changes", "units",
     }  # fmt: skip
     assert all(WHOLE.values())
 
@@ -132,6 +132,11 @@ def test_the_desk_holds_what_the_list_says(tmp_path: Path) -> None:
     assert Counter(card.intent for card in present.cards() if card.intent) == Counter(
         [entry["intent"] for entry in WHOLE["next"]] + ["new"] * len(WHOLE["new"])
     )
+    units = with_book.unit_cards(draft.id)
+    assert [(card.kind, card.summary, card.whose) for card in units] == [
+        ("chapter" if entry["opens"] else "book", entry["summary"], entry.get("whose", ""))
+        for entry in WHOLE["units"]
+    ]
     inks = {ink.id: ink.name for ink in with_book.inks()}
     written = [inks.get(note.ink or "") for note in with_book.notes()]
     assert written == [note["ink"] for note in WHOLE["notes"]]
