@@ -134,8 +134,7 @@ def test_the_desk_holds_what_the_list_says(tmp_path: Path) -> None:
     )
     units = with_book.unit_cards(draft.id)
     assert [(card.kind, card.summary, card.whose) for card in units] == [
-        ("chapter" if entry["opens"] else "book", entry["summary"], entry.get("whose", ""))
-        for entry in WHOLE["units"]
+        ("chapter" if entry["opens"] else "book", entry["summary"], entry.get("whose", "")) for entry in WHOLE["units"]
     ]
     inks = {ink.id: ink.name for ink in with_book.inks()}
     written = [inks.get(note.ink or "") for note in with_book.notes()]
