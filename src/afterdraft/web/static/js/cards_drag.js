@@ -72,9 +72,10 @@ const stopped = (event) => { event.preventDefault(); event.stopPropagation(); };
 function measure(table, held) {
   const home = table.element.getBoundingClientRect();
   return table.lines().map((line) => {
-    const fixed = Boolean(line.closest("[data-tray]"));
+    const tray = line.closest("[data-tray]");
+    const fixed = Boolean(tray) && getComputedStyle(tray).position === "sticky"; // in a narrow window it lies at the end of the page
     const y = fixed ? 0 : scrollY;
-    const box = (fixed ? line.closest("[data-tray]") : line).getBoundingClientRect();
+    const box = (tray ?? line).getBoundingClientRect();
     const sheets = table.staying(line, held).map((sheet) => moved(sheet.getBoundingClientRect(), y));
     return { line, fixed, box: moved(box, y), bare: moved(line.getBoundingClientRect(), y), sheets, home: { left: home.left, top: home.top + scrollY } };
   });
