@@ -1,8 +1,8 @@
 """`python -m bench.laden`: pages and marks of a book in which everything is marked.
 
 90 scenes of some 1,300 words; 40 threads, setups and reveals with 300 points; 60 people in eight scenes each, 25
-places; 60 links; all made by the forms that the screens hold. Times are from outside: from a client's request to the
-whole answer.
+places; 60 links; 400 notes in four inks, half of them on words, and 60 guarded passages; all made by the forms that the
+screens hold. Times are from outside: from a client's request to the whole answer.
 """
 
 import random
@@ -10,13 +10,16 @@ import time
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from statistics import median
+from typing import Any
 
 import httpx2
+from lxml import html
 
 from bench.speed.serving import bring_in, serving
 from bench.speed.walk import links
 
 CHAPTERS, SCENES_A_CHAPTER, PARAGRAPHS = 30, 3, 18
+NOTES, GUARDED = 400, 60
 LINES, POINTS, PEOPLE, SCENES_EACH, PLACES, LINKS = 40, 300, 60, 8, 25, 60
 TIMES = 15
 PAGE, EDIT = 100.0, 30.0  # milliseconds, the budgets of quality
@@ -37,7 +40,7 @@ WORDS = (
     "over",
 )
 KINDS = (("thread", "carries"), ("setup", "return"), ("reveal", "learns"))
-SCREENS = ("threads", "people", "scenes", "outline", "cards", "search?q=matter")
+SCREENS = ("threads", "people", "scenes", "outline", "cards", "notes", "notes?state=all", "search?q=matter")
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +60,7 @@ def main() -> int:
         book, _ = bring_in(server.client, "weir.txt", _text(chance).encode())
         codes = _codes(server.client, book)
         found = [Took("a mark, until durable", _timed(_marks(server.client, book, codes, chance)), EDIT)]
+        found.append(Took("a note, until durable", _timed(_notes(server.client, book, codes)), EDIT))
         for screen in SCREENS:
             found.append(Took(screen, _timed(_gets(server.client, f"{book}/{screen}")), PAGE))
     for one in found:
@@ -106,6 +110,28 @@ def _marks(
     for n in range(LINKS):
         scene, source = chance.sample(codes, 2)
         yield act("follows", scene=scene, source=source, why=f"Because of matter {n}.")
+
+
+def _notes(client: httpx2.Client, book: str, codes: list[str]) -> Iterator[Callable[[], httpx2.Response]]:
+    """Notes in turn on a scene and on words of it, in one ink after the other; then guarded passages."""
+    client.post(f"{book}/inks", data={"start": "1"})
+    choice: Any = html.fromstring(client.get(f"{book}/notes").text)
+    inks = choice.xpath("//form[@id='new']//input[@name='ink']/@value")
+    words = {code: _words(client.get(f"{book}/scenes/{code}")) for code in codes}
+
+    def act(path: str, **form: str) -> Callable[[], httpx2.Response]:
+        return lambda: client.post(f"{book}/{path}", data={**form, "back": f"{book}/about"})
+
+    for n in range(NOTES):
+        code = codes[n % len(codes)]
+        on = {"words": words[code]} if n % 2 else {}
+        yield act("notes", scene=code, text=f"Is this matter {n}, or another?", ink=str(inks[n % len(inks)]), **on)
+    for code in codes[:GUARDED]:
+        yield act("guarded", scene=code, words=words[code])
+
+
+def _words(scene: httpx2.Response) -> str:
+    return str(html.fromstring(scene.text).xpath("string(//article//p[1])"))[:40]
 
 
 def _gets(client: httpx2.Client, address: str) -> Iterator[Callable[[], httpx2.Response]]:
