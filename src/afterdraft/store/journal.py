@@ -162,7 +162,6 @@ def _triggers(db: sqlite3.Connection, table: str) -> Iterator[str]:
     subject = f"'{table} ' || {_joined(' ', [('', old[key]) for key in keys])}"
     moved = " OR ".join(f"OLD.{key} IS NOT NEW.{key}" for key in keys)
     differs = " OR ".join(f"OLD.{name} IS NOT NEW.{name}" for name in names)
-    rekeyed = " OR ".join(f"OLD.{key} IS NOT NEW.{key}" for key in keys)
     known = f"SELECT 1 FROM undo_change WHERE step = journal_step() AND subject = {subject}"  # noqa: S608 — schema names
     delete = f"'DELETE FROM {table} WHERE ' || {where_new}"  # noqa: S608
     update = f"'UPDATE {table} SET ' || {settings} || ' WHERE ' || {where_new}"  # noqa: S608
