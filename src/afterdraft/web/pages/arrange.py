@@ -17,7 +17,6 @@ from afterdraft.work.add_card import add_card
 from afterdraft.work.arranging import Spot, seen
 from afterdraft.work.change_rows import add_row, move_row, remove_row, retitle_row
 from afterdraft.work.join_cards import join_cards, take_apart
-from afterdraft.work.lay_by_codes import lay_by_codes
 from afterdraft.work.move_cards import move_cards
 from afterdraft.work.ports import Book
 from afterdraft.work.set_aside import bring_back, set_aside
@@ -174,9 +173,6 @@ ACTS: dict[str, Act] = {
     "join": lambda book, p: _cards(join_cards(book, p.arrangement, p.codes), p),
     "apart": lambda book, p: _cards(take_apart(book, p.arrangement, p.code), p),
     "split": lambda book, p: _cards(split_card(book, p.arrangement, p.code), p),
-    "codes": lambda book, p: _cards(
-        lay_by_codes(book, p.arrangement, p.text("codes"), stay=p.text("rest") == "stay"), p
-    ),
     "new-chapter": _new_row,
     "title-chapter": lambda book, p: _row(
         retitle_row(book, p.arrangement, p.text("row"), p.text("title")), p.text("row")
