@@ -244,5 +244,8 @@ def test_axe_finds_nothing_with_notes_in_all_inks(scene: Page, scheme: Literal["
     clean(page, f"notes in four inks, {scheme}")
     page.locator("#inks > summary").click()
     clean(page, f"notes, the inks open, {scheme}")
+    page.locator("#comments > summary").click()
+    expect(page.get_by_role("button", name=re.compile("^Keep as a note")).first).to_be_visible()
+    clean(page, f"notes, the comments of the file open, {scheme}")
     page.get_by_role("navigation", name="Which notes").get_by_role("link", name=re.compile("^Done")).click()
     clean(page, f"notes, none of this kind, {scheme}")
