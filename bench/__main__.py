@@ -9,10 +9,12 @@ from bench.reading import section as reading
 from bench.report import Section, shown, write
 from bench.speed import section as speed
 from bench.structure import section as structure
+from bench.unmarked import section as unmarked
 
 SECTIONS: Mapping[str, Callable[..., Section]] = {
     "structure": structure.measure,
     "reading": reading.measure,
+    "unmarked": unmarked.measure,
     "speed": speed.measure,
     "kills": kills.measure,
     "fuzz": fuzz.measure,

@@ -4,7 +4,7 @@ import math
 import os
 import subprocess
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -47,6 +47,18 @@ def write(sections: Sequence[Section]) -> None:
     history = HERE / "history.md"
     old = history.read_text("utf-8") if history.exists() else "# Every run of the bench\n"
     history.write_text(old + _entry(sections, now), encoding="utf-8")
+
+
+def rewrite(section: Section) -> None:
+    """One section of the results measured anew, dated under its heading; the others stay as they are."""
+    place = HERE / "RESULTS.md"
+    old = place.read_text("utf-8") if place.exists() else results((), datetime.now(UTC))
+    heading = f"\n## {section.title}\n"
+    before, _, rest = old.partition(heading)
+    _, more, after = rest.partition("\n## ")
+    dated = f"Measured on its own on {datetime.now(UTC):%Y-%m-%d %H:%M} UTC, {_machine()}, {_commit()}. "
+    lines = "\n".join(_section(replace(section, corpus=dated + section.corpus)))
+    place.write_text(before.rstrip("\n") + "\n" + lines + "\n" + more + after, encoding="utf-8")
 
 
 def results(sections: Sequence[Section], now: datetime) -> str:

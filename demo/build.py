@@ -36,16 +36,11 @@ def built() -> dict[Path, bytes]:
     return {
         DEMODATA / "manuscript.docx": manuscript(first),
         DEMODATA / "second.docx": manuscript(second_chapters()),
-        DEMODATA / "work.json": listing(loadable(stored("work.json"))),
+        DEMODATA / "work.json": listing(stored("work.json")),
         HERE / "scenes.json": listing(contents(first)),
         HERE / "changes.json": listing(changes()),
         **{DEMODATA / "readers" / name: content for name, content in copies(first)},
     }
-
-
-def loadable(work: dict[str, Any]) -> dict[str, Any]:
-    """What the program can load of the writer's work; the rest waits in `demo/work.json`."""
-    return {key: entries for key, entries in work.items() if key != "waiting"}
 
 
 def copies(chapters: tuple[SourceChapter, ...]) -> Iterator[tuple[str, bytes]]:

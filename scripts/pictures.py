@@ -70,6 +70,16 @@ def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
         ("scene", lambda page: _second_scene(page, book)),
         ("outline", lambda page: page.goto(f"{book}/outline")),
         ("reading", lambda page: page.goto(f"{book}/reading")),
+        ("cards", lambda page: page.goto(f"{book}/cards")),
+        ("cards-far", lambda page: page.goto(f"{book}/cards?zoom=1")),
+        ("card", lambda page: _first_intent(page, book)),
+        ("whole", lambda page: _unfolded(page, book)),
+        ("edges", lambda page: page.goto(f"{book}/edges")),
+        ("arrangements", lambda page: page.goto(f"{book}/arrangements")),
+        ("codes", lambda page: page.goto(f"{book}/codes?from=now")),
+        ("threads", lambda page: _first_line(page, f"{book}/threads")),
+        ("people", lambda page: _first_line(page, f"{book}/people")),
+        ("runs", lambda page: _runs(page, book)),
         ("notes", lambda page: page.goto(f"{book}/notes")),
         ("note-loose", lambda page: page.get_by_role("link", name="Note", exact=True).click()),
         ("search", lambda page: page.goto(f"{book}/search?q=weighbridge")),
@@ -83,14 +93,39 @@ def _split_open(page: Page) -> None:
     page.get_by_role("link", name="Split…").nth(1).click()
 
 
+def _unfolded(page: Page, book: str) -> None:
+    page.goto(f"{book}/whole")
+    page.locator(".unit-fold > summary").first.click()
+
+
+def _first_line(page: Page, address: str) -> None:
+    page.goto(address)
+    page.locator("details.line > summary").first.click()
+
+
+def _runs(page: Page, book: str) -> None:
+    """What runs through the second scene, unfolded and in sight."""
+    page.goto(f"{book}/outline")
+    page.locator(".outline-chapter a.code").nth(1).click()
+    summary = page.locator("#runs > summary")
+    summary.click()
+    summary.evaluate("e => e.scrollIntoView({ block: 'start' })")
+
+
 def _second_scene(page: Page, book: str) -> None:
     page.goto(f"{book}/scenes")
     for _ in range(2):
         page.get_by_role("link", name="Next scene").last.click()
 
 
+def _first_intent(page: Page, book: str) -> None:
+    """The first card that the next draft is to do something with."""
+    page.goto(f"{book}/cards")
+    page.locator("[data-sheet]", has=page.locator(".intent")).first.locator(".face").click()
+
+
 def _others(browser: Browser, server: Server, folder: Path, home: Path) -> None:
-    for name, text in (("three", _manuscript(1, 3)), ("hundred", _manuscript(25, 4))):
+    for name, text in (("three", manuscript(1, 3)), ("hundred", manuscript(25, 4))):
         file = home / f"{name}.txt"
         file.write_text(text, encoding="utf-8")
         with _window(browser, server, "light") as page:
@@ -101,9 +136,11 @@ def _others(browser: Browser, server: Server, folder: Path, home: Path) -> None:
             _take(page, folder / f"scene-{name}.png")
             page.get_by_role("link", name="Reverse outline").click()
             _take(page, folder / f"outline-{name}.png")
+            page.get_by_role("link", name="Cards", exact=True).click()
+            _take(page, folder / f"cards-{name}.png")
 
 
-def _manuscript(chapters: int, scenes: int) -> str:
+def manuscript(chapters: int, scenes: int) -> str:
     """Plain text of so many chapters and scenes, from the demonstration book's paragraphs over and over."""
     told = [line.text for chapter in read_chapters(TEXT) for line in chapter.lines if len(line.text) > 200]
     paragraphs = cycle(told)

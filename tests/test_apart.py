@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 
 from afterdraft import apart, errors
+from afterdraft.desk.table import Sheet
 from afterdraft.formats import table
 from tests.support import need
 
@@ -40,6 +41,17 @@ def test_a_refusal_comes_back_as_it_was_written(
         apart.read([(name, content)])
     assert type(told.value) is type(here.value)
     assert str(told.value) == str(here.value)
+
+
+def test_tables_are_read_apart_too(monkeypatch: pytest.MonkeyPatch) -> None:
+    assert apart.read_tables(("list.csv", b"Code,Summary\nK42,Rain.\n")) == (
+        Sheet("list", (("Code", "Summary"), ("K42", "Rain."))),
+    )
+    with pytest.raises(errors.UnreadableTable, match=r"“list.xlsx” cannot be read as a table: it is cut short"):
+        apart.read_tables(("list.xlsx", b"PK\x03\x04 and no more"))
+    monkeypatch.setattr(apart, "SECONDS", 0.01)
+    with pytest.raises(errors.UnreadableTable, match="more time or memory"):
+        apart.read_tables(("list.csv", b"Code,Summary\nK42,Rain.\n"))
 
 
 def test_a_reader_that_takes_too_long_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -1,5 +1,6 @@
 """Every page of a book, and edits of every kind, each timed from outside."""
 
+import re
 import time
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -31,7 +32,8 @@ def every_page(client: httpx2.Client, book: str) -> list[Timed]:
     """Follow all links from the book's pages; the answers of each route. Raises AssertionError for one never met."""
     seen: dict[str, set[str]] = {}
     took: dict[str, list[float]] = {}
-    waiting = [f"{book}/split", f"{book}/scenes", f"{book}/search?q=the", f"{book}/edits.json", "/", "/folder"]
+    waiting = [f"{book}/{page}" for page in ("split", "scenes", "search?q=the", "edits.json", "table/columns")]
+    waiting += ["/", "/folder"]
     asked: set[str] = set()
     while waiting:
         address = waiting.pop(0)
@@ -84,6 +86,9 @@ def every_edit(client: httpx2.Client, book: str, times: int) -> list[Timed]:
         "join a scene to the one before": _mends(client, book, "join"),
         "split a scene": _splits(client, book),
         "title of a chapter": _mends(client, book, "retitle-chapter"),
+        "begin an arrangement by a move": _begun(client, book),
+        "move a card": _moved(client, book),
+        "save what shall happen on a card": _next_sides(client, book),
         "undo": _undone(client, book),
     }
     return [Timed(kind, tuple(islice(took, times))) for kind, took in kinds.items()]
@@ -125,6 +130,30 @@ def _splits(client: httpx2.Client, book: str) -> Iterator[float]:
         if able:
             form = able[len(able) // 2]
             yield _post(client, form.action, dict(form.form_values()) | {"begin": "scene"})
+
+
+def _begun(client: httpx2.Client, book: str) -> Iterator[float]:
+    """The first move, which copies the draft's order into an arrangement; taken back each time."""
+    while True:
+        yield next(_moved(client, book))
+        next(_undone(client, book))
+
+
+def _moved(client: httpx2.Client, book: str) -> Iterator[float]:
+    """One card after the other to the end of the book."""
+    for address in cycle(link for link in links(client.get(f"{book}/cards")) if f"{book}/cards/move" in link):
+        form = _form(client.get(address), "/cards/move")
+        last = form.xpath(".//option/@value")[-1]
+        yield _post(client, form.action, dict(form.form_values()) | {"to": last, "side": "after"})
+
+
+def _next_sides(client: httpx2.Client, book: str) -> Iterator[float]:
+    """As `_cards`, on the other side."""
+    addresses = [link for link in links(client.get(f"{book}/cards")) if re.search(r"/cards/[A-Z]\d+", link)]
+    for sequence, address in enumerate(cycle(addresses), 1):
+        form = _form(client.get(address), "/fields/next/")
+        typed = {"client": "bench", "sequence": str(sequence), "text": f"It shall happen for the {sequence}th time."}
+        yield _post(client, f"{form.action}/what", dict(form.form_values()) | typed)
 
 
 def _undone(client: httpx2.Client, book: str) -> Iterator[float]:

@@ -1,19 +1,12 @@
-"""A manuscript's recovered division against what was written into it.
+"""A manuscript's recovered division against what was written into it."""
 
-Places are compared as the number of letters and digits before them in the whole file, so that marks and
-white space, and how a reader cuts paragraphs, have no say.
-"""
-
-from bisect import bisect_right
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
-from itertools import accumulate
 
 from afterdraft.manuscript.division import Chapter
 from afterdraft.manuscript.draft import Draft
+from bench.structure.match import Match, Stream, neutral, short, within
 from bench.structure.writers.plan import Expected, Line, Plan, bare
-
-SHOWN = 6  # words of text in a fault at most
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +45,8 @@ class Score:
     paragraphs: Count = field(default_factory=Count)  # beginnings of paragraphs, of the story
     italics: Count = field(default_factory=Count)  # letters in italics
     texts: Count = field(default_factory=Count)  # files whose text is kept to the letter
+    numbers: Count = field(default_factory=Count)  # of chapters found at their place, with the number written
+    parts: Count = field(default_factory=Count)  # of the same, within the part written
     faults: tuple[str, ...] = ()
 
     def __add__(self, other: "Score") -> "Score":
@@ -59,12 +54,14 @@ class Score:
 
 
 def score(draft: Draft, plan: Plan) -> Score:
-    lines, blocks = plan.lines, draft.source.blocks
-    want = _Stream([bare(line.text) if line.kind != "break" else line.text for line in lines])
-    got = _Stream([block.text for block in blocks])
-    match = _Match(want, got)
-    chapters, titles, heads, faults = _chapters(draft, plan, want, match)
-    breaks, more = _breaks(draft, lines, want, match)
+    lines, match = plan.lines, Match(draft, plan)
+    want, got = match.want, match.got
+    if plan.levels:
+        chapters, titles, heads, faults = _chapters(draft, plan, want, match)
+        breaks, more = _breaks(draft, lines, want, match)
+    else:  # every boundary counts as a break
+        chapters, titles, heads, faults = Count(), Count(), Count(), []
+        breaks, more = _boundaries(draft, lines, want, match)
     front, story = _story(draft, lines, want, match)
     kept = want.signs == got.signs
     if not kept:
@@ -79,70 +76,32 @@ def score(draft: Draft, plan: Plan) -> Score:
         paragraphs=_paragraphs(lines, want, match),
         italics=_italics(draft, lines, want, match),
         texts=Count(int(kept), 1, 1),
+        numbers=_named(draft, plan, match, lambda c, e: c.number == e.number),
+        parts=_named(draft, plan, match, lambda c, e: _part(draft, c) in map(_plain, e.parts)),
         faults=tuple(faults + more),
     )
 
 
-class _Stream:
-    """Paragraphs as one row of letters and digits, with the place where each paragraph begins."""
-
-    def __init__(self, texts: Sequence[str]) -> None:
-        rows = ["".join(filter(str.isalnum, text)) for text in texts]
-        self.letters = "".join(rows)
-        self.starts = list(accumulate(map(len, rows), initial=0))
-        # Marks of emphasis stand for runs and may be gone; their runs are measured on their own.
-        self.signs = "".join("".join(text.split()) for text in texts).replace("_", "").replace("*", "")
-        self.texts = texts
-
-
-class _Match:
-    """Turns a place in what was read into a place in what was written. Where a stretch of the text was lost, places
-    before and after it still count."""
-
-    def __init__(self, want: _Stream, got: _Stream) -> None:
-        self.want, self.got = want, got
-        a, b = want.letters, got.letters
-        shorter = min(len(a), len(b))
-        self.same = shorter if a[:shorter] == b[:shorter] else _common(a, b)
-        self.shift = len(a) - len(b)
-
-    def place(self, paragraph: int) -> int:
-        at = self.got.starts[paragraph]
-        return at if at <= self.same else at + self.shift
-
-    def where(self) -> str:
-        line = bisect_right(self.want.starts, self.same) - 1
-        return f"near “{_short(self.want.texts[min(line, len(self.want.texts) - 1)])}”"
-
-
-def _common(a: str, b: str) -> int:
-    low, high = 0, min(len(a), len(b))
-    while low < high:
-        middle = (low + high + 1) // 2
-        low, high = (middle, high) if a[:middle] == b[:middle] else (low, middle - 1)
-    return low
-
-
-def _chapters(draft: Draft, plan: Plan, want: _Stream, match: _Match) -> tuple[Count, Count, Count, list[str]]:
+def _chapters(draft: Draft, plan: Plan, want: Stream, match: Match) -> tuple[Count, Count, Count, list[str]]:
     expected = {
         want.starts[i]: (line, plan.chapters[line.opens]) for i, line in enumerate(plan.lines) if line.opens is not None
     }
-    neutral = _neutral(plan.lines, want)
+    taste = neutral(plan.lines, want)
     found = {
         place: c
         for c in draft.division.chapters
-        if (place := match.place(c.at)) in expected or not _within(place, neutral)
+        if (place := match.place(c.at)) in expected or not within(place, taste)
     }
     faults = [
-        f"no chapter at “{_short(line.text)}”{_number(e)}" for at, (line, e) in expected.items() if at not in found
+        f"no chapter at “{short(line.text)}”{_number(e)}" for at, (line, e) in expected.items() if at not in found
     ]
-    faults += [f"chapter too many at “{_short(_text(draft, c.at))}”" for at, c in found.items() if at not in expected]
+    faults += [f"chapter too many at “{short(_text(draft, c.at))}”" for at, c in found.items() if at not in expected]
     right = [(found[at], e) for at, (_, e) in expected.items() if at in found]
     titled = [(c, e) for c, e in right if _titled(draft, c, e)]
     faults += [_mistitled(draft, c, e) for c, e in right if not _titled(draft, c, e)]
     heads = sum((_heads(c, e) for c, e in right), Count())
     faults += [
-        f"head {[_short(h) for h in c.head]} for {[_short(h) for h in e.head]}" for c, e in right if _heads(c, e).f1 < 1
+        f"head {[short(h) for h in c.head]} for {[short(h) for h in e.head]}" for c, e in right if _heads(c, e).f1 < 1
     ]
     return (
         Count(len(right), len(found), len(expected)),
@@ -150,6 +109,14 @@ def _chapters(draft: Draft, plan: Plan, want: _Stream, match: _Match) -> tuple[C
         heads,
         faults,
     )
+
+
+def _named(draft: Draft, plan: Plan, match: Match, right: Callable[[Chapter, Expected], bool]) -> Count:
+    """Chapters found at their place, and of these the ones that are `right`; none where nothing tells levels."""
+    places = {match.place(chapter.at): chapter for chapter in draft.division.chapters}
+    at = ((match.want.starts[i], line.opens) for i, line in enumerate(plan.lines) if line.opens is not None)
+    pairs = [(places[place], plan.chapters[opens]) for place, opens in at if place in places and plan.levels]
+    return Count(sum(right(*pair) for pair in pairs), len(pairs), len(pairs))
 
 
 def _titled(draft: Draft, chapter: Chapter, expected: Expected) -> bool:
@@ -170,9 +137,9 @@ def _part(draft: Draft, chapter: Chapter) -> str:
 def _mistitled(draft: Draft, chapter: Chapter, expected: Expected) -> str:
     part = _part(draft, chapter)
     right = part in map(_plain, expected.parts)
-    wrong = "" if right else f", in part “{_short(part)}” for “{_short(min(expected.parts))}”"
+    wrong = "" if right else f", in part “{short(part)}” for “{short(min(expected.parts))}”"
     title = max(expected.titles, key=len)
-    return f"title {chapter.number} “{_short(chapter.title)}” for {expected.number} “{_short(title)}”{wrong}"
+    return f"title {chapter.number} “{short(chapter.title)}” for {expected.number} “{short(title)}”{wrong}"
 
 
 def _heads(chapter: Chapter, expected: Expected) -> Count:
@@ -180,19 +147,33 @@ def _heads(chapter: Chapter, expected: Expected) -> Count:
     return Count(len(found & wanted), len(found), len(wanted))
 
 
-def _breaks(draft: Draft, lines: Sequence[Line], want: _Stream, match: _Match) -> tuple[Count, list[str]]:
+def _breaks(draft: Draft, lines: Sequence[Line], want: Stream, match: Match) -> tuple[Count, list[str]]:
     expected = {want.starts[i]: _next_text(lines, i) for i, line in enumerate(lines) if line.scene}
-    neutral = _neutral(lines, want)
+    taste = neutral(lines, want)
     opening = {want.starts[i] for i, line in enumerate(lines) if line.opens is not None}
     chapters = {chapter.at for chapter in draft.division.chapters}
     places = {match.place(scene.at): scene for scene in draft.division.scenes if scene.at not in chapters}
-    found = {p: s for p, s in places.items() if p in expected or (p not in opening and not _within(p, neutral))}
-    faults = [f"no break before “{_short(text)}”" for at, text in expected.items() if at not in found]
-    faults += [f"break too many at “{_short(_text(draft, s.at))}”" for at, s in found.items() if at not in expected]
+    found = {p: s for p, s in places.items() if p in expected or (p not in opening and not within(p, taste))}
+    faults = [f"no break before “{short(text)}”" for at, text in expected.items() if at not in found]
+    faults += [f"break too many at “{short(_text(draft, s.at))}”" for at, s in found.items() if at not in expected]
     return Count(len(expected.keys() & found.keys()), len(found), len(expected)), faults
 
 
-def _story(draft: Draft, lines: Sequence[Line], want: _Stream, match: _Match) -> tuple[Count, Count]:
+def _boundaries(draft: Draft, lines: Sequence[Line], want: Stream, match: Match) -> tuple[Count, list[str]]:
+    """Beginnings of chapters and scenes alike, the first of all left out."""
+    first = next(want.starts[i] for i, line in enumerate(lines) if line.opens is not None)
+    expected = {
+        want.starts[i]: line.text
+        for i, line in enumerate(lines)
+        if (line.scene or line.opens is not None) and want.starts[i] != first
+    }
+    found = {place: one for one in draft.division.scenes if (place := match.place(one.at)) != first}
+    faults = [f"no boundary before “{short(text)}”" for at, text in expected.items() if at not in found]
+    faults += [f"boundary too many at “{short(_text(draft, s.at))}”" for at, s in found.items() if at not in expected]
+    return Count(len(expected.keys() & found.keys()), len(found), len(expected)), faults
+
+
+def _story(draft: Draft, lines: Sequence[Line], want: Stream, match: Match) -> tuple[Count, Count]:
     """Letters of front matter that are not story, and letters of the story that are."""
     told = bytearray(len(want.letters))
     for i, role in enumerate(draft.division.roles):
@@ -210,7 +191,7 @@ def _story(draft: Draft, lines: Sequence[Line], want: _Stream, match: _Match) ->
     return Count(front - front_told, front, front), Count(story_told, story, story)
 
 
-def _paragraphs(lines: Sequence[Line], want: _Stream, match: _Match) -> Count:
+def _paragraphs(lines: Sequence[Line], want: Stream, match: Match) -> Count:
     ranges = [(want.starts[i], want.starts[i + 1]) for i, line in enumerate(lines) if line.kind == "story"]
     wanted = {a for a, b in ranges if a < b}
     told = bytearray(len(want.letters) + 1)
@@ -221,7 +202,7 @@ def _paragraphs(lines: Sequence[Line], want: _Stream, match: _Match) -> Count:
     return Count(len(wanted & found), len(found), len(wanted))
 
 
-def _italics(draft: Draft, lines: Sequence[Line], want: _Stream, match: _Match) -> Count:
+def _italics(draft: Draft, lines: Sequence[Line], want: Stream, match: Match) -> Count:
     wanted = bytearray(len(want.letters))
     for i, line in enumerate(lines):
         if line.kind in ("story", "matter") and "*" in line.text:
@@ -245,14 +226,6 @@ def _italics(draft: Draft, lines: Sequence[Line], want: _Stream, match: _Match) 
     return Count(sum(w and f for w, f in pairs), sum(f for _, f in pairs), sum(w for w, _ in pairs))
 
 
-def _neutral(lines: Sequence[Line], want: _Stream) -> list[tuple[int, int]]:
-    return [(want.starts[i], want.starts[i + 1]) for i, line in enumerate(lines) if line.neutral]
-
-
-def _within(place: int, ranges: Iterable[tuple[int, int]]) -> bool:
-    return any(a <= place < b for a, b in ranges)
-
-
 def _next_text(lines: Sequence[Line], index: int) -> str:
     return next(line.text for line in lines[index:] if any(map(str.isalnum, line.text)))
 
@@ -273,8 +246,3 @@ def _folded(text: str) -> str:
 def _plain(text: str) -> str:
     """Letters and digits in lower case: how a heading is set in capitals or pointed is not the matter."""
     return "".join(filter(str.isalnum, text.lower()))
-
-
-def _short(text: str) -> str:
-    words = text.split()
-    return " ".join(words[:SHOWN]) + (" …" if len(words) > SHOWN else "")

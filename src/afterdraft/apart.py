@@ -9,12 +9,15 @@ import io
 import pickle
 import subprocess
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
+from typing import Any, Literal
 
 from afterdraft import errors, platform
+from afterdraft.desk.table import Sheet
 from afterdraft.faultlog import log_to, write_down
 from afterdraft.manuscript.blocks import Blocks
 
+What = Literal["manuscripts", "tables"]
 File = tuple[str, bytes]  # a name without folders, and what is in it
 SECONDS = 60.0  # a novel takes one; the worst hostile file known ten on a slow machine
 MEGABYTES = 1536  # of address space; the worst hostile file known takes 1,000 of memory
@@ -29,10 +32,26 @@ class ReadingFault(Exception):
 
 def read(files: Sequence[File]) -> tuple[Blocks, ...]:
     """Read each file. Raises `UnreadableManuscript`, also where the child is ended by its limits; `ReadingFault`."""
+    return _asked("manuscripts", files)
+
+
+def read_tables(file: File) -> tuple[Sheet, ...]:
+    """Read the tables of a file. Raises `UnreadableTable`, also where the child is ended by its limits;
+    `LockedFile`, `ReadingFault`."""
+    try:
+        ((sheets,),) = (_asked("tables", [file]),)
+    except errors.TooLarge as large:
+        what = "reading it took more time or memory than there is for one table"
+        raise errors.UnreadableTable(file[0], what) from large
+    return tuple(Sheet(*sheet) for sheet in sheets)
+
+
+def _asked(what: What, files: Sequence[File]) -> tuple[Any, ...]:
+    """What the child answers, one for each file. Raises as `read`."""
     try:
         done = subprocess.run(  # noqa: S603 — our own interpreter, our own module
             [sys.executable, "-P", "-m", __name__],
-            input=pickle.dumps(tuple(files)),
+            input=pickle.dumps((what, tuple(files))),
             stdout=subprocess.PIPE,
             timeout=SECONDS * max(1, len(files)),
             check=False,
@@ -50,7 +69,7 @@ def read(files: Sequence[File]) -> tuple[Blocks, ...]:
 
 
 class _Answer(pickle.Unpickler):
-    """Builds nothing but what `Blocks` are made of."""
+    """Builds nothing but what `Blocks` are made of, and plain values."""
 
     def find_class(self, module: str, name: str) -> object:
         if module != _MODULE:
@@ -65,18 +84,17 @@ def _called(files: Sequence[File]) -> str:
 def _child() -> None:
     """Read what stands on standard input; answer on standard output."""
     platform.limit_memory(MEGABYTES << 20)
-    files: tuple[File, ...] = pickle.load(sys.stdin.buffer)  # noqa: S301 — from our own program
-    sys.stdout.buffer.write(pickle.dumps(_answer(files), protocol=pickle.HIGHEST_PROTOCOL))
+    what, files = pickle.load(sys.stdin.buffer)  # noqa: S301 — from our own program
+    sys.stdout.buffer.write(pickle.dumps(_answer(what, files), protocol=pickle.HIGHEST_PROTOCOL))
 
 
-def _answer(files: Sequence[File]) -> tuple[str, object]:
+def _answer(what: What, files: Sequence[File]) -> tuple[str, object]:
     """The class and the sentence of a refusal; or "" and what was read."""
-    from afterdraft.formats import table  # late: only the child needs the parsers
-
-    read_so_far = []
+    reader = READERS[what]
+    read_so_far: list[object] = []
     try:
         for name, content in files:
-            read_so_far.append(table.read(content, name))
+            read_so_far.append(reader(content, name))
     except errors.UnreadableManuscript as refusal:
         return type(refusal).__name__, str(refusal)
     except MemoryError:
@@ -86,6 +104,21 @@ def _answer(files: Sequence[File]) -> tuple[str, object]:
         write_down(fault)
         return FAULT, ""
     return "", tuple(read_so_far)
+
+
+def _manuscript(content: bytes, name: str) -> Blocks:
+    from afterdraft.formats import table  # late: only the child needs the parsers
+
+    return table.read(content, name)
+
+
+def _tables(content: bytes, name: str) -> tuple[tuple[str, tuple[tuple[str, ...], ...]], ...]:
+    from afterdraft.formats.tables.read import read as read_table
+
+    return tuple((sheet.name, sheet.rows) for sheet in read_table(content, name))
+
+
+READERS: Mapping[What, Callable[[bytes, str], object]] = {"manuscripts": _manuscript, "tables": _tables}
 
 
 if __name__ == "__main__":

@@ -11,6 +11,7 @@ is lost, what to do. The faces (command line, web) map the class to an exit code
     │   ├── LockedFile
     │   ├── ProtectedFile         protected against copying
     │   ├── TooLarge
+    │   ├── UnreadableTable       it cannot be read as a table
     │   └── CannotOpen            it is not there, or may not be read
     ├── BookTrouble               the book file cannot be used as it is (exit 4)
     │   ├── DamagedBook
@@ -60,6 +61,7 @@ class EmptyManuscript(UnreadableManuscript):
 
 class DamagedFile(UnreadableManuscript):
     def __init__(self, name: str, what: str) -> None:
+        self.what = what
         super().__init__(
             f"“{name}” cannot be read: {what}. Nothing was changed. "
             "Open it in your word processor, save it under a new name, and bring that in."
@@ -84,9 +86,20 @@ class ProtectedFile(UnreadableManuscript):
 
 class TooLarge(UnreadableManuscript):
     def __init__(self, name: str, what: str) -> None:
+        self.what = what
         super().__init__(
             f"“{name}” is larger than a manuscript can be ({what}). Nothing was changed. "
             "If it holds pictures, save a copy without them and bring that in."
+        )
+
+
+class UnreadableTable(UnreadableManuscript):
+    """A scene list that cannot be read as a table."""
+
+    def __init__(self, name: str, what: str) -> None:
+        super().__init__(
+            f"“{name}” cannot be read as a table: {what}. Nothing was changed. "
+            "Save it as .xlsx or .csv under a new name and bring that in."
         )
 
 

@@ -10,7 +10,8 @@ from pathlib import Path
 from typing import Any, TypeVar
 
 from afterdraft import apart, platform
-from afterdraft.errors import AlreadyThere, CannotOpen, EmptyManuscript, Missing
+from afterdraft.desk.table import Sheet
+from afterdraft.errors import AlreadyThere, CannotOpen, CannotWrite, EmptyManuscript, Missing
 from afterdraft.formats import kinds, table
 from afterdraft.formats.joined import is_manuscript, joined, order
 from afterdraft.home import SUFFIX, BooksFolder, Recents, seen
@@ -23,11 +24,14 @@ from afterdraft.store.shelf import Shelf
 from afterdraft.work.begin_book import begin_book
 from afterdraft.work.bring_draft import bring_draft
 from afterdraft.work.demonstrate import demonstrate
+from afterdraft.work.outline_table import outline_table
 from afterdraft.work.ports import Book
 
 T = TypeVar("T")
 File = tuple[str, bytes]  # a name without folders, and what is in it
 READS = kinds.READS  # the kinds of file that are read, for a person
+TABLE_ENDINGS = kinds.TABLE_ENDINGS  # of files that are read as tables
+TABLE_TYPES = kinds.TABLE_TYPES  # media type of each form that a table is written in
 DEMONSTRATION = "Demonstration book"  # its file's name
 
 
@@ -83,6 +87,29 @@ def facts(draft: Draft) -> dict[str, Any] | None:
     scenes = list(read_scenes(told))
     places = [[offsets[index] for index in view.story] for view in views]
     return facts_form(read_book(scenes), scenes, places=places, texts=told)
+
+
+def put_new(path: Path, content: bytes) -> None:
+    """Write a file that is not there yet. Raises `AlreadyThere`, `CannotWrite`."""
+    try:
+        with path.open("xb") as file:
+            file.write(content)
+    except FileExistsError as there:
+        raise AlreadyThere(str(path)) from there
+    except OSError as error:
+        raise CannotWrite(str(path), platform.why(error)) from error
+
+
+def read_tables(file: File) -> tuple[Sheet, ...]:
+    """The tables of a spreadsheet, a text with separators, a document. Raises `UnreadableTable`, `LockedFile`."""
+    return apart.read_tables(file)
+
+
+def outline_file(book: Book, form: str) -> bytes:
+    """The reverse outline as a table: "xlsx", "csv" or "docx". Raises `NotPossible`, `Missing`."""
+    from afterdraft.formats.tables.write import write  # late: heavy, and seldom wanted
+
+    return write(outline_table(book), form, title=book.facts().title)
 
 
 def begin(files: Sequence[File], *, folder: BooksFolder, path: Path | None = None, title: str = "") -> Path:

@@ -59,3 +59,13 @@ def test_the_last_run_replaces_the_results_and_every_run_stays_in_the_history(
     assert history.count("bring in 0.61 s") == 2
     assert "memory 71.3 MB (missed)" in history
     assert "answers" not in history
+
+
+def test_one_section_is_measured_anew_and_the_others_stay(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(report, "HERE", tmp_path)
+    report.write([SECTION, Section("Kills", "A small book.", ()), Section("Fuzz", "Files.", ())])
+    report.rewrite(Section("Kills", "A large book.", (), ("- a line",)))
+    text = (tmp_path / "RESULTS.md").read_text("utf-8")
+    assert [line for line in text.splitlines() if line.startswith("## ")] == ["## Speed", "## Kills", "## Fuzz"]
+    assert ("A small book." in text, text.count("A large book."), text.count("- a line")) == (False, 1, 1)
+    assert text.count("Measured on its own on ") == 1

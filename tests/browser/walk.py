@@ -9,10 +9,13 @@ from afterdraft import demodata
 MANUSCRIPT = Path(demodata.__file__).parent / "manuscript.docx"
 
 
+PATIENT = 20_000  # milliseconds: reading a book in may take a while on a busy machine; how long is for the bench
+
+
 def bring_in(page: Page, *files: Path) -> None:
     """From Books: choose files, arrive at the split."""
     page.get_by_label("Choose the file of your draft").set_input_files(files or (MANUSCRIPT,))
-    expect(page.get_by_role("heading", name="The split")).to_be_visible()
+    expect(page.get_by_role("heading", name="The split")).to_be_visible(timeout=PATIENT)
 
 
 def saved(page: Page) -> None:

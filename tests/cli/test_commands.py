@@ -2,12 +2,16 @@
 
 import hashlib
 import json
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 
 import afterdraft as package
+from afterdraft.formats.tables.read import read as read_table
+from afterdraft.wiring import look_at
 from tests.cli.manuscripts import HARBOUR, harbour
+from tests.manuscript.unmarked.test_unmarked import BOOK as QUAY
 from tests.server import afterdraft
 
 BOOK = "harbour.afterdraft"
@@ -77,6 +81,16 @@ class TestRead:
         done = afterdraft("read", harbour(home), "--json", "--text", home=home)
         scenes = json.loads(done.stdout)["scenes"]
         assert scenes[0]["paragraphs"][1] == "“Seven,” said Orla at last. “There should be eight.”"
+
+    def test_places_where_a_scene_may_begin_unmarked(self, home: Path) -> None:
+        manuscript = home / "quay.txt"
+        manuscript.write_text("Chapter One\n\n" + "\n\n".join(QUAY[0]), "utf-8")
+        form = json.loads(afterdraft("read", manuscript, "--json", "--text", home=home).stdout)
+        (found,) = form["suggested_breaks"]
+        (scene,) = form["scenes"]
+        assert "\n\n".join(scene["paragraphs"])[found["at"] :].startswith("Three weeks later")
+        assert found["why"][0] == "time"
+        assert 0 < found["strength"] < 1
 
     def test_an_outline_for_a_person(self, home: Path) -> None:
         lines = afterdraft("read", harbour(home), home=home).stdout.splitlines()
@@ -230,6 +244,33 @@ class TestBook:
         assert done.returncode == 4
         assert "newer Afterdraft" in done.stderr
         assert everything(home) == before
+
+
+class TestTables:
+    @pytest.mark.parametrize("form", ["xlsx", "csv", "docx"])
+    def test_the_reverse_outline_as_a_table(self, home: Path, form: str) -> None:
+        book = begun(home)
+        done = afterdraft("book", "table", book, "-o", f"outline.{form}", home=home)
+        assert (done.returncode, done.stdout) == (0, f"The table is at outline.{form}\n")
+        (sheet,) = read_table((home / f"outline.{form}").read_bytes(), f"outline.{form}")
+        assert sheet.rows[0][:6] == ("Code", "Part", "Chapter", "Number", "Title", "First words")
+        with closing(look_at(book)) as opened:
+            assert [row[0] for row in sheet.rows[1:]] == [
+                scene.code for scene in opened.division(opened.drafts()[0].id).scenes
+            ]
+
+    def test_what_is_there_is_left_and_other_kinds_are_refused(self, home: Path) -> None:
+        book = begun(home)
+        (home / "mine.csv").write_text("mine", "utf-8")
+        for name, told in (
+            ("mine.csv", "is there already"),
+            ("x.ods", ".xlsx, .csv or .docx"),
+            ("no/x.csv", "cannot be written"),
+        ):
+            done = afterdraft("book", "table", book, "-o", name, home=home)
+            assert (done.returncode, done.stdout) == (4 if "no" in name else 2, "")
+            assert told in done.stderr
+        assert (home / "mine.csv").read_text("utf-8") == "mine"
 
 
 class TestDemo:

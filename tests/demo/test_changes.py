@@ -103,7 +103,7 @@ def test_one_new_fault_was_made() -> None:
 
 def test_one_guarded_passage_was_lost() -> None:
     lost = CHANGES["guarded_lost"]
-    guarded = stored("work.json")["waiting"]["guarded"]
+    guarded = stored("work.json")["guarded"]
     gone = [each["words"] for each in guarded if each["words"] not in "\n".join(scenes_of(SECOND))]
     assert lost["words"] in scene_of(FIRST, lost["scene"])
     assert gone == [lost["words"]]

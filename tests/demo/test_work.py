@@ -14,7 +14,6 @@ from demo.revise import stored
 from demo.source import parts, plain, scene_texts
 
 WHOLE: dict[str, Any] = stored("work.json")
-WAITING: dict[str, Any] = WHOLE["waiting"]
 SCENES = ["\n".join(map(plain, parts(text))) for text in scene_texts(HERE / "first")]
 OPENS = [
     " ".join(text.split("\n")[0].split()[:8]) for text in SCENES
@@ -48,11 +47,10 @@ def pointing(found: Any) -> Iterator[dict[str, Any]]:
 
 def test_all_kinds_of_work_are_there() -> None:
     assert set(WHOLE) == {
-        "summaries", "notes", "cast", "places", "presence", "strands", "threads", "setups", "reveals", "follows_from",
-        "arrangements", "next", "new", "changes", "waiting",
+        "summaries", "inks", "notes", "guarded", "cast", "places", "presence", "strands", "threads", "setups",
+        "reveals", "follows_from", "arrangements", "next", "new", "changes", "units",
     }  # fmt: skip
-    assert set(WAITING) == {"inks", "notes", "guarded"}
-    assert all({**WHOLE, **WAITING}.values())
+    assert all(WHOLE.values())
 
 
 def test_every_scene_named_is_a_scene() -> None:
@@ -67,12 +65,8 @@ def test_every_passage_named_stands_in_its_scene() -> None:
 
 
 def test_every_note_has_an_ink_that_is_mixed() -> None:
-    inks = {ink["name"] for ink in WAITING["inks"]}
-    notes = WHOLE["notes"]
-    assert {note["ink"] for note in WAITING["notes"]} <= inks
-    for inked, note in zip(WAITING["notes"], notes, strict=True):
-        assert inked["opens"] == note["opens"] or note["opens"] is None
-        assert note["text"].startswith(inked["starts"])
+    inks = {ink["name"] for ink in WHOLE["inks"]}
+    assert {note["ink"] for note in WHOLE["notes"]} <= inks
 
 
 def test_threads_are_opened_before_they_are_closed() -> None:
@@ -138,6 +132,14 @@ def test_the_desk_holds_what_the_list_says(tmp_path: Path) -> None:
     assert Counter(card.intent for card in present.cards() if card.intent) == Counter(
         [entry["intent"] for entry in WHOLE["next"]] + ["new"] * len(WHOLE["new"])
     )
+    units = with_book.unit_cards(draft.id)
+    assert [(card.kind, card.summary, card.whose) for card in units] == [
+        ("chapter" if entry["opens"] else "book", entry["summary"], entry.get("whose", "")) for entry in WHOLE["units"]
+    ]
+    inks = {ink.id: ink.name for ink in with_book.inks()}
+    written = [inks.get(note.ink or "") for note in with_book.notes()]
+    assert written == [note["ink"] for note in WHOLE["notes"]]
+    assert [one.quote for one in with_book.guarded(draft.id)] == [one["words"] for one in WHOLE["guarded"]]
     planned = [(change.wrong, change.decide, change.when, len(change.places)) for change in with_book.changes()]
     assert planned == [(e["wrong"], e["decide"], e["when"], len(e["places"])) for e in WHOLE["changes"]]
     with_book.close()

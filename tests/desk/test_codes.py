@@ -13,6 +13,8 @@ from tests.desk.test_arranging import own_order
         ("a, b; c | d e | f", ["s0 s1 s2", "s3 s4", "s5"]),
         ("| A B C |\n\n  \nD E\r\n| F |", ["s0 s1 s2", "s3 s4", "s5"]),
         ("A B C || D E F", ["s0 s1 s2", "", "s3 s4 s5"]),
+        ("| | A B C | D E F | |", ["", "s0 s1 s2", "s3 s4 s5", ""]),
+        ("A. B. C.\n—\nD - E\n· · ·\n[f]", ["s0 s1 s2", "s3 s4", "s5"]),
     ],
 )
 def test_all_codes_typed(text: str, lines: list[str]) -> None:
@@ -27,6 +29,6 @@ def test_unknown_double_and_missing_codes_are_told() -> None:
     assert not typed.right
 
 
-@pytest.mark.parametrize("text", ["", " \n ", "|", "||\n|"])
+@pytest.mark.parametrize("text", ["", " \n ", "|", "||\n|", "— …\n,"])
 def test_nothing_typed_is_not_right(text: str) -> None:
     assert not typed_codes(own_order(), text).right

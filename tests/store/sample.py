@@ -1,6 +1,7 @@
 """A small invented manuscript, and a book with it."""
 
 import hashlib
+from dataclasses import replace
 from pathlib import Path
 
 from afterdraft.manuscript.blocks import Aside, Block, Blocks, Gap, Look, Run, Source
@@ -65,13 +66,14 @@ def draft(texts: tuple[str, ...] = TEXTS) -> Draft:
     )
 
 
-def begun(folder: Path, *, name: str = "Sluice") -> tuple[BookFile, str]:
+def begun(folder: Path, *, name: str = "Sluice", asides: tuple[Aside, ...] | None = None) -> tuple[BookFile, str]:
     """A book at `folder`/`name`.afterdraft with the manuscript in it, open; and the draft's id."""
+    made = draft() if asides is None else replace(draft(), source=replace(draft().source, asides=asides))
     return begin_book(
         folder / f"{name}.afterdraft",
         title="The Sluice-Keeper",
         backups=folder / "backups",
-        first=lambda book: bring_draft(book, draft(), [ORIGINAL]),
+        first=lambda book: bring_draft(book, made, [ORIGINAL]),
     )
 
 

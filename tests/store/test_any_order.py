@@ -8,17 +8,31 @@ from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, precondition, rule
 
+from afterdraft.desk.anchor import Passage
 from afterdraft.desk.card import CARD_FIELDS, CardField
+from afterdraft.desk.cast import PRESENCES, Presence
+from afterdraft.desk.lines import DOES, Does
+from afterdraft.desk.note import About
 from afterdraft.errors import EditRefused
+from afterdraft.manuscript.division import Scene
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
+from afterdraft.work.carry import carry
+from afterdraft.work.guard_passage import guard_passage, let_go
+from afterdraft.work.join_known import join_known
 from afterdraft.work.join_scenes import join_scenes
+from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.make_chapter import make_chapter, unmake_chapter
 from afterdraft.work.mark_matter import mark_matter, unmark_matter
+from afterdraft.work.mark_point import mark_point
+from afterdraft.work.mark_presence import mark_presence
+from afterdraft.work.mix_ink import mix_ink, remove_ink
+from afterdraft.work.put_in_strand import put_in_strand
+from afterdraft.work.remove_line import remove_line
 from afterdraft.work.retitle import retitle_scene
 from afterdraft.work.split_scene import split_scene
 from afterdraft.work.write_field import write_field
-from afterdraft.work.write_note import write_note
+from afterdraft.work.write_note import write_note, write_note_on_passage
 from tests.store import sample
 from tests.store.sample import desk_dump, redo, undo
 
@@ -74,6 +88,32 @@ class AnyOrder(RuleBasedStateMachine):
         scenes = self.book.division(self.draft).scenes
         self.try_to(write_note, self.book, text, scene=None if which is None else scenes[which % len(scenes)].id)
 
+    @rule(paragraph=paragraphs, text=texts, inked=st.booleans())
+    def note_on_words(self, paragraph: int, text: str, inked: bool) -> None:
+        on = [Passage(paragraph, 0, 2), Passage(paragraph + 1, 0, 3)]
+        ink = self.book.inks()[-1].id if inked and self.book.inks() else None
+        self.try_to(write_note_on_passage, self.book, text, draft=self.draft, passages=on, ink=ink)
+        self.try_to(guard_passage, self.book, self.draft, on[:1], why=text)
+
+    @rule(which=st.integers(0, 9), on_book=st.booleans())
+    def note_on_a_chapter(self, which: int, on_book: bool) -> None:
+        chapters = self.book.division(self.draft).chapters
+        about = About(book=True) if on_book or not chapters else About(chapter=chapters[which % len(chapters)].id)
+        self.try_to(write_note, self.book, "Too soon?", about=about)
+
+    @rule(name=st.sampled_from(["Motive", "Pace", "Mood"]))
+    def ink(self, name: str) -> None:
+        known = {one.name: one.id for one in self.book.inks()}
+        if name in known:
+            self.try_to(remove_ink, self.book, known[name])
+        else:
+            self.try_to(mix_ink, self.book, name)
+
+    @rule()
+    def let_it_go(self) -> None:
+        for one in self.book.guarded(self.draft)[:1]:
+            self.try_to(let_go, self.book, self.draft, one.id)
+
     @rule(paragraph=paragraphs)
     def split(self, paragraph: int) -> None:
         self.try_to(split_scene, self.book, self.draft, paragraph)
@@ -87,6 +127,37 @@ class AnyOrder(RuleBasedStateMachine):
     def retitle(self, which: int, title: str) -> None:
         scenes = self.book.division(self.draft).scenes
         self.try_to(retitle_scene, self.book, scenes[which % len(scenes)].id, title)
+
+    @rule(which=st.integers(0, 9), name=st.sampled_from("AB"), does=st.sampled_from(DOES["setup"]), whole=st.booleans())
+    def mark(self, which: int, name: str, does: Does, whole: bool) -> None:
+        scene = self.scene(which)
+        passages = () if whole else (Passage(scene.at, 0, 2), Passage(scene.at + 1, 0, 3))
+        self.try_to(mark_point, self.book, "setup", name, does, scenes=[scene.id], passages=passages)
+
+    @rule(which=st.integers(0, 9), who=st.sampled_from("PQ"), how=st.sampled_from(PRESENCES))
+    def presence(self, which: int, who: str, how: Presence) -> None:
+        self.try_to(mark_presence, self.book, [self.scene(which).id], who, how)
+        self.try_to(carry, self.book, self.scene(which).id, who, comes_in=how, leaves="")
+
+    @rule(which=st.integers(0, 9), other=st.integers(0, 9), name=st.sampled_from(["Then", "Now", ""]))
+    def link(self, which: int, other: int, name: str) -> None:
+        self.try_to(link_scenes, self.book, self.scene(which).id, source=self.scene(other).id, why=name)
+        self.try_to(put_in_strand, self.book, [self.scene(which).id], name)
+
+    @rule()
+    def join_people(self) -> None:
+        people = [one.id for one in self.book.known("person")]
+        if len(people) > 1:
+            self.try_to(join_known, self.book, "person", into=people[0], of=people[1])
+
+    @rule()
+    def remove(self) -> None:
+        for line in self.book.lines(self.draft)[:1]:
+            self.try_to(remove_line, self.book, line.id)
+
+    def scene(self, which: int) -> Scene:
+        scenes = self.book.division(self.draft).scenes
+        return scenes[which % len(scenes)]
 
     @rule(paragraph=paragraphs)
     def chapter(self, paragraph: int) -> None:

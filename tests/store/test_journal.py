@@ -9,6 +9,7 @@ import pytest
 import afterdraft
 from afterdraft.errors import NothingToUndo
 from afterdraft.store.book import BookFile
+from afterdraft.store.desk import OpenDesk
 from afterdraft.store.journal import MERGE_SECONDS, Journal
 from afterdraft.store.opening import open_book
 from afterdraft.work.bring_draft import bring_draft
@@ -17,6 +18,7 @@ from afterdraft.work.join_scenes import join_scenes
 from afterdraft.work.make_chapter import make_chapter, unmake_chapter, unmake_part
 from afterdraft.work.mark_break import mark_break, unmark_break
 from afterdraft.work.mark_matter import mark_matter, unmark_matter
+from afterdraft.work.ports import Desk
 from afterdraft.work.retitle import retitle_book, retitle_chapter, retitle_part, retitle_scene
 from afterdraft.work.settle_doubt import settle_doubt
 from afterdraft.work.split_scene import split_scene
@@ -277,3 +279,40 @@ def test_replacing_rows_is_forbidden() -> None:
         path.name for path in sources if re.search(r"(?i)\breplace\s+into\b|or\s+replace\b", path.read_text("utf-8"))
     ]
     assert offending == []
+
+
+def test_a_row_whose_key_changes_is_taken_back(book: BookFile, draft: str) -> None:
+    """Who is in a scene is kept by scene and person; scenes are joined, and the row goes along."""
+    scenes = [scene.id for scene in book.division(draft).scenes]
+
+    def begin(desk: Desk) -> None:
+        run = _run(desk)
+        run("INSERT INTO desk_person (id, place, name) VALUES ('pe1', 'h', 'Ottla')")
+        run("INSERT INTO desk_presence VALUES (?, 'pe1', 'mentioned')", scenes[0])
+
+    def change(desk: Desk) -> None:
+        run = _run(desk)
+        for scene, how in (
+            (scenes[0], "on page"),
+            (scenes[1], "on page"),
+            (scenes[1], "viewpoint"),
+            (scenes[2], "on page"),
+        ):
+            run("UPDATE desk_presence SET scene = ?, how = ?", scene, how)
+
+    book.edit("Who is there", begin)
+    before = desk_dump(book)
+    book.edit("Elsewhere", change)
+    after = desk_dump(book)
+    assert before["desk_presence"] != after["desk_presence"]
+    for _ in range(2):
+        undo(book)
+        assert desk_dump(book) == before
+        redo(book)
+        assert desk_dump(book) == after
+
+
+def _run(desk: Desk) -> Callable[..., object]:
+    assert isinstance(desk, OpenDesk)
+    db = desk._db
+    return lambda statement, *given: db.execute(statement, given)

@@ -9,11 +9,18 @@ from hypothesis import strategies as st
 from afterdraft.store.book import BookFile
 from afterdraft.store.search import AROUND
 from afterdraft.work.bring_draft import bring_draft
+from afterdraft.work.carry import carry
 from afterdraft.work.find import find
 from afterdraft.work.join_scenes import join_scenes
+from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.mark_matter import mark_matter
+from afterdraft.work.mark_point import mark_point
+from afterdraft.work.mark_presence import mark_presence
+from afterdraft.work.mark_setting import mark_setting
+from afterdraft.work.plan_change import plan_change
 from afterdraft.work.ports import Hit
-from afterdraft.work.write_field import write_field
+from afterdraft.work.put_in_strand import put_in_strand
+from afterdraft.work.write_field import write_field, write_once
 from afterdraft.work.write_note import write_note
 from tests.store import sample
 from tests.store.sample import redo, undo
@@ -109,6 +116,37 @@ def test_cards_come_first_then_notes_then_text(book: BookFile, draft: str) -> No
     ]
     assert [hit.id for hit in hits[:2]] == [cards[scenes[0]].id, cards[scenes[2]].id]
     assert book.search("ferry", limit=3) == hits[:3]
+
+
+def test_threads_people_places_and_links_are_found(book: BookFile, draft: str) -> None:
+    scenes = [scene.id for scene in book.division(draft).scenes]
+    mark_point(book, "setup", "The brass lantern", "setup", scenes=scenes[:1])
+    put_in_strand(book, scenes, "Lantern years")
+    mark_presence(book, scenes[:1], "Lantern-bearer", "on page")
+    mark_setting(book, scenes[:1], "Lantern Row")
+    carry(book, scenes[1], "Lantern-bearer", comes_in="", leaves="the lantern")
+    link_scenes(book, scenes[2], source=scenes[0], why="The lantern is out.")
+    hits = find(book, "lantern")
+    assert [(hit.kind, hit.scene) for hit in hits] == [
+        ("carried", scenes[1]),
+        ("follows", scenes[2]),
+        ("line", None),
+        ("strand", None),
+        ("person", None),
+        ("place", None),
+    ]
+    assert hits[2].id == book.lines(draft)[0].id
+    undo(book)
+    assert "follows" not in [hit.kind for hit in find(book, "lantern")]
+    assert book.check() == ()
+
+
+def test_planned_changes_are_found_by_what_is_wrong_what_is_decided_and_the_work(book: BookFile) -> None:
+    made = plan_change(book, "The gasometer knows too soon.", decide="She learns it at the sundial.")
+    write_once(book, "change", made, "work", "a fortnight")
+    for words, match in (("gasometer", "gasometer"), ("sundial", "sundial"), ("fortni", "fortnight")):
+        (hit,) = book.search(words)
+        assert (hit.kind, hit.id, hit.scene, hit.match) == ("change", made, None, match)
 
 
 def test_only_the_newest_draft_is_searched(book: BookFile, draft: str) -> None:

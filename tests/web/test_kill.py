@@ -41,6 +41,11 @@ class Typist(Thread):
                 assert answer.status_code == 204, answer.text
                 self.answered[field] = self.sent[field]
 
+    def wait_for_an_answer(self) -> None:
+        """However slow the machine is: what was never answered cannot be lost."""
+        while self.is_alive() and not self.answered:
+            time.sleep(0.01)
+
     def _form(self, number: int, field: str) -> dict[str, str]:
         return {
             "text": self.sent[field],
@@ -61,6 +66,7 @@ def test_no_answered_save_is_lost_when_the_program_is_killed(home: Path) -> None
         with running(home) as server:
             typist = Typist(server, _card_path(server, place), f"round {round_number}")
             typist.start()
+            typist.wait_for_an_answer()
             time.sleep(chance.uniform(0.05, 0.4))
             flying += typist.flying
             server.kill()

@@ -1,23 +1,28 @@
 """Arrangements in an open book: made by the first act, changed by every act as one edit, taken back whole."""
 
 from collections.abc import Callable
+from itertools import pairwise
+from pathlib import Path
 
 import pytest
 
 from afterdraft.desk.arrangement import Arrangement
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.store.book import BookFile
+from afterdraft.store.opening import open_book
 from afterdraft.work.add_card import add_card
 from afterdraft.work.arranging import DRAFT, Spot, seen
 from afterdraft.work.change_rows import add_row, move_row, remove_row, retitle_row
 from afterdraft.work.join_cards import join_cards, take_apart
+from afterdraft.work.join_scenes import join_scenes
 from afterdraft.work.lay_by_codes import lay_by_codes
 from afterdraft.work.move_cards import move_cards
 from afterdraft.work.set_aside import bring_back, set_aside
 from afterdraft.work.set_intent import set_intent
 from afterdraft.work.split_card import split_card
+from afterdraft.work.split_scene import split_scene
 from afterdraft.work.try_arrangement import give_up, rename_arrangement, take_up, try_arrangement
-from afterdraft.work.write_field import write_field
+from afterdraft.work.write_field import write_field, write_once
 from afterdraft.work.write_next import write_next
 from afterdraft.work.write_note import write_note
 from tests.store.sample import desk_dump, redo, undo
@@ -211,6 +216,50 @@ def test_words_on_the_next_side_make_the_arrangement(book: BookFile, codes: list
     assert name(book) == "“What shall happen” of “The ferry wasn’t late; Ottla Brenn was early…”"
     undo(book)
     assert desk_dump(book) == before
+
+
+def test_twenty_mixed_edits_are_taken_back_one_by_one_after_reopening(
+    book: BookFile, codes: list[str], rows: list[str], tmp_path: Path
+) -> None:
+    one, two, three = codes
+    acts: list[Callable[[], object]] = [
+        lambda: set_intent(book, "", [one], "cut"),
+        lambda: move_cards(book, "", [one], Spot(rows[1], before=three)),
+        lambda: add_card(book, "", Spot(rows[0]), title="The weir"),
+        lambda: split_card(book, "", two),
+        lambda: set_aside(book, "", [three, one]),
+        lambda: add_row(book, "", title="Frost"),
+        lambda: bring_back(book, "", [one]),
+        lambda: join_cards(book, "", [one, two]),
+        lambda: write_note(book, "Why is she early?"),
+        lambda: try_arrangement(book, seen(book, "").id, "Frost first"),
+        lambda: lay_by_codes(book, "", f"{three}\n{one}", stay=False),
+        lambda: take_apart(book, "", one),
+        lambda: write_once(book, "next", seen(book, "").cards()[0].id, "what", "It snows."),
+        lambda: write_once(book, "next", seen(book, "").cards()[0].id, "people", "Ottla"),
+        lambda: move_row(book, "", rows[0]),
+        lambda: retitle_row(book, "", rows[0], "Ice"),
+        lambda: give_up(book, seen(book, "").id, "Too cold."),
+        lambda: set_intent(book, "", [one], "rewrite"),
+        lambda: join_scenes(book, book.division(seen(book, "").draft).scenes[1].id),
+        lambda: split_scene(book, seen(book, "").draft, 4),
+    ]
+    states = [desk_dump(book)]
+    for act in acts:
+        act()
+        states.append(desk_dump(book))
+    assert all(before != after for before, after in pairwise(states))
+    book.close()
+    again = open_book(Path(book.path), backups=tmp_path / "backups")
+    with again:
+        for state in reversed(states[:-1]):
+            undo(again)
+            assert desk_dump(again) == state
+        assert again.edits().undo is None
+        for state in states[1:]:
+            redo(again)
+            assert desk_dump(again) == state
+        assert again.check() == ()
 
 
 def test_what_is_gone_is_told(book: BookFile, codes: list[str], rows: list[str]) -> None:

@@ -2,12 +2,13 @@
 
 import pytest
 
+from afterdraft.desk.anchor import Passage
 from afterdraft.errors import Missing, NameTaken, NotPossible
 from afterdraft.store.book import BookFile
 from afterdraft.work.add_known import add_known
 from afterdraft.work.carry import carry, put_down
 from afterdraft.work.join_known import join_known
-from afterdraft.work.mark_point import Passage, mark_point
+from afterdraft.work.mark_point import mark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mark_setting import mark_setting
 from afterdraft.work.remove_known import remove_known

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from afterdraft.desk.anchor import CONTEXT, anchor
+from afterdraft.desk.anchor import CONTEXT, Passage, anchor
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.store.book import BookFile
 from afterdraft.work.join_scenes import join_scenes
@@ -19,7 +19,7 @@ def scene_at(book: BookFile, draft: str, at: int) -> str:
 
 
 def test_a_passage_is_kept_with_its_words_and_their_neighbours(book: BookFile, draft: str) -> None:
-    note = write_note_on_passage(book, "Which pier?", draft=draft, paragraph=6, start=17, end=32)
+    note = write_note_on_passage(book, "Which pier?", draft=draft, passages=[Passage(6, 17, 32)])
     assert note.anchor
     assert note.anchor.quote == "well-known pier"
     assert note.anchor.before == "It rained on the "
@@ -36,7 +36,7 @@ def test_a_passage_is_kept_with_its_words_and_their_neighbours(book: BookFile, d
 
 
 def test_a_note_follows_its_passage_when_the_scene_is_split_and_joined(book: BookFile, draft: str) -> None:
-    note = write_note_on_passage(book, "Door?", draft=draft, paragraph=4, start=1, end=5)
+    note = write_note_on_passage(book, "Door?", draft=draft, passages=[Passage(4, 1, 5)])
     first = scene_at(book, draft, 2)
     assert note.scene == first
     second = split_scene(book, draft, 4)
@@ -51,7 +51,7 @@ def test_a_note_follows_its_passage_when_the_scene_is_split_and_joined(book: Boo
 
 
 def test_a_note_whose_passage_is_set_apart_is_not_lost(book: BookFile, draft: str) -> None:
-    note = write_note_on_passage(book, "Third?", draft=draft, paragraph=9, start=0, end=2)
+    note = write_note_on_passage(book, "Third?", draft=draft, passages=[Passage(9, 0, 2)])
     mark_matter(book, draft, 8, 11, where="back")
     assert book.note(note.id).anchor == note.anchor
     assert note.id in {one.id for one in book.notes()}
@@ -59,14 +59,14 @@ def test_a_note_whose_passage_is_set_apart_is_not_lost(book: BookFile, draft: st
 
 @pytest.mark.parametrize(("paragraph", "start", "end"), [(4, 3, 3), (4, 5, 2), (4, -1, 2), (4, 0, 10_000)])
 def test_a_passage_that_is_none_is_refused(book: BookFile, draft: str, paragraph: int, start: int, end: int) -> None:
-    with pytest.raises(NotPossible, match="no such passage"):
-        write_note_on_passage(book, "What?", draft=draft, paragraph=paragraph, start=start, end=end)
+    with pytest.raises(NotPossible, match="not in the text"):
+        write_note_on_passage(book, "What?", draft=draft, passages=[Passage(paragraph, start, end)])
 
 
 @pytest.mark.parametrize("paragraph", [0, 11, 400])
 def test_front_matter_and_what_is_not_there_hold_no_passages(book: BookFile, draft: str, paragraph: int) -> None:
     with pytest.raises(Missing):
-        write_note_on_passage(book, "What?", draft=draft, paragraph=paragraph, start=0, end=1)
+        write_note_on_passage(book, "What?", draft=draft, passages=[Passage(paragraph, 0, 1)])
 
 
 @given(st.text(min_size=1), st.data())

@@ -1,15 +1,16 @@
-"""A plan as a Word document, in one of four habits' looks. Uses python-docx for the package; the body is plain XML."""
+"""A plan as a Word document. Uses python-docx for the package; the body is plain XML."""
 
 import io
 import re
 import zipfile
-from dataclasses import dataclass
+from dataclasses import replace
 from xml.sax.saxutils import escape
 
 import docx
 from docx.document import Document
 from docx.oxml import parse_xml
 
+from bench.structure.writers.looks import Body, Face, Faces, faces
 from bench.structure.writers.plan import Line, Plan, pick
 
 W = 'xmlns:w="http://schemas.openxmlformats.org/wordprocessingml/2006/main"'
@@ -17,70 +18,17 @@ ITALIC = re.compile(r"\*([^*]*)\*")
 YEAR_ONE = (1980, 1, 1, 0, 0, 0)  # the earliest a zip file can say: the same bytes at every run
 
 
-@dataclass(frozen=True, slots=True)
-class Face:
-    """How one look of a plan is set in Word."""
-
-    style: str = ""  # id
-    align: str = ""
-    bold: bool = False
-    italic: bool = False
-    size: int = 0  # half-points
-    numbered: bool = False
+TAB = "<w:r><w:tab/></w:r>"
+SPACES = '<w:r><w:t xml:space="preserve">     </w:t></w:r>'
+STRAY_STYLES = ("", "", "", "BodyText", "NormalWeb", "ListParagraph")
+STRAY_SIZES = (0, 0, 0, 22, 25)  # half-points
 
 
-def faces(habit: str, key: str) -> dict[str, Face]:
-    centred = Face(align="center")
-    common = {
-        "title": Face(align="center", bold=True, size=40),
-        "author": centred,
-        "break": centred,
-        "head": Face(align="center", italic=True),
-        "centred italic": Face(align="center", italic=True),
-        "matter title": Face(align="center", bold=True),
-        "contents title": Face(align="center", bold=True),
-        "part 1": Face(align="center", bold=True, size=32),
-        "part 2": Face(align="center", bold=True, size=28),
-        "section": centred,
-        "bold": Face(align="center", bold=True),
-        "numbered bold": Face(bold=True, numbered=True),
-        "numbered 1": Face("Heading1", numbered=True),
-        "numbered 2": Face("Heading2", numbered=True),
-        "numbered 3": Face("Heading3", numbered=True),
-    }
-    if habit == "styles":
-        deepest = 1 + max((n for n in (1, 2) if f"part {n}" in key.split("|")), default=0)
-        return common | {
-            "title": Face("Title"),
-            "author": Face("Subtitle"),
-            "matter title": Face(f"Heading{deepest}"),
-            "contents title": Face("TOCHeading"),
-            "contents": Face("toc1"),
-            "part 1": Face("Heading1"),
-            "part 2": Face("Heading2"),
-            "chapter 1": Face("Heading1"),
-            "chapter 2": Face("Heading2"),
-            "chapter 3": Face("Heading3"),
-            "section": Face(f"Heading{deepest + 1}"),
-        }
-    if habit == "pages and bare numbers":
-        middle = Face(align=pick(("", "center"), key, "number"))
-        plain = dict.fromkeys(common, Face())
-        return plain | {
-            "break": centred,
-            "title": centred,
-            "author": centred,
-            "number": middle,
-            "head": Face(italic=True),
-        }
-    return common
-
-
-def written(plan: Plan, habit: str, key: str) -> bytes:
+def written(plan: Plan, habit: str, body_set: Body, key: str) -> bytes:
     """The file's bytes, the same at every run. `key` picks what the habit leaves open."""
     document = docx.Document()
     _styles(document, courier=habit == "pages and bare numbers")
-    page = _Page(habit, faces(habit, "|".join([key, *sorted({line.look for line in plan.lines})])), key, document)
+    page = _Page(habit, faces(habit, "docx", plan, key), body_set, key, document)
     body = document.element.body
     section = body.sectPr
     for child in list(body):
@@ -96,9 +44,10 @@ def written(plan: Plan, habit: str, key: str) -> bytes:
 class _Page:
     """Writes paragraphs; keeps count of the automatic numbers, which Word would count."""
 
-    def __init__(self, habit: str, faces: dict[str, Face], key: str, document: Document) -> None:
-        self.habit = habit
+    def __init__(self, habit: str, faces: Faces, body: Body, key: str, document: Document) -> None:
         self.faces = faces
+        self.set = body
+        self.key = key
         self.turn = pick(("property", "run", "paragraph"), key, habit, "page")
         self.form = pick(("decimal", "cardinalText", "upperRoman"), key, habit, "number form")
         self.numbering = document.part.numbering_part.element if habit == "auto-numbered" else None
@@ -125,15 +74,36 @@ class _Page:
         properties += self._number(line) if face.numbered else ""
         lead = ""
         if line.kind in ("story", "matter") and not face.align and not face.style:
-            if self.habit == "pages and bare numbers":
-                lead = "<w:r><w:tab/></w:r>"
-            elif self.habit != "styles":
-                properties += '<w:ind w:firstLine="720"/>'
+            face, more, lead = self._told(line, face)
+            styled = f'<w:pStyle w:val="{face.style}"/>' if face.style else ""
+            properties = styled + properties + more
         properties += f'<w:jc w:val="{face.align}"/>' if face.align else ""
         turned = '<w:r><w:br w:type="page"/></w:r>' if page and self.turn == "run" else ""
         return (
             f"<w:p><w:pPr>{properties}</w:pPr>{turned}{lead}{_runs(line.text, face, marks=line.kind != 'break')}</w:p>"
         )
+
+    def _told(self, line: Line, face: Face) -> tuple[Face, str, str]:
+        """Face, properties and what is typed first, of a paragraph of text."""
+        match self.set:
+            case "indent":
+                return face, '<w:ind w:firstLine="720"/>', ""
+            case "tab":
+                return face, "", TAB
+            case "block":
+                return face, '<w:spacing w:after="160"/>', ""
+            case "stray":
+                return self._stray(line, face)
+            case "plain":
+                return face, "", ""
+
+    def _stray(self, line: Line, face: Face) -> tuple[Face, str, str]:
+        key = (self.key, line.text[:60])
+        style = pick(STRAY_STYLES, *key, "style")
+        space = pick(("", "", '<w:spacing w:before="60"/>', '<w:spacing w:after="100"/>'), *key, "space")
+        indent = '<w:ind w:firstLine="720"/>'
+        properties, lead = pick(((indent, ""), ("", TAB), ("", SPACES), ("", TAB)), *key, "lead")
+        return replace(face, style=style, size=pick(STRAY_SIZES, *key, "size")), space + properties, lead
 
     def _number(self, line: Line) -> str:
         """The list a numbered heading belongs to: a new one where the count does not run on."""
@@ -180,6 +150,11 @@ def _run(text: str, face: Face, *, italic: bool) -> str:
 
 def _styles(document: Document, *, courier: bool) -> None:
     styles = document.styles.element
+    for style in ("BodyText", "NormalWeb", "ListParagraph"):
+        if not styles.xpath(f'w:style[@w:styleId="{style}"]'):
+            styles.append(
+                parse_xml(f'<w:style {W} w:type="paragraph" w:styleId="{style}"><w:name w:val="{style}"/></w:style>')
+            )
     based = '<w:name w:val="toc 1"/><w:basedOn w:val="Normal"/>'
     styles.append(parse_xml(f'<w:style {W} w:type="paragraph" w:styleId="toc1">{based}</w:style>'))
     if courier:

@@ -1,64 +1,93 @@
-"""Five habits of authors, as plans."""
+"""Habits of authors, as plans."""
 
+import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from bench.corpus import Chapter, Novel
-from bench.structure.writers.plan import (
-    Expected,
-    Line,
-    Plan,
-    bare,
-    cardinal,
-    new_parts,
-    parts_of,
-    pick,
-    roman,
-    whole,
-    word,
-)
+from bench.structure.writers import headings
+from bench.structure.writers.changes import in_parts, more_scenes, typewriter
+from bench.structure.writers.furniture import furnished
+from bench.structure.writers.looks import Body
+from bench.structure.writers.plan import Expected, Line, Plan, bare, new_parts, parts_of, pick, whole
 
-Heading = Callable[[Novel, Chapter], tuple[Line, ...]]
+KINDS = ("prologue", "epilogue", "conclusion")
+NUMBER_AS_NAME = re.compile(r"\w+ chapter", re.IGNORECASE)
+MARKS = ("***", "#", "~", "⁂", "* * *", "###", "• • •")
+PACKED = ("docx", "odt", "rtf", "html", "epub")  # formats that carry a look
+
+
+def unchanged(novel: Novel) -> Novel:
+    return novel
 
 
 @dataclass(frozen=True, slots=True)
 class Habit:
-    """How an author sets what is not story. Looks are named in `docx_page` and `txt_page`."""
+    """How an author sets what is not story. Looks are named in `looks`."""
 
     name: str
-    ending: str
-    heading: Heading  # the lines that name a chapter; none where the book names it in no way
+    formats: tuple[str, ...]  # that can carry it
+    heading: Callable[[Novel, Chapter], tuple[Line, ...]]
     contents: bool = False
     titles: bool = True  # whether a numbered chapter's title is written
+    numbers: bool = True  # whether a titled chapter's number is written
     break_marks: tuple[str, ...] = ("* * *",)  # one is picked for each book; "" for a blank line only
+    mixed: bool = False  # one is picked for each break instead
+    pages: bool = True  # chapters begin on a new page
+    front: bool = True  # there is front matter beside the title page
+    levels: bool = True  # something tells chapters from scenes
+    counted: bool = False  # every scene has a number, from 1 in each chapter
+    page_furniture: bool = False
+    apart: bool = False  # a file for each chapter
+    body: Body = "indent"
+    change: Callable[[Novel], Novel] = unchanged
 
 
 def plan(novel: Novel, habit: Habit) -> Plan:
+    novel = habit.change(novel)
     lines = [*_front(novel, habit)]
     chapters: list[Expected] = []
     for index, chapter in enumerate(novel.chapters):
-        lines += _parts(novel, index)
+        if habit.levels:
+            lines += _parts(novel, index)
         lines += _chapter(novel, chapter, index, habit)
-        chapters.append(
-            Expected(
-                number=chapter.number,
-                titles=_titles(chapter, habit),
-                parts=parts_of(novel, index),
-                head=tuple(map(bare, chapter.head)),
-            )
-        )
-    return Plan(tuple(lines), tuple(chapters))
+        chapters.append(_expected(novel, chapter, index, habit))
+    if habit.page_furniture:
+        lines = [*furnished(lines, novel)]
+    return Plan(tuple(lines), tuple(chapters), levels=habit.levels)
 
 
-def _titles(chapter: Chapter, habit: Habit) -> frozenset[str]:
-    title = bare(chapter.title)
-    if chapter.number is not None and not habit.titles:
+def _expected(novel: Novel, chapter: Chapter, index: int, habit: Habit) -> Expected:
+    written = habit.numbers or not chapter.title or NUMBER_AS_NAME.fullmatch(chapter.title)
+    return Expected(
+        number=chapter.number if written and habit.levels and not _is_named(chapter, habit) else None,
+        titles=_titles(novel, chapter, habit),
+        parts=parts_of(novel, index) if habit.levels else frozenset([""]),
+        head=tuple(map(bare, chapter.head)),
+    )
+
+
+def _is_named(chapter: Chapter, habit: Habit) -> bool:
+    return habit.heading is headings.named and not NUMBER_AS_NAME.fullmatch(chapter.title)
+
+
+def _titles(novel: Novel, chapter: Chapter, habit: Habit) -> frozenset[str]:
+    """All ways to give the title that are right."""
+    title, full = bare(chapter.title), bare(headings.full_title(chapter))
+    if not habit.levels or (chapter.number is not None and not habit.titles):
         return frozenset([""])
-    if chapter.subtitle:
-        return frozenset([title, bare(chapter.subtitle), f"{title}: {bare(chapter.subtitle)}"])
-    if chapter.kind != "chapter" and chapter.number is None:
-        return frozenset([title, ""])  # "Prologue" may be told by the chapter's kind alone
-    return frozenset([title])
+    right = {title}
+    if _is_named(chapter, habit):
+        right = {bare(headings.given_name(novel, chapter))}
+    elif habit.heading is headings.capitals:
+        right = {full.upper(), full}
+    elif chapter.subtitle:
+        right |= {bare(chapter.subtitle), full}
+    # "Prologue" may be told by the chapter's kind alone, "Fourth Chapter" by its number
+    kind_is_name = chapter.kind != "chapter" and chapter.number is None
+    if kind_is_name or (not habit.numbers and NUMBER_AS_NAME.fullmatch(title)) or title.lower() in KINDS:
+        right.add("")
+    return frozenset(right)
 
 
 def _front(novel: Novel, habit: Habit) -> Iterator[Line]:
@@ -70,7 +99,7 @@ def _front(novel: Novel, habit: Habit) -> Iterator[Line]:
             entry = " ".join(bare(line.label or line.text).replace("\n", " ") for line in habit.heading(novel, chapter))
             if entry:
                 yield Line("contents", entry, "contents")
-    for front in novel.front:
+    for front in novel.front if habit.front else ():
         page = True
         if front.title:
             yield Line("matter title", front.title, "matter title", page=True, blanks=2, neutral=front.fiction)
@@ -92,91 +121,66 @@ def _parts(novel: Novel, index: int) -> Iterator[Line]:
 
 def _chapter(novel: Novel, chapter: Chapter, index: int, habit: Habit) -> Iterator[Line]:
     lines = [*habit.heading(novel, chapter)]
-    lines += [Line("head", text, "head") for text in chapter.head]
-    mark = pick(habit.break_marks, novel.title, habit.name, "mark")
+    lines += [Line("head", text, "head") for text in chapter.head if habit.levels]
+    # numbers that no heading stands over are chapters' own
+    counted = habit.counted and bool(lines) and not any(begins.kind == "section" for begins in chapter.breaks)
     for i, (scene, begins) in enumerate(zip(chapter.scenes, chapter.breaks, strict=True)):
-        if begins.kind == "section":
+        mark = pick(habit.break_marks, novel.title, *((scene[0],) if habit.mixed else (habit.name, "mark")))
+        if counted:
+            lines.append(Line("section", str(i + 1), "section", scene=i > 0, blanks=1))
+        elif begins.kind == "section" and habit.levels:
             lines.append(Line("section", begins.heading, "section", scene=i > 0, blanks=1))
         elif i > 0 and mark:
             lines.append(Line("break", mark, "break", scene=True, blanks=1))
         lines += (Line("story", text) for text in scene)
-        if i > 0 and begins.kind != "section":
+        if i > 0 and not counted and (begins.kind != "section" or not habit.levels):
             first = len(lines) - len(scene)
             lines[first] = replace(lines[first], scene=not mark, blanks=1)
-    lines[0] = replace(lines[0], page=True, blanks=max(lines[0].blanks, 2), opens=index)
+    blanks = max(lines[0].blanks, 2) if habit.levels else 1
+    lines[0] = replace(lines[0], page=habit.pages or index == 0, blanks=blanks, opens=index)
     return iter(lines)
 
 
-def _styled(novel: Novel, chapter: Chapter) -> tuple[Line, ...]:
-    look = f"chapter {1 + _depth(novel)}"
-    title = f"{chapter.title}: {chapter.subtitle}" if chapter.subtitle else chapter.title
-    if chapter.number is None:
-        return (Line("chapter", title, look),) if title else ()
-    form = pick(("{word} {n}: {title}", "{n}. {title}", "{word} {n}\n{title}"), novel.title, "styled heading")
-    if not title:
-        form = "{word} {n}"
-    elif chapter.label not in ("", "Chapter"):
-        form = "{word} {n}: {title}"
-    return (Line("chapter", form.format(word=word(chapter), n=chapter.number, title=title), look),)
-
-
-def _spelled(_: Novel, chapter: Chapter) -> tuple[Line, ...]:
-    title = (Line("chapter", chapter.title, "bold"),) if chapter.title else ()
-    under = (Line("chapter", chapter.subtitle, "bold"),) if chapter.subtitle else ()
-    if chapter.number is None:
-        return title + under
-    return (Line("chapter", f"{word(chapter)} {cardinal(chapter.number)}".upper(), "bold"), *title)
-
-
-def _numbered(novel: Novel, chapter: Chapter) -> tuple[Line, ...]:
-    styled = pick((True, False), novel.title, "numbering")
-    look = f"numbered {1 + _depth(novel)}" if styled else "numbered bold"
-    title = f"{chapter.title}: {chapter.subtitle}" if chapter.subtitle else chapter.title
-    if chapter.number is None:
-        return (Line("chapter", title, look),) if title else ()
-    return (Line("chapter", title, look, label=word(chapter), number=chapter.number),)
-
-
-def _bare(_: Novel, chapter: Chapter) -> tuple[Line, ...]:
-    if chapter.number is None:
-        lines = [Line("chapter", text) for text in (chapter.title, chapter.subtitle) if text]
-        return tuple(lines)
-    text = str(chapter.number) if chapter.label in ("", "Chapter") else f"{chapter.label} {chapter.number}"
-    return (Line("chapter", text, "number"),)
-
-
-def _roman(novel: Novel, chapter: Chapter) -> tuple[Line, ...]:
-    title = tuple(Line("chapter", text, blanks=1) for text in (chapter.title, chapter.subtitle) if text)
-    if chapter.number is None:
-        return title
-    # An author whose sections are numbered in roman does not number chapters by bare roman numerals as well.
-    sections = any(b.kind == "section" and set(b.heading) <= set("IVX") for c in novel.chapters for b in c.breaks)
-    forms = (
-        ("CHAPTER {n}", "CHAPTER {n}. {title}")
-        if sections
-        else ("CHAPTER {n}", "{n}.", "CHAPTER {n}. {title}", "{n}. {title}")
-    )
-    form = pick(forms, novel.title, "roman heading")
-    if chapter.label not in ("", "Chapter"):
-        form = chapter.label.upper() + " {n}"
-    elif not chapter.title:
-        form = form.replace(" {title}", "")
-    text = form.format(n=roman(chapter.number), title=chapter.title)
-    if "{title}" in form:
-        return (Line("chapter", text),)
-    return (Line("chapter", text), *title)
-
-
-def _depth(novel: Novel) -> int:
-    """How many levels of parts stand above the chapters."""
-    if not novel.parts:
-        return 0
-    return 2 if any(part.parent is not None for part in novel.parts) else 1
-
-
-STYLES = Habit("styles", "docx", _styled, contents=True, break_marks=("***", "#"))
-BOLD = Habit("bold centred", "docx", _spelled)
-NUMBERED = Habit("auto-numbered", "docx", _numbered, break_marks=("#", "* * *"))
-BARE = Habit("pages and bare numbers", "docx", _bare, titles=False, break_marks=("#", ""))
-ROMAN = Habit("hard-wrapped text", "txt", _roman, contents=True)
-HABITS = (STYLES, BOLD, NUMBERED, BARE, ROMAN)
+STYLES = Habit("styles", (*PACKED, "md"), headings.styled, contents=True, break_marks=("***", "#"), body="plain")
+BOLD = Habit("bold centred", PACKED, headings.spelled)
+NUMBERED = Habit("auto-numbered", ("docx",), headings.numbered, break_marks=("#", "* * *"))
+BARE = Habit(
+    "pages and bare numbers", ("docx", "odt", "rtf"), headings.bare_number, titles=False, break_marks=("#", ""),
+    body="tab",
+)  # fmt: skip
+ROMAN = Habit("hard-wrapped text", ("txt",), headings.in_roman, contents=True)
+CAPITALS = Habit(
+    "capitals, no number", (*PACKED, "txt"), headings.capitals, numbers=False, pages=False, change=more_scenes
+)
+BLANK = Habit(
+    "blank lines only", ("docx", "txt", "odt", "rtf"), headings.nothing, numbers=False, break_marks=("",), pages=False,
+    front=False, levels=False, change=more_scenes,
+)  # fmt: skip
+MIXED = Habit(
+    "marks of mixed kinds", (*PACKED, "txt", "md"), headings.centred, break_marks=MARKS, mixed=True, change=more_scenes
+)
+STRAY = Habit(
+    "stray styles, typed headers", ("docx", "odt", "rtf"), headings.centred, page_furniture=True, body="stray",
+    pages=False, change=more_scenes,
+)  # fmt: skip
+COUNTED = Habit("numbered sections", (*PACKED, "txt"), headings.spelled, counted=True, change=more_scenes)
+UNDER = Habit("title on the next line", (*PACKED, "txt"), headings.under, break_marks=("#", "***"), change=more_scenes)
+TYPEWRITER = Habit(
+    "straight quotes", (*PACKED, "txt"), headings.dashed, break_marks=("***", "---"), body="block",
+    change=typewriter,
+)  # fmt: skip
+RUN_IN = Habit("run-in numbers", (*PACKED, "txt"), headings.run_in, pages=False, change=more_scenes)
+MARKDOWN = Habit(
+    "markdown", ("md", "txt"), headings.styled, break_marks=("***", "---", "* * *"), body="block", change=more_scenes
+)
+APART = Habit(
+    "a file for each chapter", ("docx", "txt", "odt", "rtf"), headings.centred, apart=True, front=False,
+    break_marks=("#",), change=more_scenes,
+)  # fmt: skip
+PAGED = Habit("typed running heads", ("txt",), headings.centred, page_furniture=True, change=more_scenes)
+NAMED = Habit("names only", (*PACKED, "txt"), headings.named, numbers=False, change=more_scenes)
+PARTS = Habit("parts on their own pages", (*PACKED, "txt"), headings.centred, change=in_parts)
+HABITS = (
+    *(STYLES, BOLD, NUMBERED, BARE, ROMAN, CAPITALS, BLANK, MIXED, STRAY, COUNTED, UNDER, TYPEWRITER, RUN_IN),
+    *(MARKDOWN, APART, PAGED, NAMED, PARTS),
+)

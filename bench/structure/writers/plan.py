@@ -12,7 +12,17 @@ from typing import Literal, TypeVar
 from bench.corpus import Chapter, Novel, Part
 
 Kind = Literal[
-    "title page", "matter title", "matter", "contents", "part", "chapter", "head", "section", "break", "story"
+    "title page",
+    "matter title",
+    "matter",
+    "contents",
+    "part",
+    "chapter",
+    "head",
+    "section",
+    "break",
+    "story",
+    "furniture",  # a running head or a page number, typed into the text
 ]
 T = TypeVar("T")
 
@@ -53,6 +63,7 @@ class Expected:
 class Plan:
     lines: tuple[Line, ...]
     chapters: tuple[Expected, ...]
+    levels: bool = True  # False: nothing in the file tells chapters from scenes
 
 
 def pick(options: Sequence[T], *key: str) -> T:

@@ -1,4 +1,4 @@
-"""`afterdraft book check|backup|list|restore`: look after a book's file."""
+"""`afterdraft book check|backup|list|restore|table`: look after a book's file; its reverse outline as a table."""
 
 from argparse import ArgumentParser, Namespace
 from contextlib import closing
@@ -10,12 +10,16 @@ from afterdraft.errors import DamagedBook, Missing
 
 
 def _options(parser: ArgumentParser) -> None:
-    acts = parser.add_subparsers(dest="act", required=True, metavar="check|backup|list|restore")
+    acts = parser.add_subparsers(dest="act", required=True, metavar="check|backup|list|restore|table")
     for name, (what, _) in ACTS.items():
         act = acts.add_parser(name, help=what, description=f"{what[0].upper()}{what[1:]}.")
         act.add_argument("book", type=Path, metavar="BOOK", help="a file NAME.afterdraft")
         if name == "restore":
             act.add_argument("number", nargs="?", type=int, help="which backup, as listed; otherwise the latest")
+        if name == "table":
+            act.add_argument(
+                "-o", "--output", type=Path, required=True, metavar="FILE", help="NAME.xlsx, .csv or .docx"
+            )
 
 
 def _check(options: Namespace) -> None:
@@ -49,6 +53,15 @@ def _restore(options: Namespace) -> None:
         print(f"What it was before is kept at {kept}")
 
 
+def _table(options: Namespace) -> None:
+    """Raises `AlreadyThere`, `NotPossible`, `CannotWrite`."""
+    target: Path = options.output
+    with closing(wiring.look_at(options.book)) as book:
+        content = wiring.outline_file(book, target.suffix.removeprefix(".").lower())
+    wiring.put_new(target, content)
+    print(f"The table is at {target}")
+
+
 def _chosen(backups: tuple[wiring.Backup, ...], number: int | None) -> wiring.Backup:
     """The latest, or the one of this number. Raises `Missing`."""
     found = [backup for backup in backups if number in (None, backup.number)]
@@ -61,6 +74,7 @@ ACTS = {
     "check": ("say whether the file is sound", _check),
     "backup": ("make a backup now", _back_up),
     "list": ("list the backups", _list),
+    "table": ("write the reverse outline as a table: .xlsx, .csv, .docx", _table),
     "restore": ("bring a backup back; what is there now is kept as one", _restore),
 }
 
@@ -70,4 +84,4 @@ def _run(options: Namespace, _: Serve) -> int:
     return 0
 
 
-COMMAND = Command("book", "check a book's file; make, list, bring back backups", _options, _run)
+COMMAND = Command("book", "check a book's file; backups; its reverse outline as a table", _options, _run)

@@ -38,8 +38,9 @@ def _run(options: Namespace, _: Serve) -> int:
 
 def _as_json(draft: Draft, *, text: bool, facts: bool) -> str:
     from afterdraft.manuscript.read_form import read_form
+    from afterdraft.manuscript.unmarked import with_suggestions
 
-    form = read_form(draft, version=__version__, text=text)
+    form = read_form(with_suggestions(draft), version=__version__, text=text)
     if facts:
         found = wiring.facts(draft)
         if found is None:

@@ -16,6 +16,15 @@ class Anchor:
     after: str
 
 
+@dataclass(frozen=True, slots=True)
+class Passage:
+    """A stretch of one paragraph; a selection over several paragraphs is several of these."""
+
+    paragraph: int
+    start: int  # half-open, code points
+    end: int
+
+
 def anchor(*, draft: str, paragraph: int, text: str, start: int, end: int) -> Anchor:
     """Fasten `start…end` of a paragraph's `text`."""
     return Anchor(

@@ -1,12 +1,13 @@
 """A row of codes, typed from cards laid on the floor, read against an arrangement."""
 
 import re
+from collections import Counter
 from dataclasses import dataclass
 
 from afterdraft.desk.arrangement import Arrangement
 from afterdraft.desk.arranging import everything
 
-_BETWEEN = re.compile(r"[\s,;]+")
+_CODE = re.compile(r"\w+")  # whatever is neither letter nor digit parts codes: spaces, commas, stops, dashes
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,21 +25,27 @@ class TypedCodes:
 
 
 def typed_codes(arrangement: Arrangement, text: str) -> TypedCodes:
-    """A new line or "|" begins the next chapter, empty lines count for nothing; spaces, commas, semicolons part codes.
-
-    Two "|" with nothing between them stand for a chapter without cards.
-    """
+    """What the text says of this arrangement."""
     cards = {card.code: card.id for card in everything(arrangement)}
-    lines = [_BETWEEN.sub(" ", piece).strip().upper().split() for piece in _pieces(text)]
-    typed = [code for codes in lines for code in codes]
+    lines = written_codes(text)
+    typed = Counter(code for codes in lines for code in codes)
     return TypedCodes(
         lines=tuple(tuple(cards[code] for code in codes if code in cards) for codes in lines),
-        unknown=tuple(dict.fromkeys(code for code in typed if code not in cards)),
-        twice=tuple(dict.fromkeys(code for code in typed if typed.count(code) > 1 and code in cards)),
+        unknown=tuple(code for code in typed if code not in cards),
+        twice=tuple(code for code, times in typed.items() if times > 1 and code in cards),
         left_out=tuple(card.code for card in arrangement.cards() if card.code not in typed),
     )
 
 
+def written_codes(text: str) -> tuple[tuple[str, ...], ...]:
+    """The codes of each chapter as they are typed, in capitals; whether there are such cards is not asked.
+
+    A new line or "|" begins the next chapter, lines without a code count for nothing; spaces, commas and other signs
+    part codes. Two "|" with nothing between them stand for a chapter without cards; one at either end for nothing.
+    """
+    return tuple(tuple(_CODE.findall(piece.upper())) for piece in _pieces(text))
+
+
 def _pieces(text: str) -> list[str]:
-    written = [line.strip().strip("|") for line in text.splitlines() if line.strip(" \t|")]
-    return [piece for line in written for piece in line.split("|")]
+    written = [line.strip() for line in text.splitlines() if _CODE.search(line)]
+    return [piece for line in written for piece in line.removeprefix("|").removesuffix("|").split("|")]

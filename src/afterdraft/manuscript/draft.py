@@ -11,8 +11,9 @@ class Suggestion:
     """A place where an unmarked scene break may be; never cut silently."""
 
     paragraph: int
-    strength: float  # 0…1
-    why: tuple[str, ...]  # of "place", "time", "cast", "words"
+    strength: float  # 0…1: the share of such places that are right, roughly
+    why: tuple[str, ...]  # of "place", "time", "cast", "words"; the weightiest first
+    evidence: tuple[str, ...] = ()  # for each of `why`, the words of the text it rests on; "" where on none
 
 
 @dataclass(frozen=True, slots=True)

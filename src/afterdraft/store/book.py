@@ -12,17 +12,19 @@ from afterdraft.desk.note import Note
 from afterdraft.errors import BookOpenElsewhere, CannotWrite, DamagedBook
 from afterdraft.manuscript.blocks import Aside, Block, Blocks
 from afterdraft.manuscript.division import Division, Doubt
-from afterdraft.store import backups, cards, divisions, drafts, fields, inspect, journal, notes, search
+from afterdraft.store import backups, cards, corrections, divisions, drafts, fields, inspect, journal, notes, search
 from afterdraft.store.arranging import BookArrangements
 from afterdraft.store.cast import BookCast
 from afterdraft.store.changes import BookChanges
 from afterdraft.store.desk import OpenDesk
+from afterdraft.store.inks import BookInks
 from afterdraft.store.journal import Journal
 from afterdraft.store.lines import BookLines
 from afterdraft.store.migrate import migrate, refuse_newer, refuse_older
 from afterdraft.store.migrations import MIGRATIONS, Migration
 from afterdraft.store.readers import Readers
 from afterdraft.store.trouble import told
+from afterdraft.store.units import BookUnits
 from afterdraft.store.writer import Writer
 from afterdraft.work.ports import BookFacts, Desk, DraftFacts, Edit, Edits, Fields, Hit, Written
 
@@ -34,7 +36,7 @@ def utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-class BookFile(BookArrangements, BookLines, BookCast, BookChanges):
+class BookFile(BookArrangements, BookLines, BookCast, BookChanges, BookInks, BookUnits):
     """Fills `work.ports.Book`. Made by `store.opening`; `path` holds a book of ours."""
 
     def __init__(
@@ -121,6 +123,10 @@ class BookFile(BookArrangements, BookLines, BookCast, BookChanges):
     def doubts(self, draft: str) -> tuple[Doubt, ...]:
         with self._reading() as db:
             return drafts.doubts(db, draft)
+
+    def said(self, kind: str, draft: str, paragraphs: Sequence[int]) -> frozenset[int]:
+        with self._reading() as db:
+            return corrections.said(db, kind, draft, paragraphs)
 
     def asides(self, draft: str, start: int, end: int) -> tuple[Aside, ...]:
         with self._reading() as db:

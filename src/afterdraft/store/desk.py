@@ -1,26 +1,25 @@
 """The open transaction that an edit is given; each method only hands on."""
 
-import hashlib
 import sqlite3
 from collections.abc import Mapping, Sequence
 
-from afterdraft.desk.anchor import Anchor
 from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note, NoteState
 from afterdraft.manuscript.division import Division
 from afterdraft.manuscript.draft import Draft
-from afterdraft.store import cards, divisions, drafts, fields, following, notes
+from afterdraft.store import cards, corrections, divisions, drafts, fields, following, notes
 from afterdraft.store.arranging import DeskArrangements
 from afterdraft.store.cast import DeskCast
 from afterdraft.store.changes import DeskChanges
-from afterdraft.store.forms import dumped
+from afterdraft.store.inks import DeskInks
 from afterdraft.store.journal import Journal
 from afterdraft.store.lines import DeskLines
 from afterdraft.store.names import Kind, new_code, new_id
+from afterdraft.store.units import DeskUnits
 from afterdraft.work.ports import Fields, Written
 
 
-class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges):
+class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskInks, DeskUnits):
     """Fills `work.ports.Desk`. `now`: UTC, ISO 8601."""
 
     def __init__(self, db: sqlite3.Connection, journal: Journal, now: str) -> None:
@@ -68,9 +67,6 @@ class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges):
     def note(self, id: str) -> Note:
         return notes.note(self._db, id)
 
-    def add_note(self, *, text: str, scene: str | None, anchor: Anchor | None = None) -> Note:
-        return notes.add_note(self._db, text=text, scene=scene, now=self._now, anchor=anchor)
-
     def follow_anchors(self, draft: str) -> None:
         notes.follow_anchors(self._db, draft)
         following.follow_points(self._db, draft)
@@ -99,15 +95,4 @@ class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges):
         )
 
     def record_correction(self, draft: str, kind: str, paragraph: int, detail: Mapping[str, object]) -> None:
-        around = [_hash(drafts.text(self._db, draft, n)) for n in (paragraph, paragraph - 1, paragraph + 1)]
-        self._db.execute(
-            "INSERT INTO desk_split (draft, kind, paragraph_hash, before_hash, after_hash, detail) "
-            "VALUES (?, ?, ?, ?, ?, ?)",
-            (draft, kind, *around, dumped(detail)),
-        )
-
-
-def _hash(text: str) -> str:
-    """SHA-256 of a paragraph's text, white space evened out so that another file format gives the same; "" for none."""
-    line = " ".join(text.split())
-    return hashlib.sha256(line.encode()).hexdigest() if line else ""
+        corrections.record(self._db, draft, kind, paragraph, detail)

@@ -119,6 +119,15 @@ def blocks(db: sqlite3.Connection, id: str, start: int, end: int | None) -> tupl
     return tuple(block_of(text, form) for text, form in rows)
 
 
+def blocks_at(db: sqlite3.Connection, id: str, paragraphs: Sequence[int]) -> dict[int, Block]:
+    """These paragraphs, and no others, by number."""
+    rows = db.execute(
+        "SELECT n, text, form FROM text_paragraph WHERE draft = ? AND n IN (SELECT value FROM json_each(?))",
+        (id, dumped(list(paragraphs))),
+    )
+    return {n: block_of(text, form) for n, text, form in rows}
+
+
 def text(db: sqlite3.Connection, id: str, paragraph: int) -> str:
     """One paragraph's text; "" outside the draft."""
     row = db.execute("SELECT text FROM text_paragraph WHERE draft = ? AND n = ?", (id, paragraph)).fetchone()

@@ -7,6 +7,8 @@ from collections.abc import Iterator
 from afterdraft.manuscript.validity import problems as division_problems
 from afterdraft.store import divisions, drafts
 
+_INDEXES = "SELECT name FROM sqlite_schema WHERE type = 'table' AND sql LIKE 'CREATE VIRTUAL TABLE search%'"
+
 
 def problems(db: sqlite3.Connection) -> tuple[str, ...]:
     """What is wrong, one sentence each; nothing when all is well. `db` may only read."""
@@ -49,10 +51,10 @@ def _indexes(db: sqlite3.Connection) -> Iterator[str]:
     copy = sqlite3.connect(":memory:", isolation_level=None)
     try:
         db.backup(copy)
-        for name in ("text", "card", "note"):
+        for (name,) in copy.execute(_INDEXES).fetchall():
             try:
-                copy.execute(f"INSERT INTO search_{name} (search_{name}, rank) VALUES ('integrity-check', 1)")  # noqa: S608
+                copy.execute(f"INSERT INTO {name} ({name}, rank) VALUES ('integrity-check', 1)")  # noqa: S608
             except sqlite3.DatabaseError:
-                yield f"The search index of {name} does not fit what it was made from."
+                yield f"The search index of {name.removeprefix('search_')} does not fit what it was made from."
     finally:
         copy.close()

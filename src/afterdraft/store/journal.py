@@ -149,24 +149,25 @@ def _edit(db: sqlite3.Connection, which: str) -> Edit | None:
 def _triggers(db: sqlite3.Connection, table: str) -> Iterator[str]:
     """Triggers that log what takes back an insert, an update and a delete.
 
-    A row updated twice in one step needs only the first entry: run last, it sets every column to what it was.
+    A row updated twice in one step needs only the first entry: run last, it sets every column to what it was. Where its
+    key changes, an entry more is needed that finds it by the new one.
     """
     columns = [(name, key) for _, name, _, _, _, key in db.execute(f"PRAGMA table_info({table})")]
     names = [name for name, _ in columns]
     keys = [name for name, key in columns if key]
     old = {name: f"quote(OLD.{name})" for name in names}
-    where_old = _joined(" AND ", [(f"{key} = ", old[key]) for key in keys])
     where_new = _joined(" AND ", [(f"{key} = ", f"quote(NEW.{key})") for key in keys])
     values = _joined(", ", [("", old[name]) for name in names])
     settings = _joined(", ", [(f"{name} = ", old[name]) for name in names])
     subject = f"'{table} ' || {_joined(' ', [('', old[key]) for key in keys])}"
+    moved = " OR ".join(f"OLD.{key} IS NOT NEW.{key}" for key in keys)
     differs = " OR ".join(f"OLD.{name} IS NOT NEW.{name}" for name in names)
     known = f"SELECT 1 FROM undo_change WHERE step = journal_step() AND subject = {subject}"  # noqa: S608 — schema names
     delete = f"'DELETE FROM {table} WHERE ' || {where_new}"  # noqa: S608
-    update = f"'UPDATE {table} SET ' || {settings} || ' WHERE ' || {where_old}"  # noqa: S608
+    update = f"'UPDATE {table} SET ' || {settings} || ' WHERE ' || {where_new}"  # noqa: S608
     insert = f"'INSERT INTO {table} ({', '.join(names)}) VALUES (' || {values} || ')'"  # noqa: S608
     yield _trigger(table, "INSERT", "", "''", delete)
-    yield _trigger(table, "UPDATE", f" AND ({differs}) AND NOT EXISTS ({known})", subject, update)
+    yield _trigger(table, "UPDATE", f" AND ({differs}) AND ({moved} OR NOT EXISTS ({known}))", subject, update)
     yield _trigger(table, "DELETE", "", "''", insert)
 
 

@@ -3,11 +3,12 @@
 import sqlite3
 from collections.abc import Callable, Sequence
 from contextlib import AbstractContextManager
-from dataclasses import astuple, replace
+from dataclasses import replace
 
 from afterdraft.desk.anchor import Anchor
 from afterdraft.desk.lines import Does, Follows, Line, LineKind, Point, Strand
 from afterdraft.errors import Missing
+from afterdraft.store.anchors import fasten, unfasten
 from afterdraft.store.names import new_id
 from afterdraft.store.rows import gone, require
 from afterdraft.work.ports.lines import Lettered
@@ -18,10 +19,13 @@ _LINE = (
     "JOIN row_revision r ON r.id = l.id"
 )
 _POINT = (
-    "SELECT p.id, p.line, p.does, p.scene, p.laid, p.person FROM desk_point p LEFT JOIN desk_scene s ON s.id = p.scene"
+    "SELECT p.id, p.line, p.does, p.scene, p.laid, p.person FROM desk_point p LEFT JOIN desk_scene s ON s.id = p.scene "
+    "LEFT JOIN desk_person k ON k.id = p.person"
 )
-# A setup stands before its return, whatever the order in which they were marked in one scene.
-_IN_ORDER = "ORDER BY s.at IS NULL, s.at, instr('opens setup carries return learns closes payoff', p.does), p.id"
+# Within a scene: a setup before its return, the reader before those of the cast.
+_IN_ORDER = (
+    "ORDER BY s.at IS NULL, s.at, instr('opens setup carries return learns closes payoff', p.does), k.place, p.id"
+)
 _ANCHORS = f"SELECT a.owner, {_PLACE} FROM desk_anchor a JOIN desk_point p ON p.id = a.owner"  # noqa: S608 — own names
 _STRAND = (
     "SELECT t.id, t.name, t.letter, t.place, r.revision FROM desk_strand t JOIN row_revision r ON r.id = t.id "
@@ -155,11 +159,11 @@ class DeskLines:
         self._db.execute(
             "INSERT INTO desk_point (id, line, does, scene, laid, person) VALUES (?, ?, ?, ?, ?, ?)", (made, *row)
         )
-        self._db.executemany(_FASTEN, [(made, *astuple(anchor)) for anchor in anchors])
+        fasten(self._db, made, anchors)
         return made
 
     def remove_point(self, id: str) -> None:
-        self._db.execute("DELETE FROM desk_anchor WHERE owner = ?", (id,))
+        unfasten(self._db, id)
         gone(self._db.execute("DELETE FROM desk_point WHERE id = ?", (id,)), "This mark")
 
     def all_strands(self) -> tuple[Strand, ...]:
@@ -210,4 +214,3 @@ _SAME = """
 SELECT p.id FROM desk_point p WHERE p.line = ? AND p.does = ? AND p.scene IS ? AND p.laid IS ? AND p.person IS ?
 AND NOT EXISTS (SELECT 1 FROM desk_anchor a WHERE a.owner = p.id)
 """
-_FASTEN = f"INSERT INTO desk_anchor (owner, {_PLACE}) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"  # noqa: S608 — own names

@@ -2,50 +2,59 @@
 
 import sqlite3
 from bisect import bisect_right
-from dataclasses import astuple
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from afterdraft.desk.anchor import Anchor
-from afterdraft.desk.note import Note, NoteState
+from afterdraft.desk.note import About, Note, NoteState
 from afterdraft.errors import Missing
+from afterdraft.store.anchors import anchors_of, fasten, unfasten
 from afterdraft.store.names import new_id
+from afterdraft.store.rows import require
 
-_PLACE = "draft, paragraph, start_at, end_at, quote, words_before, words_after"  # the fields of `Anchor`, in order
-_NOTE = f"""
-SELECT n.id, n.text, n.scene, n.state, n.made, r.revision, {_PLACE}
-FROM desk_note n JOIN row_revision r ON r.id = n.id LEFT JOIN desk_anchor a ON a.owner = n.id"""  # noqa: S608 — own names
-_FASTEN = f"INSERT INTO desk_anchor (owner, {_PLACE}) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"  # noqa: S608
+_NOTE = (
+    "SELECT o.id, o.text, o.scene, o.state, o.made, r.revision, o.ink, o.chapter, o.laid, o.about_book "
+    "FROM desk_note o JOIN row_revision r ON r.id = o.id"
+)
+_LOOSE = "WHERE o.scene IS NULL AND o.chapter IS NULL AND o.laid IS NULL AND NOT o.about_book"
 
 
 def notes(db: sqlite3.Connection, *, scene: str | None, loose: bool) -> tuple[Note, ...]:
     """All notes, or one scene's, or the loose ones; in the order they were made."""
     if loose:
-        rows = db.execute(f"{_NOTE} WHERE n.scene IS NULL ORDER BY n.key")
-    elif scene is not None:
-        rows = db.execute(f"{_NOTE} WHERE n.scene = ? ORDER BY n.key", (scene,))
-    else:
-        rows = db.execute(f"{_NOTE} ORDER BY n.key")
-    return tuple(_note(*row) for row in rows)
+        return _notes(db, _LOOSE)
+    return _notes(db, "WHERE o.scene = ?", (scene,)) if scene is not None else _notes(db)
 
 
 def note(db: sqlite3.Connection, id: str) -> Note:
     """Raises `Missing`."""
-    row = db.execute(f"{_NOTE} WHERE n.id = ?", (id,)).fetchone()
-    if row is None:
+    found = _notes(db, "WHERE o.id = ?", (id,))
+    if not found:
         raise Missing("This note")
-    return _note(*row)
+    return found[0]
 
 
-def add_note(db: sqlite3.Connection, *, text: str, scene: str | None, now: str, anchor: Anchor | None = None) -> Note:
-    """Raises `Missing` where there is no such scene."""
-    if scene is not None and not db.execute("SELECT 1 FROM desk_scene WHERE id = ?", (scene,)).fetchone():
-        raise Missing("This scene")
+def add_note(
+    db: sqlite3.Connection,
+    *,
+    text: str,
+    now: str,
+    scene: str | None = None,
+    about: About | None = None,
+    ink: str | None = None,
+    state: NoteState = "open",
+    anchors: Sequence[Anchor] = (),
+) -> Note:
+    """On `about`, or on a `scene`, or loose. Raises `Missing` where what it is about, or the ink, is not there."""
     made = new_id("note")
+    place = about or About(scene)
+    _check(db, place, ink)
     db.execute(
-        "INSERT INTO desk_note (id, scene, text, state, made) VALUES (?, ?, ?, 'open', ?)", (made, scene, text, now)
+        "INSERT INTO desk_note (id, text, state, made, ink, scene, chapter, laid, about_book) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        (made, text, state, now, ink, place.scene, place.chapter, place.laid, place.book),
     )
-    if anchor is not None:
-        db.execute(_FASTEN, (made, *astuple(anchor)))
+    fasten(db, made, anchors)
     return note(db, made)
 
 
@@ -59,6 +68,25 @@ def set_note(db: sqlite3.Connection, id: str, *, text: str | None, state: NoteSt
     return note(db, id)
 
 
+def ink_note(db: sqlite3.Connection, id: str, ink: str | None) -> Note:
+    """Raises `Missing`."""
+    _check(db, About(), ink)
+    db.execute("UPDATE desk_note SET ink = ? WHERE id = ?", (ink, id))
+    return note(db, id)
+
+
+def place_note(db: sqlite3.Connection, id: str, about: About, anchors: Sequence[Anchor]) -> Note:
+    """Take it from where it is, and put it there. Raises `Missing`."""
+    _check(db, about, None)
+    db.execute(
+        "UPDATE desk_note SET scene = ?, chapter = ?, laid = ?, about_book = ? WHERE id = ?",
+        (about.scene, about.chapter, about.laid, about.book, id),
+    )
+    unfasten(db, id)
+    fasten(db, id, anchors)
+    return note(db, id)
+
+
 def follow_anchors(db: sqlite3.Connection, draft: str) -> None:
     """Notes on passages go to the scenes that hold their passages now; where none does, they stay where they are."""
     units = db.execute(
@@ -68,8 +96,8 @@ def follow_anchors(db: sqlite3.Connection, draft: str) -> None:
         {"draft": draft},
     ).fetchall()
     fastened = db.execute(
-        "SELECT n.id, n.scene, a.paragraph FROM desk_note n JOIN desk_anchor a ON a.owner = n.id "
-        "WHERE a.draft = ? AND n.scene IS NOT NULL",
+        "SELECT n.id, n.scene, min(a.paragraph) FROM desk_note n JOIN desk_anchor a ON a.owner = n.id "
+        "WHERE a.draft = ? AND n.scene IS NOT NULL GROUP BY n.id",
         (draft,),
     ).fetchall()
     for note_id, scene, paragraph in fastened:
@@ -78,5 +106,20 @@ def follow_anchors(db: sqlite3.Connection, draft: str) -> None:
             db.execute("UPDATE desk_note SET scene = ? WHERE id = ?", (holder, note_id))
 
 
-def _note(id: str, text: str, scene: str | None, state: NoteState, made: str, revision: int, *place: Any) -> Note:
-    return Note(id, text, scene, state, made, revision, Anchor(*place) if place[0] is not None else None)
+def _notes(db: sqlite3.Connection, where: str = "", given: Sequence[str] = ()) -> tuple[Note, ...]:
+    passages = anchors_of(db, "desk_note", where, given)
+    rows = db.execute(f"{_NOTE} {where} ORDER BY o.key", given).fetchall()
+    return tuple(_note(passages, *row) for row in rows)
+
+
+def _note(passages: Mapping[str, tuple[Anchor, ...]], id: str, *columns: Any) -> Note:
+    text, scene, state, made, revision, ink, chapter, laid, about_book = columns
+    anchors = passages.get(id, ())
+    return Note(id, text, scene, state, made, revision, ink, chapter, laid, bool(about_book), anchors)
+
+
+def _check(db: sqlite3.Connection, about: About, ink: str | None) -> None:
+    require(db, "desk_scene", about.scene, "This scene")
+    require(db, "desk_chapter", about.chapter, "This chapter")
+    require(db, "desk_laid", about.laid, "This card")
+    require(db, "desk_ink", ink, "This ink")

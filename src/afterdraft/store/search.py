@@ -1,4 +1,4 @@
-"""Search over the current draft's text, the cards and the notes, by FTS5."""
+"""Search by FTS5: over the current draft's text, and over all that the writer has written about it."""
 
 import re
 import sqlite3
@@ -16,15 +16,42 @@ AROUND = 70  # characters shown on either side of a match; about a line in all
 _TERM = re.compile(r'["“”]([^"“”]*)["“”]|(\S+)')  # words in double quotes belong together
 _LEAD, _TRAIL = "\x02", "\x03"  # around each match, as `highlight` sets them; control characters are in no manuscript
 
-_CARDS = """
-SELECT c.id, c.scene, {columns} FROM search_card JOIN desk_card c ON c.key = search_card.rowid
-JOIN desk_scene s ON s.id = c.scene WHERE search_card MATCH :query AND s.draft = :draft ORDER BY s.at LIMIT :limit
+_OF_SCENES = """
+SELECT t.id, t.scene, {columns} FROM search_{kind} JOIN desk_{kind} t ON t.key = search_{kind}.rowid
+JOIN desk_scene s ON s.id = t.scene WHERE search_{kind} MATCH :query AND s.draft = :draft ORDER BY s.at LIMIT :limit
 """
 _NOTES = """
-SELECT n.id, n.scene, {columns} FROM search_note JOIN desk_note n ON n.key = search_note.rowid
-LEFT JOIN desk_scene s ON s.id = n.scene
-WHERE search_note MATCH :query AND (s.draft = :draft OR n.scene IS NULL) ORDER BY n.key LIMIT :limit
+SELECT t.id, t.scene, {columns} FROM search_note JOIN desk_note t ON t.key = search_note.rowid
+LEFT JOIN desk_scene s ON s.id = t.scene
+WHERE search_note MATCH :query AND (s.draft = :draft OR t.scene IS NULL) ORDER BY t.key LIMIT :limit
 """
+_OF_THE_BOOK = """
+SELECT t.id, NULL, {columns} FROM search_{kind} JOIN desk_{kind} t ON t.key = search_{kind}.rowid
+WHERE search_{kind} MATCH :query ORDER BY t.place, t.key LIMIT :limit
+"""
+_LAID = """
+SELECT t.id, NULL, {columns} FROM search_{kind} JOIN desk_{kind} t ON t.key = search_{kind}.rowid
+JOIN desk_arrangement a ON a.id = t.arrangement
+WHERE search_{kind} MATCH :query AND a.draft = :draft AND NOT a.given_up ORDER BY a.place DESC, t.key LIMIT :limit
+"""
+_UNIT_CARDS = """
+SELECT coalesce(t.unit, '-'), NULL, {columns} FROM search_{kind} JOIN desk_{kind} t ON t.key = search_{kind}.rowid
+WHERE search_{kind} MATCH :query AND t.draft = :draft ORDER BY t.key LIMIT :limit
+"""  # known by what they are cards of: the chapter's or the part's id; "-" for the book
+# What is searched before the text, in this order: kind of hit, statement, columns of its index.
+_WRITTEN: tuple[tuple[str, str, int], ...] = (
+    ("card", _OF_SCENES, 4),
+    ("laid", _LAID, 6),
+    ("unit_card", _UNIT_CARDS, 4),
+    ("carried", _OF_SCENES, 2),
+    ("follows", _OF_SCENES, 1),
+    ("note", _NOTES, 1),
+    ("line", _OF_THE_BOOK, 2),
+    ("strand", _OF_THE_BOOK, 1),
+    ("person", _OF_THE_BOOK, 3),
+    ("place", _OF_THE_BOOK, 3),
+    ("change", _OF_THE_BOOK, 3),
+)
 # Rows of a draft were written in telling order and are never deleted: the index's own order is the order of the text.
 _TEXT = """
 SELECT p.n, {columns} FROM search_text JOIN text_paragraph p ON p.key = search_text.rowid
@@ -44,7 +71,7 @@ class _Piece:
 
 
 def search(db: sqlite3.Connection, words: str, *, limit: int) -> tuple[Hit, ...]:
-    """Cards first, then notes, then text in telling order; at most `limit`.
+    """Cards first, then the rest that the writer wrote, then text in telling order; at most `limit`.
 
     All words must be there, in any order; the last may be unfinished. Case, accents and the kind of apostrophe do not
     count. What has no letter or digit at all (an ornament, say) is looked for as it stands.
@@ -67,13 +94,16 @@ def query(words: str) -> str:
 def _by_index(db: sqlite3.Connection, draft: str, asked: str, limit: int) -> Iterator[Hit]:
     given = {"query": asked, "draft": draft, "limit": limit}
 
-    def rows(statement: str, table: str, columns: int) -> sqlite3.Cursor:
-        marked = ", ".join(f"highlight({table}, {n}, '{_LEAD}', '{_TRAIL}')" for n in range(columns))
-        return db.execute(statement.format(columns=marked), given)
+    def rows(kind: str, statement: str, columns: int) -> sqlite3.Cursor:
+        marked = ", ".join(f"highlight(search_{kind}, {n}, '{_LEAD}', '{_TRAIL}')" for n in range(columns))
+        return db.execute(statement.format(columns=marked, kind=kind), given)
 
-    cards = (_hit("card", card, scene, None, texts) for card, scene, *texts in rows(_CARDS, "search_card", 4))
-    notes = (_hit("note", note, scene, None, texts) for note, scene, *texts in rows(_NOTES, "search_note", 1))
-    return chain(cards, notes, _text_hits(db, draft, lambda: rows(_TEXT, "search_text", 1)))
+    written = (
+        _hit(kind, row, scene, None, texts)
+        for kind, statement, columns in _WRITTEN
+        for row, scene, *texts in rows(kind, statement, columns)
+    )
+    return chain(written, _text_hits(db, draft, lambda: rows("text", _TEXT, 1)))
 
 
 def _as_it_stands(db: sqlite3.Connection, draft: str, words: str, limit: int) -> Iterator[Hit]:

@@ -1,7 +1,8 @@
 """The application: routes, what every handler finds in `request.app.state`, and how trouble becomes an answer.
 
 Handlers are plain functions `def page(request) -> Response`, run on worker threads. They find `registry` (the open
-books), `close` (ends the program) and `log` (the file where faults are written down) in `request.app.state`.
+books), `suggesting` (scene breaks that nobody marked), `close` (ends the program) and `log` (the file where faults are
+written down) in `request.app.state`.
 """
 
 from collections.abc import Callable, Sequence
@@ -20,6 +21,7 @@ from afterdraft.web import assets, handover, messages, pages
 from afterdraft.web.guard import Guard
 from afterdraft.web.pages.trouble import trouble
 from afterdraft.web.registry import Registry
+from afterdraft.web.suggesting import Suggesting
 
 
 def build(
@@ -42,6 +44,7 @@ def build(
         exception_handlers={AfterdraftError: _on_error, HTTPException: _on_refusal},
     )
     app.state.registry = registry
+    app.state.suggesting = Suggesting()
     app.state.close = close
     app.state.log = log
     return Guard(app, key=key, port=port)

@@ -13,7 +13,8 @@ from starlette.requests import Request
 from afterdraft.errors import TooLarge
 
 FILE_LIMIT = 64 * 2**20  # bytes of one file
-FIELD_LIMIT = 4 * 2**20  # bytes of one field: a long note, many times over
+FIELD_LIMIT = 8 * 2**20  # bytes of one field: the largest scene list that is read
+FIELDS = 20_000  # of one form: two for each row of the longest scene list, twice over
 T = TypeVar("T")
 
 
@@ -21,7 +22,7 @@ def form(request: Request) -> FormData:
     """All fields and files of a posted form. Call from a plain handler only."""
 
     async def read() -> FormData:
-        return await request.form(max_part_size=FIELD_LIMIT)
+        return await request.form(max_part_size=FIELD_LIMIT, max_fields=FIELDS)
 
     return anyio.from_thread.run(read)
 

@@ -1,5 +1,7 @@
-"""A paragraph of the manuscript as HTML: emphasis as elements, everything else escaped."""
+"""A paragraph of the manuscript as HTML: emphasis and marked passages as elements, everything else escaped."""
 
+from collections.abc import Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 
 from markupsafe import Markup, escape
@@ -15,19 +17,46 @@ TAGS: dict[Emphasis, Markup] = {
     "superscript": Markup("<sup>{}</sup>"),
     "subscript": Markup("<sub>{}</sub>"),
 }
+_NOTED = Markup('<span class="noted" data-ink="{}">{}</span>')
+_GUARDED = Markup('<span class="guarded">{}</span>')
+_LINED = Markup('<span class="lined">{}</span>')
+# Without any text of its own, so that places counted in the paragraph's text stay true.
+_TICK = Markup('<a class="passage-tick" href="#{}" data-letter="{}" data-ink="{}" aria-label="{}"></a>')
 
 
-def prose(block: Block) -> Markup:
-    """The text with its emphasis. Overlapping runs are cut at each other's ends, so that elements nest."""
-    if not block.runs:
+_PASSAGES = {"guarded": _GUARDED, "lined": _LINED}
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """A passage of a paragraph that a note is on, that is guarded, or that a line's mark is fastened to."""
+
+    start: int  # half-open, code points
+    end: int
+    kind: str  # "noted", "guarded", "lined"
+    ink: str = ""  # a note's colour; "" for plain pencil
+    letter: str = ""
+    leads_to: str = ""  # fragment of the address of what is fastened here
+    says: str = ""  # read out
+    ticked: bool = True  # its sign stands at its end; of several stretches only the last is ticked
+
+
+def prose(block: Block, marked: Sequence[Stretch] = ()) -> Markup:
+    """The text with its emphasis and marked passages. What overlaps is cut, so that elements nest."""
+    if not block.runs and not marked:
         return escape(block.text)
-    edges = sorted({0, len(block.text), *(edge for run in block.runs for edge in (run.start, run.end))})
-    return Markup("").join(_stretch(block, start, end) for start, end in pairwise(edges))
+    ends = {edge for run in block.runs for edge in (run.start, run.end)} | {e for m in marked for e in (m.start, m.end)}
+    edges = sorted({0, len(block.text), *(edge for edge in ends if edge <= len(block.text))})
+    return Markup("").join(_stretch(block, marked, start, end) for start, end in pairwise(edges))
 
 
-def _stretch(block: Block, start: int, end: int) -> Markup:
+def _stretch(block: Block, marked: Sequence[Stretch], start: int, end: int) -> Markup:
     html = escape(block.text[start:end])
     for kind, element in TAGS.items():
         if any(run.kind == kind and run.start <= start and end <= run.end for run in block.runs):
             html = element.format(html)
-    return html
+    for one in marked:
+        if one.start <= start and end <= one.end:
+            html = _PASSAGES[one.kind].format(html) if one.kind in _PASSAGES else _NOTED.format(one.ink, html)
+    ticks = (_TICK.format(m.leads_to, m.letter, m.ink, m.says) for m in marked if m.end == end and m.ticked)
+    return Markup("").join([html, *ticks])

@@ -19,11 +19,12 @@ Act = Callable[[Desk, Arrangement], Arrangement]
 
 @dataclass(frozen=True, slots=True)
 class Spot:
-    """Where cards are to lie: in a row before or after a card of it (by code); at its end where neither is given."""
+    """Where cards are to lie: in a row before or after a card of it (by code), or first; else at its end."""
 
     row: str  # id of the row, or of the draft's chapter it came from
     before: str = ""
     after: str = ""
+    first: bool = False
 
 
 def arrange(book: Book, arrangement: str, name: str, act: Act) -> Arrangement:
@@ -107,11 +108,13 @@ def ids(arrangement: Arrangement, codes: Sequence[str]) -> tuple[str, ...]:
 def place_of(arrangement: Arrangement, spot: Spot) -> tuple[str, str | None]:
     """Row and the card to lay before (ids). Raises `Missing` where the card beside it is in that row no longer."""
     row = row_called(arrangement, spot.row)
+    if spot.first and row.cards:
+        return row.id, row.cards[0].id
     if not spot.before and not spot.after:
         return row.id, None
     beside = by_code(arrangement, spot.before or spot.after)
     if beside not in row.cards:
-        raise Missing(f"{beside.code} in this chapter")
+        raise Missing(f"The card {beside.code} in this chapter")
     if spot.before:
         return row.id, beside.id
     follows = row.cards[row.cards.index(beside) + 1 :]

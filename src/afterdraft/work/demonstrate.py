@@ -11,19 +11,22 @@ from typing import Any
 from afterdraft.desk.arrangement import Arrangement
 from afterdraft.desk.arranging import by_code
 from afterdraft.desk.lines import Does, LineKind
+from afterdraft.desk.unit_card import UNIT_FIELDS
 from afterdraft.errors import Missing
-from afterdraft.manuscript.division import Scene
+from afterdraft.manuscript.division import Chapter, Scene
 from afterdraft.manuscript.validity import leaf_at
 from afterdraft.work.add_card import add_card
 from afterdraft.work.add_known import add_known
 from afterdraft.work.arranging import DRAFT, Spot
 from afterdraft.work.change_places import add_places
 from afterdraft.work.find_passage import find_passage
+from afterdraft.work.guard_passage import guard_passage
 from afterdraft.work.lay_by_codes import lay_by_codes
 from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.mark_point import mark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mark_setting import mark_setting
+from afterdraft.work.mix_ink import mix_ink
 from afterdraft.work.plan_change import plan_change
 from afterdraft.work.ports import Book
 from afterdraft.work.put_in_strand import put_in_strand
@@ -31,6 +34,7 @@ from afterdraft.work.set_intent import set_intent
 from afterdraft.work.try_arrangement import give_up, try_arrangement
 from afterdraft.work.write_field import write_once
 from afterdraft.work.write_note import write_note
+from afterdraft.work.write_unit import write_unit
 
 Entry = Mapping[str, Any]
 Work = Mapping[str, Sequence[Entry]]
@@ -67,6 +71,12 @@ class _Here:
                     return holder[0]
         raise Missing(f"The scene that opens “{opens}”")
 
+    def chapter(self, opens: str) -> Chapter:
+        """The chapter with that scene."""
+        at = self.scene(opens).at
+        chapters: tuple[Chapter, ...] = self._division.chapters
+        return next(chapter for chapter in reversed(chapters) if chapter.at <= at)
+
     def scenes(self, openings: Sequence[str]) -> list[str]:
         return [self.scene(opens).id for opens in openings]
 
@@ -78,8 +88,37 @@ def _summary(here: _Here, entry: Entry) -> None:
             write_once(here.book, "card", card.id, field, entry[field])
 
 
+def _unit(here: _Here, entry: Entry) -> None:
+    """Of the chapter that begins with the scene named; of the book where none is."""
+    chapter = here.chapter(entry["opens"]).id if entry["opens"] else None
+    for field in UNIT_FIELDS:
+        if entry.get(field):
+            write_unit(
+                here.book,
+                "chapter" if chapter else "book",
+                chapter,
+                field,
+                entry[field],
+                revision=0,
+                client="",
+                sequence=1,
+                done=True,
+            )
+
+
+def _ink(here: _Here, entry: Entry) -> None:
+    mix_ink(here.book, entry["name"], colour=entry["colour"])
+
+
 def _note(here: _Here, entry: Entry) -> None:
-    write_note(here.book, entry["text"], scene=entry["opens"] and here.scene(entry["opens"]).id)
+    inks = {ink.name: ink.id for ink in here.book.inks()}
+    scene = entry["opens"] and here.scene(entry["opens"]).id
+    write_note(here.book, entry["text"], scene=scene, ink=inks.get(entry.get("ink", "")))
+
+
+def _guarded(here: _Here, entry: Entry) -> None:
+    found = find_passage(here.book, here.scene(entry["opens"]).id, entry["words"])
+    guard_passage(here.book, here.draft, found)
 
 
 def _person(here: _Here, entry: Entry) -> None:
@@ -181,7 +220,10 @@ def _next_side(here: _Here, card: str, entry: Entry) -> None:
 
 _ACTS: Mapping[str, Callable[[_Here, Entry], None]] = {
     "summaries": _summary,
+    "units": _unit,
+    "inks": _ink,
     "notes": _note,
+    "guarded": _guarded,
     "cast": _person,
     "places": _place,
     "presence": _presence,

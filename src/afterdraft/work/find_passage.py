@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator
 
+from afterdraft.desk.anchor import Passage
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.manuscript.division import Scene
 from afterdraft.manuscript.outline import leaves
-from afterdraft.work.mark_point import NOT_HERE, Passage
+from afterdraft.work.fastening import NOT_HERE
 from afterdraft.work.plain import plain
 from afterdraft.work.ports import Book
 

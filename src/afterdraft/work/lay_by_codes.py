@@ -7,6 +7,8 @@ from afterdraft.errors import NotPossible
 from afterdraft.work.arranging import arrange
 from afterdraft.work.ports import Book, Desk
 
+NAMED = 12  # codes that a sentence can hold
+
 
 def lay_by_codes(book: Book, arrangement: str, text: str, *, stay: bool) -> Arrangement:
     """Each line of codes is a chapter, in order; a card set aside comes back when its code is there.
@@ -37,4 +39,5 @@ def trouble(typed: TypedCodes) -> str:
 
 
 def _codes(codes: tuple[str, ...]) -> str:
-    return f"code{'' if len(codes) == 1 else 's'} {', '.join(codes)}"
+    more = f" and {len(codes) - NAMED:,} more" if len(codes) > NAMED else ""
+    return f"code{'' if len(codes) == 1 else 's'} {', '.join(codes[:NAMED])}{more}"

@@ -1,28 +1,15 @@
 """Mark where a thread opens, is carried or closes; a setup, its returns and payoffs; who learns of a reveal."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
-from afterdraft.desk.anchor import Anchor, anchor
+from afterdraft.desk.anchor import Passage
 from afterdraft.desk.lines import DOES, Does, LineKind
 from afterdraft.errors import NotPossible
-from afterdraft.manuscript.division import Scene
-from afterdraft.manuscript.validity import leaf_at
 from afterdraft.work.called import quoted, scenes_called
+from afterdraft.work.fastening import fastened
 from afterdraft.work.finding import READER, WORDS, learner, line_called, named
 from afterdraft.work.plain import line as one_line
 from afterdraft.work.ports import Book, Desk
-
-NOT_HERE = "These words are not in the text of this scene."
-
-
-@dataclass(frozen=True, slots=True)
-class Passage:
-    """A stretch of one paragraph; a selection over several paragraphs is several of these."""
-
-    paragraph: int
-    start: int  # half-open, code points
-    end: int
 
 
 def mark_point(
@@ -48,7 +35,7 @@ def mark_point(
     def change(desk: Desk) -> tuple[str, ...]:
         line = line_called(desk, kind, wanted)
         person = learner(desk, who) if kind == "reveal" else None
-        anchors = _fastened(desk, draft, scenes[0], passages)
+        anchors = fastened(desk, draft, passages, scene=scenes[0] if passages else None)
         on_scenes = [desk.add_point(line, does, scene=one, person=person, anchors=anchors) for one in scenes]
         on_cards = [desk.add_point(line, does, scene=None, laid=one, person=person) for one in laid]
         return (*on_scenes, *on_cards)
@@ -72,21 +59,6 @@ def _refuse(
         raise NotPossible("No scene was chosen.")
     if passages and (len(scenes) != 1 or laid):
         raise NotPossible("A passage belongs to one scene.")
-
-
-def _fastened(desk: Desk, draft: str, scene: str, passages: Sequence[Passage]) -> tuple[Anchor, ...]:
-    if not passages:
-        return ()
-    division = desk.division(draft)
-    made = []
-    for one in passages:
-        holder = leaf_at(division, one.paragraph)
-        text = desk.text(draft, one.paragraph)
-        here = holder is not None and isinstance(holder[0], Scene) and holder[0].id == scene
-        if not (here and 0 <= one.start < one.end <= len(text)):
-            raise NotPossible(NOT_HERE)
-        made.append(anchor(draft=draft, paragraph=one.paragraph, text=text, start=one.start, end=one.end))
-    return tuple(made)
 
 
 def _told(does: Does, name: str, who: str) -> str:

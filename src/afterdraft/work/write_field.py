@@ -8,6 +8,7 @@ from afterdraft.work.arranging import card_called, draft_id
 from afterdraft.work.called import quoted, scene_called
 from afterdraft.work.plain import plain
 from afterdraft.work.ports import Book, Desk, Fields, LastSave, Saved, Written
+from afterdraft.work.unit_called import unit_called
 
 FIELD_NAMES: Mapping[tuple[Written, str], str] = {
     ("card", "summary"): "Summary",
@@ -126,7 +127,17 @@ def _laid_card(book: Book, id: str, stands: Fields) -> str:
     return card_called(book, found) if found else _first_text(book, id, stands)
 
 
-_CALLED: Mapping[Written, Callable[[Book, str, Fields], str]] = {"card": _scenes_card, "next": _laid_card}
+def _unit_card(book: Book, id: str, stands: Fields) -> str:
+    draft = draft_id(book)
+    found = next((card for card in book.unit_cards(draft) if card.id == id), None)
+    return unit_called(book, draft, found.kind, found.unit) if found else _first_text(book, id, stands)
+
+
+_CALLED: Mapping[Written, Callable[[Book, str, Fields], str]] = {
+    "card": _scenes_card,
+    "next": _laid_card,
+    "unit": _unit_card,
+}
 
 
 def _unseen(save: LastSave, revision: int, client: str) -> bool:

@@ -1,45 +1,50 @@
-"""Write a note, on a scene, on a passage of it, or loose."""
+"""Write a note: on a scene, a chapter, a planned card, the book, on passages of the text, or loose."""
 
-from afterdraft.desk.anchor import Anchor, anchor
-from afterdraft.desk.note import Note
+from collections.abc import Sequence
+
+from afterdraft.desk.anchor import Passage
+from afterdraft.desk.note import About, Note
 from afterdraft.errors import Missing, NotPossible
-from afterdraft.manuscript.division import Scene
-from afterdraft.manuscript.validity import leaf_at
+from afterdraft.work.about import about_called
 from afterdraft.work.called import scene_called
+from afterdraft.work.fastening import fastened, scene_of
 from afterdraft.work.plain import plain
 from afterdraft.work.ports import Book, Desk
 
 
-def write_note(book: Book, text: str, *, scene: str | None = None) -> Note:
-    """Raises `NotPossible` for an empty note, `Missing` where there is no such scene."""
-    words = _words(text)
-    name = "Loose note" if scene is None else f"Note on {scene_called(book, scene)}"
-    return book.edit(name, lambda desk: desk.add_note(text=words, scene=scene))
+def write_note(
+    book: Book, text: str, *, scene: str | None = None, about: About | None = None, ink: str | None = None
+) -> Note:
+    """On `about`, or on a `scene`, or loose; in an ink, or plain.
 
-
-def write_note_on_passage(book: Book, text: str, *, draft: str, paragraph: int, start: int, end: int) -> Note:
-    """A note on `start…end` of a paragraph's text; it belongs to the scene that holds the paragraph, for as long as
-    that one does.
-
-    Raises `NotPossible` for an empty note or passage, `Missing` where the paragraph is in no scene.
+    Raises `NotPossible` for an empty note, `Missing` where what it is about, or the ink, is not there.
     """
     words = _words(text)
-    holder = leaf_at(book.division(draft), paragraph)
-    if holder is None or not isinstance(holder[0], Scene):
+    place = about or About(scene)
+    called = about_called(book, place)
+    name = f"Note on {called}" if called else "Loose note"
+    return book.edit(name, lambda desk: desk.add_note(text=words, about=place, ink=ink))
+
+
+def write_note_on_passage(
+    book: Book, text: str, *, draft: str, passages: Sequence[Passage], ink: str | None = None
+) -> Note:
+    """A note on stretches of the text; it belongs to the scene that holds the first, for as long as that one does.
+
+    Raises `NotPossible` for an empty note or passage, `Missing` where the passage is in no scene.
+    """
+    words = _words(text)
+    if not passages:
+        raise NotPossible("There is no such passage.")
+    scene = scene_of(book.division(draft), passages[0].paragraph)
+    if scene is None:
         raise Missing("A scene with this passage")
-    scene = holder[0].id
 
     def change(desk: Desk) -> Note:
-        return desk.add_note(text=words, scene=scene, anchor=_fastened(desk, draft, paragraph, start, end))
+        anchors = fastened(desk, draft, passages)
+        return desk.add_note(text=words, scene=scene, anchors=anchors, ink=ink)
 
     return book.edit(f"Note on a passage of {scene_called(book, scene)}", change)
-
-
-def _fastened(desk: Desk, draft: str, paragraph: int, start: int, end: int) -> Anchor:
-    text = desk.text(draft, paragraph)
-    if not 0 <= start < end <= len(text):
-        raise NotPossible("There is no such passage.")
-    return anchor(draft=draft, paragraph=paragraph, text=text, start=start, end=end)
 
 
 def _words(text: str) -> str:

@@ -382,3 +382,75 @@ def test_the_end_is_a_mark_and_no_chapter() -> None:
 def test_an_epilogue_among_plain_headings() -> None:
     plain = [[Block(f"Chapter {n}"), *told(10)] for n in (1, 2, 3)]
     assert chapters(draft(*plain, Block("Epilogue"), told(3)))[-1] == (None, "", "epilogue")
+
+
+def test_capitals_tell_chapters_from_sections() -> None:
+    pieces = [
+        [
+            heading(title, CENTRED, SPACE),
+            *told(15),
+            *[x for s in sections for x in (heading(s, CENTRED, SPACE), *told(5))],
+        ]
+        for title, sections in (
+            ("THE FERRY", ("A Late Boat", "The Rope")),
+            ("THE WEIR", ("Low Water", "A Lamp")),
+            ("THE ORCHARD", ("Windfalls", "The Gate")),
+        )
+    ]
+    book = draft(told(1), *pieces)
+    assert [title for _, title, _ in chapters(book) if title] == ["THE FERRY", "THE WEIR", "THE ORCHARD"]
+
+
+def test_names_in_a_louder_look_with_no_text_of_their_own_are_parts() -> None:
+    loud = Look(align="center", bold=True, italic=True)
+    parts = [
+        [heading(part, loud), *[x for name in names for x in (heading(name), *told(40))]]
+        for part, names in (
+            ("The Spring", ("The Ferry", "The Weir", "The Rope")),
+            ("The Summer", ("The Orchard", "The Lamp", "The Gate")),
+            ("The Autumn", ("The Ledger", "The Quarry", "The Bell")),
+        )
+    ]
+    book = draft(*parts)
+    assert [part.title for part in book.division.parts] == ["The Spring", "The Summer", "The Autumn"]
+    assert len(chapters(book)) == 9
+
+
+def test_a_lone_first_heading_of_a_whole_book_names_the_book() -> None:
+    book = draft(styled("The Weir", 1), Block("by Ilse Tovik"), told(600))
+    assert (book.title, chapters(book)) == ("The Weir", [(None, "", "chapter")])
+
+
+def test_a_lone_first_heading_of_a_chapters_length_names_the_chapter() -> None:
+    assert chapters(draft(styled("The Weir", 1), told(60))) == [(None, "The Weir", "chapter")]
+
+
+def test_a_title_over_several_lines_is_one() -> None:
+    rows = ("Chapter 3: Mr. Harm, Miss Tovik, and the Ferryman of", "Lower Quay")
+    later = [heading(f"Chapter {n}: The Weir", CENTRED) for n in (4, 5)]
+    book = draft(
+        [heading(rows[0], CENTRED), Block(rows[1], look=CENTRED)], told(20), later[0], told(20), later[1], told()
+    )
+    assert chapters(book)[0][:2] == (3, "Mr. Harm, Miss Tovik, and the Ferryman of Lower Quay")
+
+
+def test_a_file_that_begins_with_another_look_is_a_chapter_among_files_that_are() -> None:
+    first = Gap(file=True)
+    pieces = [[heading(f"Chapter {n}", HEADING, first), *told(20)] for n in (1, 2, 3)]
+    book = draft(*pieces, [Block("The Weir", gap=first), *told(20)])
+    assert [title or number for number, title, _ in chapters(book)] == [1, 2, 3, "The Weir"]
+
+
+def test_blank_lines_alone_divide_into_scenes_and_a_doubt_is_shown() -> None:
+    book = draft(*[[*told(20), line(f"The tide turned on the {day}, and she went down to the quay again.")]
+                   for day in ("Monday", "Tuesday", "Friday")], told(20))  # fmt: skip
+    assert [(doubt.chosen, doubt.other) for doubt in book.doubts] == [("scene", "chapter")]
+    assert book.doubts[0].paragraph == book.division.scenes[1].at
+
+
+def test_a_gap_that_begins_no_scene_is_a_doubt() -> None:
+    letter = [line("“Come at once,” he had written."), *told(1)]
+    book = draft(
+        [heading("Chapter 1"), *told(30), *letter, line("She put it down."), *told(30)], heading("Chapter 2"), told()
+    )
+    assert {doubt.other for doubt in book.doubts} == {"scene"}

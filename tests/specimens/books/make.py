@@ -7,6 +7,7 @@ import shutil
 import tempfile
 from pathlib import Path
 
+from afterdraft.desk.anchor import Passage
 from afterdraft.store.migrations import MIGRATIONS
 from afterdraft.work.split_scene import split_scene
 from afterdraft.work.write_field import write_field
@@ -25,7 +26,7 @@ def main() -> None:
             for card, text in zip(cards, ("Ottla comes early.", "Rain."), strict=False):
                 write_field(book, "card", card.id, "summary", text, revision=1, client="a", sequence=1, done=True)
             write_note(book, "Which step?")
-            write_note_on_passage(book, "Late for what?", draft=draft, paragraph=4, start=1, end=5)
+            write_note_on_passage(book, "Late for what?", draft=draft, passages=[Passage(4, 1, 5)])
             split_scene(book, draft, 4)
         shutil.copy(book.path, target)
 

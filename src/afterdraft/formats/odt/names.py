@@ -3,8 +3,6 @@
 import re
 from functools import lru_cache
 
-from afterdraft.formats.markup import Node
-
 _ODF = "urn:oasis:names:tc:opendocument:xmlns"
 OFFICE = f"{{{_ODF}:office:1.0}}"
 TEXT = f"{{{_ODF}:text:1.0}}"
@@ -47,7 +45,3 @@ def whole(text: str | None, default: int) -> int:
 def level(text: str | None) -> int:
     """An outline or list level, 1…10, as counted from 0."""
     return max(1, min(whole(text, 1), 10)) - 1
-
-
-def found(node: Node | None, tag: str) -> Node | None:
-    return node.find(tag) if node is not None else None

@@ -2,17 +2,22 @@
 
 `structure` reads top to bottom: what each line shows (`lines`), which are contents pages, which are
 headings and of what rank (one decision over the whole file), what further lines belong to them, what is
-front and back matter, and where scenes break within chapters.
+front and back matter, and where scenes break within chapters. Running heads and page numbers that were typed into
+the text are left out of all this (`furniture`).
 """
+
+from dataclasses import replace
 
 from afterdraft.manuscript.blocks import Blocks
 from afterdraft.manuscript.draft import Draft
 from afterdraft.manuscript.structure.build import Found, build
 from afterdraft.manuscript.structure.contents import contents_lines
 from afterdraft.manuscript.structure.doubts import doubts
+from afterdraft.manuscript.structure.furniture import furniture
 from afterdraft.manuscript.structure.lines import read_lines
 from afterdraft.manuscript.structure.matter import back_pieces, front_pieces
 from afterdraft.manuscript.structure.ranks import rank_headings
+from afterdraft.manuscript.structure.spread import spread
 from afterdraft.manuscript.structure.titlepage import title_and_author
 from afterdraft.manuscript.structure.titles import titled
 
@@ -21,6 +26,15 @@ __all__ = ["structure"]
 
 def structure(blocks: Blocks) -> Draft:
     """The draft as recovered: every block keeps its place, ids are provisional. Linear in the text."""
+    aside = furniture(blocks.blocks)
+    if not aside:
+        return _structure(blocks)
+    kept = [index for index in range(len(blocks.blocks)) if index not in aside]
+    without = _structure(replace(blocks, blocks=tuple(blocks.blocks[index] for index in kept)))
+    return replace(spread(without, kept, len(blocks.blocks)), source=blocks)
+
+
+def _structure(blocks: Blocks) -> Draft:
     lines = read_lines(blocks.blocks)
     contents = contents_lines(lines)
     headings = titled(lines, rank_headings(lines, contents))

@@ -29,18 +29,21 @@ class Habit:
 def alike(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     """Further chapters; none but prologues and the like where there are so many that they must be sections."""
     chapters = [book.lines[heading.at] for heading in headings if heading.rank == "chapter"]
-    lines = list(_lines(book, {heading.at for heading in headings}, chapters))
+    parts = {heading.at for heading in headings if heading.rank == "part"}
+    lines = list(_lines(book, {heading.at for heading in headings}, parts, chapters))
     alone = [line for line in lines if _stands_alone(line)]
     if len(lines) - len(alone) > max(FEW, MANY * len(chapters)):
         lines = alone
-    return [Heading(line.index, "chapter", sure=0.8) for line in lines]
+    return [Heading(line.index, "chapter", sure=0.81) for line in lines]
 
 
-def _lines(book: Book, known: Set[int], chapters: Sequence[Line]) -> Iterator[Line]:
+def _lines(book: Book, known: Set[int], parts: Set[int], chapters: Sequence[Line]) -> Iterator[Line]:
     habit = _habit(chapters)
     zone = NEVER  # the last line of a heading's run of lines
     for line in book.lines:
         under = zone == line.index - 1 and not line.turn
+        if under and zone in parts and _stands_alone(line):
+            under = False  # a part's first chapter is its prologue
         if line.index in known or (under and line.short and line.weight > 0):
             zone = line.index
         elif line.index in book.skip or under or not heads(line) or runs_on(book.lines, line):

@@ -70,9 +70,9 @@ def _by_gap(lines: Sequence[Line], line: Line, *, spaced: bool, paged: bool) -> 
     if line.rule:
         return Break(line.index, "mark", 1.0)
     if line.turn and paged and not runs_over(lines[line.index - 1].text):
-        return Break(line.index, "page", 0.8)
+        return Break(line.index, "page", 0.85)
     if line.wide and spaced and _both_told(lines, line):
-        return Break(line.index, "space", 0.8)
+        return Break(line.index, "space", 0.83)
     return None
 
 

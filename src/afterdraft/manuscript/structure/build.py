@@ -130,7 +130,13 @@ def _scenes(
             yield Scene(f"scene-{number}", at, began="heading", sure=heading.sure, title=one.title)
         else:
             began = "page" if one.began == "none" and found.lines[at].turn and at else one.began
-            yield Scene(f"scene-{number}", at, began=began, sure=one.sure, title=one.title)
+            yield Scene(
+                f"scene-{number}",
+                at,
+                began=began,
+                sure=0.88 if at in openings and _headed(found) else one.sure,
+                title=one.title,
+            )
 
 
 def _matter(found: Found) -> Iterator[Matter]:

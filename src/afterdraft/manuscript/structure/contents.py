@@ -58,7 +58,8 @@ def _entries(lines: Sequence[Line], start: int) -> Iterator[int]:
     usual = lines[start + 1].wide if start + 1 < len(lines) else 0
     for found, line in enumerate(lines[start:]):
         key = re.sub(r"\W+", "", line.text).casefold()
-        if not line.short or (first and line.turn) or (found >= RUN and line.wide > usual):
+        headed = line.shape.level > lines[start].shape.level
+        if not line.short or headed or (first and line.turn) or (found >= RUN and line.wide > usual):
             return
         if key == first and not all(after.short for after in lines[line.index + 1 : line.index + 1 + REPEATED]):
             return

@@ -13,7 +13,9 @@ OF_A_KIND = 3
 SHOWN = 40  # characters of a line that are quoted
 SURE = 0.9
 MARKS = 3  # typed breaks from which extra space may be an accident
-LOUD = 2.0  # look from which a line that was left in the text deserves a question: two signs of a heading
+LOUD = 1.0  # look from which a line that was left in the text deserves a question: one sign of a heading
+GAPS = 6  # gaps without a scene that are asked about; more would be the file's layout
+BLIND = 2  # breaks by space from which a file without headings is asked whether they are chapters
 LONG = 150  # words of unheaded front matter that may be told
 
 
@@ -22,13 +24,15 @@ def doubts(found: Found, division: Division) -> tuple[Doubt, ...]:
     kinds = (
         _numbers(found, division),
         _opening(found, division),
+        _levels(found, division),
         _unnumbered(found, division),
         _matter(found),
         _missed(found, division),
         _scenes(found, division),
     )
-    chosen = [doubt for kind in kinds for doubt in list(kind)[:OF_A_KIND]][:MOST]
-    return tuple(sorted(chosen, key=lambda doubt: doubt.paragraph))
+    chosen = [*(doubt for kind in kinds for doubt in list(kind)[:OF_A_KIND]), *_gaps(found, division)]
+    by_place = {doubt.paragraph: doubt for doubt in reversed(chosen[:MOST])}
+    return tuple(by_place[place] for place in sorted(by_place))
 
 
 def _numbers(found: Found, division: Division) -> Iterator[Doubt]:
@@ -52,6 +56,44 @@ def _opening(found: Found, division: Division) -> Iterator[Doubt]:
     if first and found.headings and _heading_of(found, first) is None:
         what = "The text before the first heading has none of its own; it was taken for story."
         yield Doubt(what, first.at, "chapter", "front matter")
+
+
+def _levels(found: Found, division: Division) -> Iterator[Doubt]:
+    """Only blank lines divide the text: they may begin chapters as well as scenes."""
+    spaced = [scene for scene in division.scenes if scene.began == "space"]
+    shown = sum(_shows(found.lines[one.at]) for one in found.headings)
+    if len(spaced) >= BLIND and shown * 2 <= len(found.headings) and shown < BLIND:
+        what = (
+            "Nothing but blank lines divides the text; they were taken for scene breaks, and some may begin chapters."
+        )
+        yield Doubt(what, spaced[0].at, "scene", "chapter")
+
+
+def _shows(line: Line) -> bool:
+    """Something but its place says that the line is a heading."""
+    return line.weight > 0 or line.turn or line.name.number is not None
+
+
+def _gaps(found: Found, division: Division) -> Sequence[Doubt]:
+    """Extra space at which no scene was begun, in a text where it is seldom; none where there is much of it."""
+    starts = {scene.at for scene in division.scenes}
+    gaps = [
+        line
+        for line in found.lines
+        if line.wide and line.index not in starts and division.roles[line.index] == "story" and _told_above(found, line)
+    ]
+    if len(gaps) > GAPS:
+        return ()
+    return [
+        Doubt(f"There is extra space above {_quoted(line)}; no scene was begun there.", line.index, "text", "scene")
+        for line in gaps
+    ]
+
+
+def _told_above(found: Found, line: Line) -> bool:
+    """A paragraph of text stands above; space under a heading or a mark says nothing."""
+    above = found.lines[line.index - 1] if line.index else None
+    return above is not None and not above.mark and above.index >= found.start
 
 
 def _unnumbered(found: Found, division: Division) -> Iterator[Doubt]:
@@ -83,9 +125,10 @@ def _missed(found: Found, division: Division) -> Iterator[Doubt]:
     loud = [
         line for line in found.lines if division.roles[line.index] == "story" and _is_loud(found.lines, line, starts)
     ]
+    least = min((found.lines[one.at].weight for one in found.headings if one.rank == "chapter"), default=0.0)
     for line in sorted(loud, key=lambda line: -line.weight)[:OF_A_KIND]:
         what = f"{_quoted(line)} may be a heading; it was left in the text."
-        yield Doubt(what, line.index, "text", "chapter")
+        yield Doubt(what, line.index, "text", "chapter" if line.weight >= least else "scene")
 
 
 def _is_loud(lines: Sequence[Line], line: Line, starts: Set[int]) -> bool:

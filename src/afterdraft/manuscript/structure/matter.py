@@ -75,7 +75,7 @@ def _title_lines(lines: Sequence[Line], end: int) -> int:
     count = 0
     while count < end and lines[count].short and (lines[count].weight > 0 or BY.match(lines[count].text)):
         count += 1
-        if count < end and (lines[count].turn or lines[count].wide > 1):
+        if count < end and (lines[count].turn or lines[count].wide > 1 or front_kind(lines[count].text)):
             return 0
     return count if count < end and not lines[count].short else 0
 
@@ -109,4 +109,5 @@ def _is_told(lines: Sequence[Line], piece: Piece, *, headed: bool) -> bool:
         return piece.kind == "other" or (piece.kind == "title page" and long)
     if piece.kind != "other":
         return False
-    return sum(line.words for line in lines[piece.at : piece.end]) > PROSE_WORDS and not lines[piece.at].weight
+    prose = (line for line in lines[piece.at : piece.end] if not line.weight and "\n" not in line.text)
+    return sum(line.words for line in prose) > PROSE_WORDS and not lines[piece.at].weight

@@ -5,8 +5,18 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence, Set
 from typing import NamedTuple
 
-from afterdraft.manuscript.structure.lines import Line, Shape, title_case
-from afterdraft.manuscript.structure.rank import Book, Heading, heads, parts, runs_on, stops
+from afterdraft.manuscript.structure.lines import Line, Shape, is_speech, title_case, uncapped
+from afterdraft.manuscript.structure.rank import (
+    MOST,
+    NAME_LINES,
+    PART_WORDS,
+    Book,
+    Heading,
+    heads,
+    parts,
+    runs_on,
+    stops,
+)
 from afterdraft.manuscript.structure.sections import sections
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
@@ -34,10 +44,15 @@ def named(book: Book) -> list[Heading]:
     sound = groups(book, frozenset(heading.at for heading in above))
     best = max(sound, key=_score, default=[])
     if not best or _score(best) < GOOD:
-        return above + _alone(book)
-    best = max((group for group in sound if _covers(book, group, best)), key=_loudness)
+        return above + (_alone(book) or _only_one(book))
+    loudest = max((group for group in sound if _covers(book, group, best)), key=_loudness)
+    if _are_parts(book, loudest, best):
+        above = above + [Heading(line.index, "part", sure=0.8) for line in loudest]
+    else:
+        best = loudest
     places = {line.index for line in best} | {heading.at for heading in _alone(book)}
-    headings = above + [Heading(at, "chapter", sure=0.8) for at in places]
+    places -= {heading.at for heading in above}
+    headings = above + [Heading(at, "chapter", sure=0.82) for at in places]
     headings.sort(key=lambda heading: heading.at)
     return headings + sections(book, headings)
 
@@ -47,7 +62,9 @@ def groups(book: Book, above: Set[int]) -> list[list[Line]]:
     openers = list(_openers(book, above))
     looks: defaultdict[Look, list[Line]] = defaultdict(list)
     for line in openers:
-        looks[Look(line.shape._replace(caps=False), line.turn, line.wide > 1)].append(line)
+        looks[Look(uncapped(line), line.turn, line.wide > 1)].append(line)
+        if line.shape.caps:  # capitals may be what tells chapters from sections
+            looks[Look(line.shape, line.turn, line.wide > 1)].append(line)
     sound = [kept for group in looks.values() if (kept := _with_text(book, group)) and _apart(book, kept)]
     return [[*_very_first(book, openers, group), *group] for group in sound]
 
@@ -61,16 +78,43 @@ def _covers(book: Book, group: Sequence[Line], best: Sequence[Line]) -> bool:
     return len(group) >= FEW and early and late
 
 
+def _are_parts(book: Book, outer: Sequence[Line], inner: Sequence[Line]) -> bool:
+    """The outer lines have no text of their own, and what lies between the inner ones is as long as chapters."""
+    heads = {line.index for line in outer}
+    below = {line.index for line in inner} - heads
+    if len(below) <= len(outer):
+        return False
+    direct = sum(any(place + more in below for more in range(1, NAME_LINES + 1)) for place in heads)
+    words = book.words(min(below), len(book.lines)) / len(below)
+    return direct >= MOST * len(outer) and words >= PART_WORDS
+
+
 def _loudness(group: Sequence[Line]) -> float:
     """What one line of the group shows, on average: chapters are set louder than what lies within them."""
     return sum(_worth(line) for line in group) / len(group)
 
 
 def _very_first(book: Book, openers: Sequence[Line], group: Sequence[Line]) -> list[Line]:
-    """The file's first line, if it looks like the group: it needs no new page or space above to begin a chapter."""
-    first = openers[0]
-    alike = first.index == 0 < group[0].index and first.shape == group[0].shape
-    return [first] if alike and book.words(1, group[0].index) >= OWN_WORDS else []
+    """The last line before the group that looks like it but for the gap above: the first chapter begins at the
+    file's first line, or on a page of its own, or with more space, where the others do not."""
+    look, start = _face(group[0]), group[0].index
+    caps = all(line.shape.caps for line in group)
+    alike = (line for line in openers if _face(line) == look and (line.shape.caps or not caps))
+    before = [line for line in alike if line.index < start]
+    first = before[-1] if before else None
+    if first is None or not _tells(book, first.index + 1, start):
+        return []
+    return [first] if first.index == 0 or _gap(first) >= _gap(group[0]) else []
+
+
+def _face(line: Line) -> Shape:
+    """The look, without the name of the style: one for "centred" and one for "centred, new page" look alike."""
+    return uncapped(line)._replace(style="")
+
+
+def _gap(line: Line) -> int:
+    """How much a line stands apart from what is above it: a page's turn most of all."""
+    return 3 if line.turn else min(line.wide, 2)
 
 
 def _openers(book: Book, above: Set[int]) -> Iterator[Line]:
@@ -79,13 +123,23 @@ def _openers(book: Book, above: Set[int]) -> Iterator[Line]:
     for line in book.lines:
         if line.index in book.skip or line.index in above or not heads(line) or not _worth(line):
             continue
+        if BY_LINE.match(line.text):
+            before = NEVER
+            continue
         if ends_book(line.text) or front_kind(line.text) or back_kind(line.text) or line.shape.right:
             continue
-        if runs_on(book.lines, line):
+        if runs_on(book.lines, line) or is_speech(line.text) or _strays(line):
             continue
-        if line.index > before + 1 or line.turn:
+        if line.index > before + 1 or line.turn or line.wide > 1:
             yield line
-        before = NEVER if BY_LINE.match(line.text) else line.index
+        before = line.index
+
+
+def _strays(line: Line) -> bool:
+    """Nothing but its size sets the line apart, and it reads like text: pasted in from elsewhere."""
+    shape = line.shape
+    apart = shape.level or shape.centred or shape.bold or shape.caps or line.turn or line.wide
+    return shape.big and not apart and not title_case(line.text)
 
 
 def _worth(line: Line) -> float:
@@ -97,7 +151,19 @@ def _worth(line: Line) -> float:
 def _with_text(book: Book, group: Sequence[Line]) -> list[Line]:
     """Those that have text under them."""
     ends = stops([line.index for line in group], len(book.lines))
-    return [line for line, end in zip(group, ends, strict=True) if book.words(line.index + 1, end) >= OWN_WORDS]
+    return [line for line, end in zip(group, ends, strict=True) if _tells(book, line.index + 1, end)]
+
+
+def _tells(book: Book, start: int, end: int) -> bool:
+    """The lines hold text: what is set apart, and what a heading of front matter stands over, is none."""
+    words = 0
+    for line in book.lines[start:end]:
+        if line.short and front_kind(line.text) and _worth(line):
+            return False
+        words += line.words if line.weight < 1 else 0
+        if words >= OWN_WORDS:
+            return True
+    return False
 
 
 def _apart(book: Book, group: Sequence[Line]) -> bool:
@@ -110,10 +176,20 @@ def _score(group: Sequence[Line]) -> float:
     return sum(_worth(line) - WORTH / 2 for line in group)
 
 
+def _only_one(book: Book) -> list[Heading]:
+    """A name on a page of its own, set apart, over the whole text."""
+    openers = [line for line in _openers(book, frozenset()) if line.index and line.turn and line.weight >= WORTH]
+    early = [line for line in openers if book.told[line.index] <= EARLY * book.told[-1]]
+    last = early[-1] if early else None
+    if last is None or len(early) < len(openers) or not _tells(book, last.index + 1, last.index + 1 + NAME_LINES):
+        return []
+    return [Heading(last.index, "chapter", sure=0.82)]
+
+
 def _alone(book: Book) -> list[Heading]:
     """ "Prologue", "Epilogue" in a book that has no other heading."""
     return [
-        Heading(line.index, "chapter", sure=0.8)
+        Heading(line.index, "chapter", sure=0.84)
         for line in book.lines
         if line.index not in book.skip
         and line.name.kind in ALONE

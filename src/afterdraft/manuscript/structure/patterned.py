@@ -12,7 +12,9 @@ from afterdraft.manuscript.structure.named import groups
 from afterdraft.manuscript.structure.rank import (
     GOOD,
     MOST,
+    NAME_LINES,
     NUMBERS,
+    PART_WORDS,
     Book,
     Heading,
     believed,
@@ -22,8 +24,6 @@ from afterdraft.manuscript.structure.sections import nested, sections
 from afterdraft.manuscript.structure.sequence import Candidate, Chain, best_chain
 
 LABELS = ("chapter", "letter")
-NAME_LINES = 3  # a name, a title, a line under it: so far above its first number a name may stand
-PART_WORDS = 1200  # words: sections within chapters are mostly shorter, chapters longer (common practice)
 
 
 def patterned(book: Book) -> list[Heading]:

@@ -15,6 +15,8 @@ GOOD = 2.0  # score from which a chain is believed; two plain numbered lines rea
 SURE_SINGLE = 3.5  # worth from which one labelled line is believed without a sequence
 OPENING = 500  # words of front matter that may stand before the first heading of a part of a book
 MOST = 0.7  # share of the members that show a habit, from which it is one
+NAME_LINES = 3  # a name, a title, a line under it: so far above what it heads a name may stand
+PART_WORDS = 1200  # words: sections within chapters are mostly shorter, chapters longer (common practice)
 TITLE_WORDS = 14  # longest line that is taken for a heading by its look alone
 
 
@@ -80,7 +82,16 @@ def _title_length(line: Line) -> bool:
 def parts(book: Book) -> list[Heading]:
     """Headings with the word for a part and a number, where they make a sequence."""
     chain = book.chains().get("part", Chain())
-    return [Heading(place, "part") for place in chain.places] if believed(chain) else []
+    good = believed(chain) or _stands_over_first(book, chain)
+    return [Heading(place, "part") for place in chain.places] if good else []
+
+
+def _stands_over_first(book: Book, chain: Chain) -> bool:
+    """One heading "Part I" right above "Chapter 1": the other parts lie in further files, or are not written yet."""
+    if len(chain.found) != 1 or chain.score < GOOD or chain.found[0].number != 1:
+        return False
+    after = book.lines[chain.places[0] + 1 :][:1]
+    return bool(after) and after[0].name.kind == "chapter" and after[0].name.number == 1
 
 
 def believed(chain: Chain) -> bool:

@@ -13,8 +13,9 @@ from itertools import zip_longest
 from afterdraft.manuscript.structure.lines import Line
 from afterdraft.manuscript.structure.named import named
 from afterdraft.manuscript.structure.patterned import patterned
-from afterdraft.manuscript.structure.rank import Book, Heading, book_of
+from afterdraft.manuscript.structure.rank import Book, Heading, book_of, heads
 from afterdraft.manuscript.structure.styled import styled
+from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
 TOLD_WORDS = 100  # more than lines under a part's heading hold: an epigraph, an argument
@@ -24,22 +25,43 @@ def rank_headings(lines: Sequence[Line], skip: Set[int]) -> tuple[Heading, ...]:
     """First lines of headings in order; `skip` are lines of contents pages."""
     book = book_of(lines, skip)
     headings = styled(book) or patterned(book) or named(book)
+    headings += _of_files(book, headings)
     headings.sort(key=lambda heading: heading.at)
     return tuple(_childless_told(book, _parents_raised(book, headings)))
 
 
+def _of_files(book: Book, headings: Sequence[Heading]) -> list[Heading]:
+    """Where chapters begin at the beginnings of files and nowhere else, so do those whose heading has another look."""
+    starts = {line.index for line in book.lines if line.file} - book.skip
+    chapters = {heading.at for heading in headings if heading.rank == "chapter"}
+    known = {heading.at for heading in headings}
+    if len(chapters) < 2 or not chapters <= starts | {0}:
+        return []
+    unknown = (book.lines[at] for at in starts - known)
+    return [Heading(line.index, "chapter", sure=0.86) for line in unknown if heads(line) and not _is_matter(line)]
+
+
+def _is_matter(line: Line) -> bool:
+    return bool(front_kind(line.text) or back_kind(line.text) or ends_book(line.text))
+
+
 def _parents_raised(book: Book, headings: Sequence[Heading]) -> list[Heading]:
-    """A prologue or epilogue that numbered chapters stand in, and no text of its own, is a part."""
+    """A prologue or epilogue that chapters stand in, and no text of its own, is a part."""
     return [
-        replace(heading, rank="part")
-        if after
-        and heading.rank == after.rank == "chapter"
-        and book.lines[heading.at].name.kind in ALONE
-        and book.lines[after.at].name.number == 1
-        and book.words(heading.at + 1, after.at) < TOLD_WORDS
-        else heading
+        replace(heading, rank="part") if after and _holds_chapters(book, heading, after) else heading
         for heading, after in _with_next(headings)
     ]
+
+
+def _holds_chapters(book: Book, heading: Heading, after: Heading) -> bool:
+    """A chapter numbered 1 follows with no text between, or one by name that is no title to go with the heading."""
+    first, second = book.lines[heading.at], book.lines[after.at]
+    if not heading.rank == after.rank == "chapter" or first.name.kind not in ALONE:
+        return False
+    if second.name.number == 1:
+        return book.words(heading.at + 1, after.at) < TOLD_WORDS
+    own = bool(first.name.title) or second.turn
+    return own and after.at == heading.at + 1 and second.name.kind == "none"
 
 
 def _childless_told(book: Book, headings: Sequence[Heading]) -> Iterator[Heading]:

@@ -5,7 +5,7 @@ from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Iterator, Sequence, Set
 
-from afterdraft.manuscript.structure.lines import Line, ends_sentence, is_speech, title_case
+from afterdraft.manuscript.structure.lines import Line, ends_sentence, is_speech, title_case, uncapped
 from afterdraft.manuscript.structure.rank import GOOD, MOST, NUMBERS, Book, Heading, stops, titular
 from afterdraft.manuscript.structure.sequence import Chain
 
@@ -34,8 +34,23 @@ def _numbered(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     found: list[Heading] = []
     for family, chain in book.chains(above, without=frozenset(above)).items():
         if family in NUMBERS and chain.score >= GOOD and len(chain.found) > 1 and nested(above, chain):
-            found.extend(Heading(place, "section", sure=0.9) for place in chain.places)
+            places = [*chain.places, *_between(book, above, family, chain)]
+            found.extend(Heading(place, "section", sure=0.9) for place in places)
     return found
+
+
+def _between(book: Book, above: Sequence[int], family: str, chain: Chain) -> Iterator[int]:
+    """Numbers that the run leaves out because they stand close to the one before, if they look like the others."""
+    looks = {uncapped(one.line) for one in chain.found}
+    known = set(chain.places)
+    before = (-1, 0)  # chapter, number
+    for one in book.families(above, without=frozenset(above)).get(family, ()):
+        here = (bisect_right(above, one.line.index), one.number)
+        follows = here == (before[0], before[1] + 1) or here == (here[0], 1)
+        if one.line.index in known or (follows and uncapped(one.line) in looks and one.worth > 0):
+            before = here
+            if one.line.index not in known:
+                yield one.line.index
 
 
 def _titled(book: Book, headings: Sequence[Heading]) -> list[Heading]:
@@ -43,7 +58,7 @@ def _titled(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     for line in _titles(book, {heading.at for heading in headings}):
         groups[line.shape._replace(caps=False)].append(line)
     return [
-        Heading(line.index, "section", sure=0.8 if len(group) >= SEVERAL else 0.6)
+        Heading(line.index, "section", sure=0.87 if len(group) >= SEVERAL else 0.6)
         for group in groups.values()
         if _sound(book, group)
         for line in group
@@ -79,7 +94,7 @@ def _apart(line: Line) -> bool:
     """By space above, by weight or capitals, or as a place or date in italics."""
     if line.wide or line.turn:
         return True
-    loud = line.weight >= 1 and (line.shape.bold or line.shape.caps or line.shape.big)
+    loud = line.weight >= 1 and (line.shape.bold or line.shape.caps or line.shape.big or line.shape.centred)
     return loud or (line.shape.italic and line.weight > 0 and bool(SLUG.search(line.text)))
 
 

@@ -4,14 +4,14 @@ from collections.abc import Iterator, Sequence, Set
 from itertools import pairwise
 
 from afterdraft.manuscript.structure.lines import Line
-from afterdraft.manuscript.structure.rank import MOST, Book, Heading, parts, stops
+from afterdraft.manuscript.structure.rank import MOST, PART_WORDS, Book, Heading, parts, stops
 from afterdraft.manuscript.structure.sections import sections
 from afterdraft.manuscript.structure.sequence import Chain
 from afterdraft.manuscript.structure.vocabulary import back_kind, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
 OWN_WORDS = 50  # words of its own from which a heading is taken to head text, not further headings
-PART_WORDS = 1200  # words: sections within chapters are mostly shorter, chapters longer (common practice)
+LONGEST_CHAPTER = 20_000  # words (common practice)
 NUMBERED_KINDS = ("chapter", "letter")
 
 
@@ -22,7 +22,9 @@ def styled(book: Book) -> list[Heading]:
     unmarked = [place for place in chain.places if not book.lines[place].shape.level]
     if not marked or (len(chain.found) > 2 and len(unmarked) > len(chain.found) / 2):
         return []
-    marked = list(_without_continuations(marked))
+    marked = list(_without_continuations(_without_book_title(book, marked)))
+    if not marked:
+        return []
     level = _chapter_level(book, marked)
     headings = list(_ranked(book, _without_matter(marked, level), level))
     if not any(heading.rank == "chapter" for heading in headings):
@@ -33,6 +35,19 @@ def styled(book: Book) -> list[Heading]:
     if any(heading.rank == "section" for heading in headings):
         return headings
     return headings + sections(book, headings)
+
+
+def _without_book_title(book: Book, marked: Sequence[Line]) -> Sequence[Line]:
+    """Without the file's first line, where it alone has the highest level, and no number: it names the book.
+
+    So does the only heading of a file that is longer than chapters are.
+    """
+    first, *rest = marked
+    if first.index or first.name.kind != "none" or first.name.number is not None:
+        return marked
+    above = len(rest) > 1 and all(line.shape.level > first.shape.level for line in rest)
+    only = not rest and book.words(0, len(book.lines)) > LONGEST_CHAPTER
+    return rest if above or only else marked
 
 
 def _without_continuations(marked: Sequence[Line]) -> Iterator[Line]:
@@ -107,7 +122,7 @@ def _without_matter(marked: Sequence[Line], level: int) -> list[Line]:
     upper = [line for line in marked if line.shape.level <= level]
     counted = [line.index for line in upper if line.name.number is not None or line.name.kind in ALONE]
     numbered = len(counted) * 2 >= len(upper)
-    first = counted[0] if numbered and counted else -1
+    first = _with_part(marked, counted[0], level) if numbered and counted else -1
     last = counted[-1] if counted else -1
     return [
         line
@@ -116,6 +131,14 @@ def _without_matter(marked: Sequence[Line], level: int) -> list[Line]:
         and (line.name.number is not None or not (front_kind(line.text) and line.index <= _first(upper)))
         and not (line.index > last and back_kind(line.text))
     ]
+
+
+def _with_part(marked: Sequence[Line], first: int, level: int) -> int:
+    """The first numbered heading, or the heading above it that has the level of later parts, with no text between."""
+    mine = next(line.shape.level for line in marked if line.index == first)
+    later = {line.shape.level for line in marked if line.index > first and line.shape.level < min(mine, level + 1)}
+    above = [line for line in marked if line.index == first - 1 and line.shape.level in later]
+    return first - 1 if above and not front_kind(above[0].text) else first
 
 
 def _first(upper: Sequence[Line]) -> int:

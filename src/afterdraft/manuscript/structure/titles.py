@@ -1,17 +1,21 @@
 """The further lines of a heading: a title under its number, then an argument, an epigraph, a subtitle."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from afterdraft.manuscript.structure.lines import Line, Shape, ends_sentence, is_speech, speaks, title_case
-from afterdraft.manuscript.structure.rank import MOST, Heading, Rank, stops, titular
+from afterdraft.manuscript.structure.rank import MOST, Heading, Rank, heads, stops, titular
 from afterdraft.manuscript.structure.wording import ALONE
 
 TITLE_WORDS = 40  # of a title that its look shows to be one
+TITLE_LINES = 4
+FULL_LINE = 50  # characters of a line in the middle that has no room for more (common practice: 60 columns, or fewer)
+SMALL = 4  # letters of a word that no title ends with, "the", "with"
 HEAD_WORDS = 60  # an epigraph of some lines; longer set-off text under a heading is told (common practice)
 SHORT_HEAD_WORDS = 30  # between a chapter's heading and its first section's: a line or two
 HEAD_LINES = 6  # a longer run of set-off lines is a document that the story opens with
+TITLE_STYLES = ("subtitle",)  # under a number without a title
 HEAD_STYLES = ("epigraph", "argument", "subtitle", "quote", "motto", "attribution")
 ARGUMENT = re.compile(r"(in which|wherein|containing|showing how|being) .+|\(.+\)[.*_]*", re.IGNORECASE | re.DOTALL)
 
@@ -44,13 +48,41 @@ def _titled(lines: Sequence[Line], heading: Heading, limit: int, below: Rank | N
     title, end = first.name.title, heading.at + 1
     under = lines[end] if end < limit else None
     if under and wants_title(first) and _is_title(first, under, plain=plain):
-        title, end = " ".join(under.text.split()), end + 1
+        title, end = _whole(lines, end, limit)
+    elif title and under and _runs_over(first, under):
+        more, end = _whole(lines, end, limit)
+        title = _joined((title, more))
     told = _told(lines, end, limit)
     if limit < len(lines) and _only_head(lines, heading, end, limit, below):
         told = limit
     if heading.rank == "section":
         title = f"{first.label} {first.text}".strip() if end == heading.at + 1 else f"{first.text}: {title}"
     return Titled(heading.at, heading.rank, heading.sure, _clean(title), end, told)
+
+
+def _whole(lines: Sequence[Line], start: int, limit: int) -> tuple[str, int]:
+    """The title that begins at line `start`, and where it ends: one set in the middle may run on over several lines."""
+    end = start + 1
+    while end < min(limit, start + TITLE_LINES) and _runs_over(lines[end - 1], lines[end]):
+        end += 1
+    return _joined(line.text for line in lines[start:end]), end
+
+
+def _joined(texts: Iterable[str]) -> str:
+    """Lines of a title as one: a hyphen at a line's end stays, and no space comes after it."""
+    title = ""
+    for text in texts:
+        title += " " * bool(title and not title.endswith("-")) + " ".join(text.split())
+    return title
+
+
+def _runs_over(line: Line, after: Line) -> bool:
+    if line.shape != after.shape or not line.shape.centred or line.plain or after.wide or after.turn or after.mark:
+        return False
+    last = line.text.split()[-1]
+    unfinished = last.endswith((",", ";", "—", "-")) or (last.islower() and len(last) <= SMALL)
+    full = len(line.text) + 1 + len(after.text.split()[0]) > FULL_LINE
+    return after.words <= TITLE_WORDS and (unfinished or full)
 
 
 def _is_title(first: Line, under: Line, *, plain: bool) -> bool:
@@ -78,7 +110,17 @@ def _looks_like_title(first: Line, under: Line) -> bool:
     if _face(first.shape) == _face(under.shape) and first.weight > 0 and under.weight > 0:
         return True
     shape = under.shape
-    return under.weight > 0 and (bool(shape.level) or shape.bold or shape.caps or shape.big or not shape.italic)
+    if shape.style.startswith(TITLE_STYLES):
+        return heads(under)
+    set_apart = bool(shape.level) or shape.bold or shape.caps or not shape.italic
+    return under.weight > 0 and (set_apart or shape.big) and not _only_bigger(under)
+
+
+def _only_bigger(line: Line) -> bool:
+    """Told text in another size, from another file perhaps: nothing else sets it apart."""
+    shape = line.shape
+    apart = shape.level or shape.centred or shape.right or shape.bold or shape.italic or shape.caps
+    return shape.big and not apart and not heads(line)
 
 
 def _face(shape: Shape) -> Shape:
@@ -124,7 +166,7 @@ def _is_head(lines: Sequence[Line], place: int, *, below_head: bool) -> bool:
         return True
     if line.shape.right:
         return below_head and speaks(line.text)
-    return line.weight > 0 or (line.short and _stands_apart(lines, place))
+    return (line.weight > 0 and not _only_bigger(line)) or (line.short and _stands_apart(lines, place))
 
 
 def _stands_apart(lines: Sequence[Line], place: int) -> bool:

@@ -29,9 +29,9 @@ BACK: tuple[tuple[str, MatterKind], ...] = (
     (r"(reading group|discussion|book club) (guide|questions).*|questions for discussion|permissions|credits", "other"),
     (r"licen[cs]e|uncopyright|copyright.*|transcriber[’']?s notes?", "other"),
 )
-END = re.compile(
-    r"(the end|finis|end|fin|ende|\W*-?30-?\W*|end of (book|part|volume|the first book)( \w+)?)", re.IGNORECASE
-)
+END = re.compile(r"(the end|finis|end|fin|ende|end of (book|part|volume|the first book)( \w+)?)", re.IGNORECASE)
+
+THIRTY = re.compile(r"[-–—#* ]*[-–—#*][ ]?30[ ]?[-–—#*][-–—#* ]*")  # a newspaper's sign for the end: "-30-"
 
 
 def front_kind(text: str) -> MatterKind | None:
@@ -46,7 +46,7 @@ def back_kind(text: str) -> MatterKind | None:
 
 def ends_book(text: str) -> bool:
     """The line says that the story is over: "THE END"."""
-    return bool(END.fullmatch(text.strip(" .*_-—–~#[]()\n")))
+    return bool(END.fullmatch(text.strip(" .*_-—–~#[]()\n")) or THIRTY.fullmatch(text.strip()))
 
 
 def _kind(text: str, table: tuple[tuple[str, MatterKind], ...]) -> MatterKind | None:

@@ -29,6 +29,7 @@ ALONE = {"prologue", "epilogue", "interlude"}  # these name a chapter without a 
 
 # the longest run of words that can be a number: "one hundred and twenty-one"
 LONGEST = 5
+SMALL = 3  # letters of a word that a title may leave small
 LABEL = re.compile(
     r"(?P<word>[^\W\d_]+)(?P<filler>\.?(?:[\s:–—-]+(?:the\s+|no\.?\s*|number\s+)?|(?=\d)|$))?", re.IGNORECASE
 )
@@ -105,7 +106,8 @@ def _unsigned(text: str, *, kind: Kind, word: str) -> Name | None:
     """A number and a title with nothing between them but space: `Chapter 3 The Ferry`."""
     number, _, title = text.partition(" ")
     numeral = read(number)
-    if numeral and title[:1].isupper() and not title.endswith("."):
+    told = title.endswith(".") and any(word[0].islower() for word in title.split() if len(word) > SMALL)
+    if numeral and title.lstrip("“‘\"'")[:1].isupper() and not told:
         return Name(kind, word, numeral.value, numeral.form, _title(title), "")
     return None
 

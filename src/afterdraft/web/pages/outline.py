@@ -1,5 +1,6 @@
 """The reverse outline: every scene's summary in order, and the plain reading view beside it."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from starlette.requests import Request
@@ -8,7 +9,11 @@ from starlette.responses import Response
 from afterdraft.manuscript.blocks import Block
 from afterdraft.manuscript.division import Role
 from afterdraft.manuscript.outline import ChapterView
+from afterdraft.web.lines import Mark, marks
+from afterdraft.web.marks import Mark as Tick
+from afterdraft.web.marks import ticks
 from afterdraft.web.render import book_of, frame, number_of, render
+from afterdraft.web.scene_lines import Carries, carries
 from afterdraft.web.view import BookView, view
 
 PIECE = 40_000  # words of plain reading on one page, so that the longest novel still opens at once
@@ -17,6 +22,9 @@ PIECE = 40_000  # words of plain reading on one page, so that the longest novel 
 @dataclass(frozen=True, slots=True)
 class OutlinePage:
     view: BookView
+    marks: Mapping[str, tuple[Mark, ...]]  # by scene id
+    ticks: Mapping[str, tuple[Tick, ...]]  # by scene id: inks of open notes, guarded passages
+    carries: Mapping[str, tuple[Carries, ...]]  # by scene id: what people come in and leave with
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +54,8 @@ class ReadingPage:
 def outline(request: Request) -> Response:
     """`/books/{book}/outline`"""
     seen = view(book_of(request))
-    return render(request, "outline.html", OutlinePage(seen), frame(request, "Reverse outline", "outline", book=seen))
+    context = OutlinePage(seen, marks(seen.book, seen.draft.id), ticks(seen), carries(seen))
+    return render(request, "outline.html", context, frame(request, "Reverse outline", "outline", book=seen))
 
 
 def reading(request: Request) -> Response:

@@ -1,15 +1,19 @@
 """Scenes: a scene's text and its card, one scene a page."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 
 from starlette.requests import Request
 from starlette.responses import Response
 
 from afterdraft.desk.card import Card
-from afterdraft.desk.note import Note
 from afterdraft.manuscript.blocks import Aside, Block
 from afterdraft.manuscript.outline import ChapterView, SceneView
+from afterdraft.web.noted import NotesHere, notes_here, stretches
+from afterdraft.web.prose import Stretch
 from afterdraft.web.render import book_of, frame, go, render
+from afterdraft.web.scene_lines import SceneLines, scene_lines, with_lines
+from afterdraft.web.suggesting import Perhaps, perhaps
 from afterdraft.web.view import BookView, chapter_title, view
 
 SECTION = 40  # paragraphs in one section of a long scene; sections out of sight are not laid out
@@ -29,6 +33,7 @@ class Line:
     number: int  # over the whole file
     block: Block
     kind: str  # class of the paragraph: "", "lines", "mark"
+    marked: tuple[Stretch, ...] = ()  # passages that notes are on, or that are guarded
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,11 +47,13 @@ class ScenePage:
     opens_chapter: bool
     sections: tuple[tuple[Line, ...], ...]
     card: Card
-    notes: tuple[Note, ...]
+    notes: NotesHere
     asides: tuple[Aside, ...]
+    lines: SceneLines
     before: Neighbour | None
     after: Neighbour | None
     next_unwritten: Neighbour | None
+    perhaps: Mapping[int, Perhaps] = field(default_factory=dict)  # where a scene may begin unmarked, by paragraph
 
 
 def first(request: Request) -> Response:
@@ -66,7 +73,8 @@ def scene(request: Request) -> Response:
     seen = view(book)
     shown = seen.by_code(request.path_params["code"])
     book.set_last_place(shown.scene.code)
-    context = scene_page(seen, shown)
+    places = {one.paragraph: one for one in perhaps(request, seen) or () if one.code == shown.scene.code}
+    context = replace(scene_page(seen, shown), perhaps=places)
     return render(
         request, "scene.html", context, frame(request, context.name, "scenes", book=seen, here=shown.scene.code)
     )
@@ -75,6 +83,9 @@ def scene(request: Request) -> Response:
 def scene_page(seen: BookView, shown: SceneView) -> ScenePage:
     book, draft = seen.book, seen.draft.id
     chapter = seen.chapter(shown)
+    notes = notes_here(seen, shown)
+    lines = scene_lines(seen, shown)
+    marked = with_lines(stretches(notes, draft), lines.marks, draft)
     part = next((view.part for view in seen.outline.parts if view.part.id == chapter.part), None)
     return ScenePage(
         view=seen,
@@ -84,24 +95,27 @@ def scene_page(seen: BookView, shown: SceneView) -> ScenePage:
         chapter_title=chapter_title(chapter),
         part_title=part.title if part else "",
         opens_chapter=chapter.scenes[0] is shown,
-        sections=_sections(_lines(seen, shown, book.blocks(draft, shown.start, shown.end))),
+        sections=_sections(_lines(seen, shown, book.blocks(draft, shown.start, shown.end), marked)),
         card=seen.cards[shown.scene.id],
-        notes=book.notes(scene=shown.scene.id),
+        notes=notes,
         asides=book.asides(draft, shown.start, shown.end),
+        lines=lines,
         before=_neighbour(seen, shown.index - 1),
         after=_neighbour(seen, shown.index + 1),
         next_unwritten=_next_unwritten(seen, shown.index),
     )
 
 
-def _lines(seen: BookView, shown: SceneView, blocks: tuple[Block, ...]) -> tuple[Line, ...]:
+def _lines(
+    seen: BookView, shown: SceneView, blocks: tuple[Block, ...], marked: Mapping[int, tuple[Stretch, ...]]
+) -> tuple[Line, ...]:
     """Story paragraphs, and marks inside the scene; its own opening mark and the headings stand in the page's head."""
     opening = shown.story[0] if shown.story else shown.end
     lines = []
     for number, block in enumerate(blocks, shown.start):
         role = seen.division.roles[number]
         if role == "story":
-            lines.append(Line(number, block, "lines" if "\n" in block.text else ""))
+            lines.append(Line(number, block, "lines" if "\n" in block.text else "", marked.get(number, ())))
         elif role == "mark" and number > opening:
             lines.append(Line(number, block, "mark"))
     return tuple(lines)

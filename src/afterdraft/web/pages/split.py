@@ -1,6 +1,6 @@
 """The split: how the manuscript was taken apart, and the acts that mend it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from starlette.requests import Request
 from starlette.responses import Response
@@ -9,6 +9,7 @@ from afterdraft.manuscript.blocks import Block
 from afterdraft.manuscript.division import Doubt, Role
 from afterdraft.manuscript.outline import ChapterView, MatterView, PartView, SceneView
 from afterdraft.web.render import book_of, frame, render
+from afterdraft.web.suggesting import Perhaps, perhaps
 from afterdraft.web.view import BookView, view
 
 
@@ -46,12 +47,17 @@ class SplitPage:
     opened: Opened | None
     matter_words: dict[str, str]  # first words of front and back matter, by id
     notices: tuple[str, ...]  # what was met in the file and not read
+    perhaps: tuple[Perhaps, ...] | None = None  # where a scene may begin unmarked; None while that is looked for
+    perhaps_open: bool = False
 
 
 def split(request: Request) -> Response:
     """`/books/{book}/split`, with `?open=CODE` to see a scene's paragraphs."""
     seen = view(book_of(request))
-    context = split_page(seen, request.query_params.get("open", ""))
+    asked = request.query_params
+    context = replace(
+        split_page(seen, asked.get("open", "")), perhaps=perhaps(request, seen), perhaps_open="perhaps" in asked
+    )
     return render(request, "split.html", context, frame(request, "The split", "split", book=seen))
 
 

@@ -11,13 +11,15 @@ from afterdraft.work.ports.arranging import ArrangingBook
 from afterdraft.work.ports.cast import BookCast
 from afterdraft.work.ports.changes import ChangesBook
 from afterdraft.work.ports.desk import Desk
+from afterdraft.work.ports.inks import InksBook
 from afterdraft.work.ports.lines import BookLines
+from afterdraft.work.ports.units import BookUnits
 from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fields, Hit, Written
 
 T = TypeVar("T")
 
 
-class Book(ArrangingBook, BookLines, BookCast, ChangesBook, Protocol):
+class Book(ArrangingBook, BookLines, BookCast, BookUnits, ChangesBook, InksBook, Protocol):
     """One open book file."""
 
     @property
@@ -54,6 +56,10 @@ class Book(ArrangingBook, BookLines, BookCast, ChangesBook, Protocol):
 
     def doubts(self, draft: str) -> tuple[Doubt, ...]:
         """Those not yet settled."""
+        ...
+
+    def said(self, kind: str, draft: str, paragraphs: Sequence[int]) -> frozenset[int]:
+        """Those of `paragraphs` that a correction of this kind was made of, in any draft with the same words there."""
         ...
 
     def asides(self, draft: str, start: int, end: int) -> tuple[Aside, ...]: ...

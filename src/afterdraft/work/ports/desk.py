@@ -3,7 +3,6 @@
 from collections.abc import Mapping, Sequence
 from typing import Protocol
 
-from afterdraft.desk.anchor import Anchor
 from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note, NoteState
 from afterdraft.manuscript.division import Division
@@ -11,11 +10,13 @@ from afterdraft.manuscript.draft import Draft
 from afterdraft.work.ports.arranging import ArrangingDesk
 from afterdraft.work.ports.cast import DeskCast
 from afterdraft.work.ports.changes import ChangesDesk
+from afterdraft.work.ports.inks import InksDesk
 from afterdraft.work.ports.lines import DeskLines
+from afterdraft.work.ports.units import DeskUnits
 from afterdraft.work.ports.values import Fields, UnitKind, Written
 
 
-class Desk(ArrangingDesk, DeskLines, DeskCast, ChangesDesk, Protocol):
+class Desk(ArrangingDesk, DeskLines, DeskCast, DeskUnits, ChangesDesk, InksDesk, Protocol):
     """The open transaction given to an edit."""
 
     def division(self, draft: str) -> Division: ...
@@ -46,7 +47,6 @@ class Desk(ArrangingDesk, DeskLines, DeskCast, ChangesDesk, Protocol):
         ...
 
     def note(self, id: str) -> Note: ...
-    def add_note(self, *, text: str, scene: str | None, anchor: Anchor | None = None) -> Note: ...
     def follow_anchors(self, draft: str) -> None:
         """Notes on passages go to the scenes that hold their passages now."""
         ...

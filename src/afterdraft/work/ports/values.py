@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
-UnitKind = Literal["part", "chapter", "scene", "matter", "arrangement", "row", "laid"]
+UnitKind = Literal["part", "chapter", "scene", "matter", "arrangement", "row", "laid", "unit card"]
 Written = Literal[
     "card",
     "next",

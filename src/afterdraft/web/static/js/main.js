@@ -1,14 +1,20 @@
 // Every page works by plain links and forms; these make it pleasant. One module a behaviour.
 import { autosave } from "./autosave.js";
 import { bring } from "./bring.js";
+import { cards } from "./cards.js";
+import { codes } from "./codes.js";
 import { foreEdge } from "./fore_edge.js";
 import { fresh } from "./fresh.js";
 import { keys } from "./keys.js";
+import { inks } from "./inks.js";
 import { messages } from "./messages.js";
 import { noteDialog } from "./note_dialog.js";
 import { place } from "./place.js";
 import { rows } from "./rows.js";
+import { selection } from "./selection.js";
+import { table } from "./table.js";
 import { times } from "./times.js";
+import { sideBySide, whole } from "./whole.js";
 
 messages();
 place();
@@ -16,7 +22,14 @@ times();
 foreEdge();
 noteDialog();
 rows();
+table();
+selection();
+inks();
 bring();
+cards();
+codes();
+whole();
+sideBySide();
 const saving = autosave();
 fresh(saving);
 keys();

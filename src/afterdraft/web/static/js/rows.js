@@ -1,13 +1,12 @@
-// The split's list by keys: j and k along the lines, m joins, o opens or shuts.
+// The split's lists by keys: j and k along the lines in sight, m joins, o opens or shuts; y takes a suggestion, x does not.
 export function rows() {
-  const list = document.querySelector("[data-rows]");
-  if (!list) return;
-  const units = () => [...list.querySelectorAll("[data-unit]")];
+  if (!document.querySelector("[data-rows]")) return;
+  const units = () => [...document.querySelectorAll("[data-rows] [data-unit]")].filter((unit) => unit.checkVisibility());
   document.addEventListener("keydown", (event) => {
     if (event.ctrlKey || event.metaKey || event.altKey || document.body.dataset.letters === "off") return;
     if (event.target.closest("input, textarea, dialog")) return;
     const here = document.activeElement?.closest("[data-unit]");
-    const act = { m: "join", o: "open" }[event.key];
+    const act = { m: "join", o: "open", y: "take", x: "decline" }[event.key];
     if (act && here) press(here, act, event);
     else if (event.key === "j" || event.key === "k") move(units(), here, event);
   });

@@ -1,0 +1,1 @@
+"""Unmarked scene breaks: the marked ones of whole novels are removed and looked for."""

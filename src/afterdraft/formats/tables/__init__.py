@@ -1,0 +1,1 @@
+"""Tables: spreadsheets, text with separators, tables in documents; read into rows of text, and written."""
