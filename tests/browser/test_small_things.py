@@ -15,14 +15,19 @@ pytestmark = pytest.mark.browser
 def test_a_note_is_written_reworded_done_and_opened_again(page: Page) -> None:
     bring_in(page)
     page.get_by_role("navigation", name="Screens").get_by_role("link", name="Notes").click()
-    page.get_by_label("A loose note").first.fill("Who winds the clock?")
+    page.get_by_label("A note", exact=True).fill("Who winds the clock?")
     page.get_by_role("button", name="Keep the note").first.click()
-    page.get_by_role("main").get_by_text("Who winds the clock?").first.click()
+    page.get_by_label("More for the note Who winds the clock?").click()
     page.get_by_label("Words of the note").fill("Who wound the clock in June?")
     page.get_by_role("button", name="Keep the words").click()
     note = page.get_by_role("listitem").filter(has_text="Who wound the clock in June?")
+    ways = page.get_by_role("navigation", name="Which notes")
     note.get_by_role("button", name="Done").click()
+    expect(note).to_have_count(0)  # of the open ones
+    ways.get_by_role("link", name="Done").click()
     note.get_by_role("button", name="Open again").click()
+    expect(note).to_have_count(0)
+    ways.get_by_role("link", name="Open").click()
     expect(note.get_by_role("button", name="Done")).to_be_visible()
 
 

@@ -16,6 +16,7 @@ def bring_in(page: Page, *files: Path) -> None:
     """From Books: choose files, arrive at the split."""
     page.get_by_label("Choose the file of your draft").set_input_files(files or (MANUSCRIPT,))
     expect(page.get_by_role("heading", name="The split")).to_be_visible(timeout=PATIENT)
+    page.wait_for_load_state("load")  # keys are listened to from then on
 
 
 def saved(page: Page) -> None:
