@@ -81,12 +81,21 @@ def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
         ("people", lambda page: _first_line(page, f"{book}/people")),
         ("runs", lambda page: _runs(page, book)),
         ("notes", lambda page: page.goto(f"{book}/notes")),
+        ("plan", lambda page: page.goto(f"{book}/plan")),
+        ("table", lambda page: page.goto(f"{book}/table")),
+        ("noted", lambda page: _noted(page, book)),
         ("note-loose", lambda page: page.get_by_role("link", name="Note", exact=True).click()),
         ("search", lambda page: page.goto(f"{book}/search?q=weighbridge")),
         ("about", lambda page: page.goto(f"{book}/about")),
         ("keys", lambda page: page.goto(f"{book.partition('/books')[0]}/keys")),
         ("trouble", lambda page: page.goto(f"{book}/scenes/Z22")),
     )
+
+
+def _noted(page: Page, book: str) -> None:
+    """The scene of the first note that is on one, with the note beside it."""
+    page.goto(f"{book}/notes")
+    page.locator(".note-group h2 a").nth(2).click()
 
 
 def _split_open(page: Page) -> None:

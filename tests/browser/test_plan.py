@@ -118,6 +118,8 @@ def test_intents_stand_below_the_changes_and_search_finds_a_change(book: Page) -
     code = book.locator("a.code").nth(2).inner_text()
     book.goto(f"{base}/cards/{code}")
     book.get_by_role("button", name="tighten").click()
+    expect(book.get_by_role("button", name="tighten")).to_have_attribute("aria-pressed", "true")
+    book.wait_for_load_state("load")
     book.keyboard.press("g")
     expect(book.get_by_role("listitem").filter(has_text=code).get_by_text("tighten")).to_be_visible()
     plan(book, "The gasometer is too near.")

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
+from urllib.parse import urlencode
 
 from starlette.datastructures import FormData
 from starlette.requests import Request
@@ -56,16 +57,23 @@ class NotesPage:
     offers: tuple[tuple[Offer, str, str], ...]  # with code and name of their scenes
     total: int
     chosen: str  # the ink that is looked at: what a new note is written in
+    query: str  # of the address that shows these notes
+    opened: str  # id of the note that is unfolded; "" for none
+
+    @property
+    def way_back(self) -> str:
+        """The address that shows these notes, nothing unfolded."""
+        return f"/books/{self.view.facts.id}/notes{self.query}"
 
 
 def notes(request: Request) -> Response:
-    """`/books/{book}/notes`, with `?ink=` an id or "plain" and `?state=` open, done, dropped or all."""
-    seen = view(book_of(request))
-    page = notes_page(seen, request.query_params.get("ink", ""), request.query_params.get("state", "open"))
+    """`/books/{book}/notes`, with `?ink=` an id or "plain", `?state=` (open, done, dropped, all), `&open=` a note."""
+    seen, asked = view(book_of(request)), request.query_params
+    page = notes_page(seen, asked.get("ink", ""), asked.get("state", "open"), asked.get("open", ""))
     return render(request, "notes.html", page, frame(request, "Notes", "notes", book=seen))
 
 
-def notes_page(seen: BookView, ink: str = "", state: str = "open") -> NotesPage:
+def notes_page(seen: BookView, ink: str = "", state: str = "open", opened: str = "") -> NotesPage:
     book = seen.book
     inks = with_keys(book.inks())
     known = book.notes()
@@ -85,6 +93,8 @@ def notes_page(seen: BookView, ink: str = "", state: str = "open") -> NotesPage:
         offers=tuple(_offers(seen)),
         total=len(known),
         chosen=ink if any(one.ink.id == ink for one in inks) else "",
+        query="?" + urlencode({"ink": ink, "state": state} if ink else {"state": state}),
+        opened=opened,
     )
 
 
