@@ -1,4 +1,4 @@
-"""`python -m bench.laden`: pages and marks of a book in which everything is marked.
+"""Pages and marks of a book in which everything is marked.
 
 90 scenes of some 1,300 words; 40 threads, setups and reveals with 300 points; 60 people in eight scenes each, 25
 places; 60 links; 400 notes in four inks, half of them on words, and 60 guarded passages; all made by the forms that the
@@ -15,6 +15,7 @@ from typing import Any
 import httpx2
 from lxml import html
 
+from bench.report import Figure, Section
 from bench.speed.serving import bring_in, serving
 from bench.speed.walk import links
 
@@ -49,12 +50,28 @@ class Took:
     times: tuple[float, ...]  # milliseconds
     budget: float
 
-    @property
-    def kept(self) -> bool:
-        return median(self.times) <= self.budget
+
+def measure(*, full: bool) -> Section:
+    """Times of the laden book; the same for a sample and in full."""
+    del full
+    found = _took()
+    return Section(
+        title="A laden desk",
+        corpus=f"{CHAPTERS * SCENES_A_CHAPTER} scenes, {LINES} lines with {POINTS} points, {PEOPLE} people, "
+        f"{NOTES} notes, "
+        f"{GUARDED} guarded passages, all made by the forms that the screens hold; from a request to the whole answer.",
+        figures=tuple(
+            figure
+            for one in found
+            for figure in (
+                Figure(f"{one.what}: median", median(one.times), "ms", one.budget),
+                Figure(f"{one.what}: worst of {TIMES}", max(one.times), "ms"),
+            )
+        ),
+    )
 
 
-def main() -> int:
+def _took() -> list[Took]:
     chance = random.Random(7)  # the same book each time
     with serving() as server:
         book, _ = bring_in(server.client, "weir.txt", _text(chance).encode())
@@ -63,11 +80,7 @@ def main() -> int:
         found.append(Took("a note, until durable", _timed(_notes(server.client, book, codes)), EDIT))
         for screen in SCREENS:
             found.append(Took(screen, _timed(_gets(server.client, f"{book}/{screen}")), PAGE))
-    for one in found:
-        print(
-            f"{one.what}: median {median(one.times):.1f} ms, worst {max(one.times):.1f} ms, budget {one.budget:.0f} ms"
-        )
-    return 0 if all(one.kept for one in found) else 1
+    return found
 
 
 def _text(chance: random.Random) -> str:
@@ -146,7 +159,3 @@ def _timed(acts: Iterator[Callable[[], httpx2.Response]]) -> tuple[float, ...]:
         times.append(1000 * (time.perf_counter() - began))
         assert answer.status_code < 400, answer.text[:500]
     return tuple(times)
-
-
-if __name__ == "__main__":
-    raise SystemExit(main())
