@@ -10,16 +10,12 @@ from starlette.responses import JSONResponse, PlainTextResponse, Response
 from starlette.routing import Route
 from starlette.testclient import TestClient
 
-from afterdraft import errors, faultlog, wiring
-from afterdraft.home import BooksFolder, Recents
+from afterdraft import errors, faultlog
 from afterdraft.platform import folders
 from afterdraft.web import body
 from afterdraft.web.app import build
-from afterdraft.web.guard import cookie_name
-from afterdraft.web.registry import Registry
+from tests.web.opened import KEY, PORT, let_in, registry
 
-KEY, PORT = "k", 9000
-HOME = f"http://127.0.0.1:{PORT}"
 FROM_THE_MANUSCRIPT = "The boats came in"
 JSON = {"Accept": "application/json"}
 
@@ -75,14 +71,6 @@ def log() -> Iterator[Path]:
 
 @pytest.fixture
 def client(log: Path) -> TestClient:
-    place = folders()
-    registry = Registry(
-        opener=wiring.open_book,
-        adopter=lambda name, content: Path(),
-        restorer=wiring.restore,
-        recents=Recents(place),
-        folder=BooksFolder(place),
-    )
     routes = [
         Route("/raise/{which}", raising),
         Route("/fault", fault),
@@ -90,9 +78,8 @@ def client(log: Path) -> TestClient:
         Route("/json", echo_json, methods=["POST"]),
         Route("/closing", closing),
     ]
-    app = build(registry, key=KEY, port=PORT, close=lambda: ("A word.",), log=str(log), routes=routes)
-    headers = {"Cookie": f"{cookie_name(PORT)}={KEY}", "Origin": HOME}
-    return TestClient(app, base_url=HOME, headers=headers)
+    app = build(registry(), key=KEY, port=PORT, close=lambda: ("A word.",), log=str(log), routes=routes)
+    return let_in(app)
 
 
 @pytest.mark.parametrize("which", RAISED)

@@ -8,15 +8,10 @@ from pathlib import Path
 import pytest
 from starlette.testclient import TestClient
 
-from afterdraft import wiring
-from afterdraft.home import BooksFolder, Recents
-from afterdraft.platform import folders
 from afterdraft.store.book import BookFile
-from afterdraft.web.app import build
 from afterdraft.web.guard import cookie_name
 from afterdraft.web.laid import Table, table
 from afterdraft.web.marks import PROVIDERS, Mark, marks
-from afterdraft.web.registry import Registry
 from afterdraft.web.render import SAID
 from afterdraft.web.view import BookView, view
 from afterdraft.work.add_card import add_card
@@ -28,9 +23,7 @@ from afterdraft.work.set_aside import set_aside
 from afterdraft.work.split_card import split_card
 from afterdraft.work.try_arrangement import give_up, try_arrangement
 from tests.store.sample import begun
-
-KEY, PORT = "k", 9000
-HOME = f"http://127.0.0.1:{PORT}"
+from tests.web.opened import KEY, PORT, opened
 
 
 @pytest.fixture
@@ -145,19 +138,8 @@ class Screen:
 def screen(tmp_path: Path) -> Iterator[Screen]:
     book, _ = begun(tmp_path)
     book.close()
-    place = folders()
-    registry = Registry(
-        opener=wiring.open_book,
-        adopter=lambda name, content: Path(),
-        restorer=wiring.restore,
-        recents=Recents(place),
-        folder=BooksFolder(place),
-    )
-    opened = registry.open(Path(book.path))
-    app = build(registry, key=KEY, port=PORT, close=lambda: (), log="log")
-    headers = {"Cookie": f"{cookie_name(PORT)}={KEY}", "Origin": HOME}
-    yield Screen(TestClient(app, base_url=HOME, headers=headers), opened)
-    registry.close_all()
+    with opened(Path(book.path)) as (client, shown):
+        yield Screen(client, shown)
 
 
 def test_moves_by_the_plain_form(screen: Screen) -> None:

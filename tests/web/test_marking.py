@@ -7,19 +7,11 @@ from pathlib import Path
 import pytest
 from starlette.testclient import TestClient
 
-from afterdraft import wiring
-from afterdraft.home import BooksFolder, Recents
-from afterdraft.platform import folders
-from afterdraft.web.app import build
-from afterdraft.web.guard import cookie_name
-from afterdraft.web.registry import Registry
 from afterdraft.web.view import view
 from afterdraft.work.ports import Book
 from afterdraft.work.retitle import retitle_scene
 from tests.store.sample import begun
-
-KEY, PORT = "k", 9000
-HOME = f"http://127.0.0.1:{PORT}"
+from tests.web.opened import opened
 
 
 @dataclass
@@ -56,18 +48,8 @@ class Screen:
 def screen(tmp_path: Path, home: Path) -> Iterator[Screen]:
     made, _ = begun(tmp_path)
     made.close()
-    place = folders()
-    registry = Registry(
-        opener=wiring.open_book,
-        adopter=lambda name, content: Path(),
-        restorer=wiring.restore,
-        recents=Recents(place),
-        folder=BooksFolder(place),
-    )
-    app = build(registry, key=KEY, port=PORT, close=lambda: (), log="log")
-    headers = {"Cookie": f"{cookie_name(PORT)}={KEY}", "Origin": HOME}
-    yield Screen(TestClient(app, base_url=HOME, headers=headers), registry.open(Path(made.path)))
-    registry.close_all()
+    with opened(Path(made.path)) as (client, shown):
+        yield Screen(client, shown)
 
 
 def test_a_name_alone_means_the_likely_act(screen: Screen) -> None:

@@ -13,19 +13,13 @@ from hypothesis import strategies as st
 from lxml import html
 from starlette.testclient import TestClient
 
-from afterdraft import wiring
 from afterdraft.desk.anchor import Passage
 from afterdraft.desk.ink import COLOURS
 from afterdraft.desk.note import About
-from afterdraft.home import BooksFolder, Recents
 from afterdraft.manuscript.blocks import Aside, Block, Emphasis, Run
-from afterdraft.platform import folders
-from afterdraft.web.app import build
-from afterdraft.web.guard import cookie_name
 from afterdraft.web.noted import guarded_scenes, ink_ticks
 from afterdraft.web.passages import selected
 from afterdraft.web.prose import TAGS, Stretch, prose
-from afterdraft.web.registry import Registry
 from afterdraft.web.view import view
 from afterdraft.work.change_note import set_note_state
 from afterdraft.work.guard_passage import guard_passage
@@ -33,9 +27,8 @@ from afterdraft.work.mix_ink import mix_ink, starting_inks
 from afterdraft.work.ports import Book
 from afterdraft.work.write_note import write_note, write_note_on_passage
 from tests.store.sample import TEXTS, begun
+from tests.web.opened import opened
 
-KEY, PORT = "k", 9000
-HOME = f"http://127.0.0.1:{PORT}"
 COMMENTS = (
     Aside("comment", 4, 1, 5, "Which door?", author="Ottla Brandt"),
     Aside("comment", 6, 2, 2, "Settled?", done=True),
@@ -177,19 +170,8 @@ class Screen:
 def screen(tmp_path: Path) -> Iterator[Screen]:
     book, draft = begun(tmp_path, asides=COMMENTS)
     book.close()
-    place = folders()
-    registry = Registry(
-        opener=wiring.open_book,
-        adopter=lambda name, content: Path(),
-        restorer=wiring.restore,
-        recents=Recents(place),
-        folder=BooksFolder(place),
-    )
-    opened = registry.open(Path(book.path))
-    app = build(registry, key=KEY, port=PORT, close=lambda: (), log="log")
-    headers = {"Cookie": f"{cookie_name(PORT)}={KEY}", "Origin": HOME}
-    yield Screen(TestClient(app, base_url=HOME, headers=headers), opened, draft)
-    registry.close_all()
+    with opened(Path(book.path)) as (client, shown):
+        yield Screen(client, shown, draft)
 
 
 def test_a_note_on_typed_words_is_shown_in_the_text_and_leads_there_and_back(screen: Screen) -> None:
