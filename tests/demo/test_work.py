@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 
 from afterdraft import platform, wiring
+from afterdraft.desk.intent import INTENTS
 from afterdraft.home import BooksFolder
 from demo.build import HERE
 from demo.revise import stored
@@ -19,19 +20,6 @@ OPENS = [
     " ".join(text.split("\n")[0].split()[:8]) for text in SCENES
 ]  # as the program finds a scene: by its first paragraph
 TEXTS = dict(zip(OPENS, SCENES, strict=True))
-INTENTS = {
-    "keep",
-    "light work",
-    "rewrite",
-    "expand",
-    "tighten",
-    "change viewpoint",
-    "move",
-    "cut",
-    "join",
-    "split",
-    "new",
-}
 
 
 def pointing(found: Any) -> Iterator[dict[str, Any]]:
@@ -98,7 +86,7 @@ def test_an_arrangement_was_tried_and_given_up() -> None:
 
 
 def test_intents_are_ones_that_a_scene_can_have() -> None:
-    assert {each["intent"] for each in WHOLE["next"]} <= INTENTS
+    assert {each["intent"] for each in WHOLE["next"]} <= set(INTENTS)
     assert {each["when"] for each in WHOLE["changes"]} == {"must", "if time", "later"}
 
 

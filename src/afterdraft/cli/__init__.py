@@ -1,1 +1,1 @@
-"""TODO"""
+"""The commands, a file each."""
