@@ -52,3 +52,13 @@ def bare(division: Division) -> Division:
         scenes=tuple(replace(scene, id="", sure=1.0) for scene in division.scenes),
         matter=tuple(replace(matter, id="") for matter in division.matter),
     )
+
+
+def line(text: str) -> Block:
+    """A paragraph parted by space."""
+    return Block(text, gap=SPACE)
+
+
+def scenes(found: Draft) -> list[tuple[int, str]]:
+    """Where each scene begins, and how that was recognised."""
+    return [(scene.at, scene.began) for scene in found.division.scenes]
