@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final, Literal, get_args
 
-from afterdraft.desk.card import CARD_FIELDS, CardField
+from afterdraft.desk.card import CARD_FIELDS
 from afterdraft.desk.table import Cell, Row, Sheet
 
 Column = Literal[
@@ -211,7 +211,3 @@ def _first(rows: Sequence[Sequence[str]], column: int) -> str:
 def _letters(n: int) -> str:
     """As spreadsheets name columns: A … Z, AA …"""
     return _letters(n // 26 - 1) + chr(65 + n % 26) if n >= 26 else chr(65 + n)
-
-
-def card_field(kind: Kind) -> CardField | None:
-    return next((field for field in CARD_FIELDS if field == kind), None)
