@@ -1,12 +1,18 @@
 """Facts as text, and the key they are kept under: the hash of what was read and of what read it. No pickles."""
 
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import astuple
 from hashlib import sha256
+from typing import Any
 
 from afterdraft.reading.facts import Mention, Quote, SceneFacts
 from afterdraft.reading.scene import RECIPE
+
+_LISTS: Mapping[str, type[Any]] = {
+    "mentions": Mention,
+    "quotes": Quote,
+}  # fields of SceneFacts that are lists of values
 
 
 def key(paragraphs: Sequence[str], *, model: str) -> str:
@@ -16,14 +22,12 @@ def key(paragraphs: Sequence[str], *, model: str) -> str:
 
 def packed(facts: SceneFacts) -> str:
     """As JSON; `unpacked` gives the same facts back."""
-    return json.dumps(
-        [facts.paragraphs, [astuple(one) for one in facts.mentions], [astuple(one) for one in facts.quotes]],
-        separators=(",", ":"),
-        ensure_ascii=False,
-    )
+    lists = [[astuple(one) for one in getattr(facts, name)] for name in _LISTS]
+    return json.dumps([facts.paragraphs, *lists], separators=(",", ":"), ensure_ascii=False)
 
 
 def unpacked(text: str) -> SceneFacts:
     """What `packed` wrote under a key of this recipe."""
-    paragraphs, mentions, quotes = json.loads(text)
-    return SceneFacts(paragraphs, tuple(Mention(*one) for one in mentions), tuple(Quote(*one) for one in quotes))
+    paragraphs, *lists = json.loads(text)
+    read = {name: tuple(kind(*one) for one in rows) for (name, kind), rows in zip(_LISTS.items(), lists, strict=True)}
+    return SceneFacts(paragraphs, **read)
