@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from lxml import html
 
 from afterdraft.manuscript.blocks import Block, Emphasis, Run
-from afterdraft.web.prose import TAGS, prose
+from afterdraft.web.prose import TAGS, Stretch, prose
 
 
 @pytest.mark.parametrize(
@@ -45,3 +45,19 @@ def test_the_words_are_kept_and_the_elements_nest(block: Block) -> None:
     # lxml's parser is the outside reader: what it writes back has the same words in as many elements
     parsed = html.fragment_fromstring(made, create_parent="div")
     assert len(list(parsed.iterdescendants())) == made.count("</")
+
+
+@pytest.mark.parametrize(
+    ("marked", "expected"),
+    [
+        ((Stretch(4, 7, "person"),), 'so, <span class="read-person">Ida</span> &lt;went&gt;'),
+        ((Stretch(8, 14, "time"),), 'so, Ida <span class="read-time">&lt;went&gt;</span>'),
+        (
+            (Stretch(0, 7, "said", who="Ida", says="Ida says this"), Stretch(4, 7, "person")),
+            '<span class="read-said">so, </span><span class="read-person"><span class="read-said">Ida</span></span>'
+            '<span class="read-who" data-who="Ida" aria-label="Ida says this" role="note"></span> &lt;went&gt;',
+        ),
+    ],
+)
+def test_what_was_read_is_shown_without_any_words_of_its_own(marked: tuple[Stretch, ...], expected: str) -> None:
+    assert str(prose(Block("so, Ida <went>"), marked)) == expected

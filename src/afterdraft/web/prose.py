@@ -22,23 +22,28 @@ _GUARDED = Markup('<span class="guarded">{}</span>')
 _LINED = Markup('<span class="lined">{}</span>')
 # Without any text of its own, so that places counted in the paragraph's text stay true.
 _TICK = Markup('<a class="passage-tick" href="#{}" data-letter="{}" data-ink="{}" aria-label="{}"></a>')
-
-
-_PASSAGES = {"guarded": _GUARDED, "lined": _LINED}
+_PERSON = Markup('<span class="read-person">{}</span>')
+_TIME = Markup('<span class="read-time">{}</span>')
+_SAID = Markup('<span class="read-said">{}</span>')
+# Who speaks, behind the words, without any text of its own as the ticks.
+_WHO = Markup('<span class="read-who" data-who="{}" aria-label="{}" role="note"></span>')
+_PASSAGES = {"guarded": _GUARDED, "lined": _LINED, "person": _PERSON, "time": _TIME, "said": _SAID}
 
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
-    """A passage of a paragraph that a note is on, that is guarded, or that a line's mark is fastened to."""
+    """A passage of a paragraph that a note is on, that is guarded, that a line's mark is fastened to, or that shows
+    what was read there."""
 
     start: int  # half-open, code points
     end: int
-    kind: str  # "noted", "guarded", "lined"
+    kind: str  # "noted", "guarded", "lined"; as read: "person", "time", "said"
     ink: str = ""  # a note's colour; "" for plain pencil
     letter: str = ""
     leads_to: str = ""  # fragment of the address of what is fastened here
     says: str = ""  # read out
     ticked: bool = True  # its sign stands at its end; of several stretches only the last is ticked
+    who: str = ""  # of speech: whose name stands behind it
 
 
 def prose(block: Block, marked: Sequence[Stretch] = ()) -> Markup:
@@ -58,5 +63,7 @@ def _stretch(block: Block, marked: Sequence[Stretch], start: int, end: int) -> M
     for one in marked:
         if one.start <= start and end <= one.end:
             html = _PASSAGES[one.kind].format(html) if one.kind in _PASSAGES else _NOTED.format(one.ink, html)
-    ticks = (_TICK.format(m.leads_to, m.letter, m.ink, m.says) for m in marked if m.end == end and m.ticked)
-    return Markup("").join([html, *ticks])
+    ends_here = [one for one in marked if one.end == end]
+    ticks = (_TICK.format(m.leads_to, m.letter, m.ink, m.says) for m in ends_here if m.ticked and m.leads_to)
+    names = (_WHO.format(m.who, m.says) for m in ends_here if m.who)
+    return Markup("").join([html, *names, *ticks])
