@@ -7,6 +7,8 @@ in order of their places.
 from dataclasses import dataclass
 from typing import Literal
 
+from afterdraft.reading.counted import Counted, Event
+
 Gender = Literal["f", "m", "n", ""]
 Kind = Literal["name", "role", "pronoun", "self"]
 # name: Lucy, Miss Bartlett · role: the old man, the Mouse · pronoun: he, her · self: I, my, outside speech the narrator
@@ -54,3 +56,5 @@ class SceneFacts:
     paragraphs: int
     mentions: tuple[Mention, ...] = ()
     quotes: tuple[Quote, ...] = ()
+    counted: tuple[Counted, ...] = ()  # one a paragraph
+    events: tuple[Event, ...] = ()

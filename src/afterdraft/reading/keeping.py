@@ -6,12 +6,15 @@ from dataclasses import astuple
 from hashlib import sha256
 from typing import Any
 
+from afterdraft.reading.counted import Counted, Event
 from afterdraft.reading.facts import Mention, Quote, SceneFacts
 from afterdraft.reading.scene import RECIPE
 
 _LISTS: Mapping[str, type[Any]] = {
     "mentions": Mention,
     "quotes": Quote,
+    "counted": Counted,
+    "events": Event,
 }  # fields of SceneFacts that are lists of values
 
 

@@ -6,12 +6,15 @@ from itertools import groupby
 from afterdraft.manuscript.words import count
 from afterdraft.reading import tags
 from afterdraft.reading.analysed import Analysed
+from afterdraft.reading.events import events
 from afterdraft.reading.facts import Mention, Quote, SceneFacts
+from afterdraft.reading.grammar import Grammar, grammar
+from afterdraft.reading.measures import counted
 from afterdraft.reading.mentions import mentions
 from afterdraft.reading.quotations import Quote as Stretch
 from afterdraft.reading.quotations import quotations
 
-RECIPE = 1  # part of every cache key: a change of what is read off a scene counts it up
+RECIPE = 2  # part of every cache key: a change of what is read off a scene counts it up
 
 
 def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
@@ -20,15 +23,20 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
     stretches = _by_paragraph(quotations([paragraph.text for paragraph in paragraphs]))
     found: list[Mention] = []
     quotes: list[Quote] = []
+    parsed: list[Grammar] = []
     leading: tags.Tag | None = None  # from the paragraph before, where that ends in a colon
     for number, paragraph in enumerate(paragraphs):
         spoken = stretches.get(number, [])
-        here = mentions(paragraph, number, [(one.start, one.end) for one in spoken])
+        spans = [(one.start, one.end) for one in spoken]
+        here = mentions(paragraph, number, spans)
+        parsed.append(grammar(paragraph, spans))
         if spoken:
             quotes.extend(_quotes(paragraph, spoken, here, len(found), leading))
         leading = _leading(paragraph, spoken, here, len(found))
         found.extend(here)
-    return SceneFacts(len(paragraphs), tuple(found), tuple(quotes))
+    return SceneFacts(
+        len(paragraphs), tuple(found), tuple(quotes), counted=tuple(map(counted, parsed)), events=events(parsed)
+    )
 
 
 def _by_paragraph(stretches: Iterable[Stretch]) -> dict[int, list[Stretch]]:
