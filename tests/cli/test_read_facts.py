@@ -54,6 +54,11 @@ def test_people_speech_and_presence_with_offsets_into_the_story_text(
         (0, "Mr. Pike", "on page"),
         (1, "Ada Lamb", "point of view"),
     }
+    assert [(one["scene"], one["words"], one["person"], one["tense"]) for one in form["measures"]] == [
+        (0, 33, "third", "past"),
+        (1, form["scenes"][1]["words"], "third", "past"),
+    ]
+    assert form["measures"][0]["speech_share"] == round(12 / 33, 4)
     assert "places" not in form  # a key that is not computed yet is not there
 
 

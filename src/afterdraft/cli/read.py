@@ -23,7 +23,7 @@ def _options(parser: ArgumentParser) -> None:
     parser.add_argument("files", nargs="+", type=Path, metavar="FILE", help="the manuscript: a file, several, a folder")
     parser.add_argument("--json", action="store_true", help="one JSON document, of the form read/1")
     parser.add_argument("--text", action="store_true", help="with --json: the paragraphs of each scene too")
-    parser.add_argument("--facts", action="store_true", help="with --json: the people, and who speaks, too")
+    parser.add_argument("--facts", action="store_true", help="with --json: the people, who speaks, and measures, too")
     parser.add_argument("--strict", action="store_true", help="exit code 1 if anything was unsure")
 
 

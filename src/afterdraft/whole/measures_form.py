@@ -1,0 +1,27 @@
+"""The key `measures` of the published form `read/1` with `--facts`."""
+
+from collections.abc import Sequence
+
+from afterdraft.whole.facts_form import Form
+from afterdraft.whole.pace import Measures, Paced, paced
+
+
+def measures_form(measures: Sequence[Measures], paces: Sequence[Paced] | None = None) -> list[Form]:
+    """One entry a scene, in order."""
+    return list(map(_entry, range(len(measures)), measures, paces or paced(measures)))
+
+
+def _entry(number: int, one: Measures, pace: Paced) -> Form:
+    return {
+        "scene": number,
+        "words": one.words,
+        "sentences": one.sentences,
+        "speech_share": round(one.speech_share, 4),
+        "events_per_100": round(one.events_per_100, 2),
+        "words_per_sentence": round(one.words_per_sentence, 2),
+        "valence": round(one.valence, 4),
+        "person": one.person,
+        "tense": one.tense,
+        "reading_minutes": round(one.reading_minutes, 1),
+        "mode": pace.mode,
+    }
