@@ -37,6 +37,12 @@ def mentions(analysed: Analysed, number: int, speech: Spans) -> tuple[Mention, .
     return tuple(found)
 
 
+def form(name: str) -> str:
+    """How a name that somebody types is compared: 'Miss Bartlett' and 'the Miss Bartlett' as "miss bartlett"."""
+    words = [bare(word) for word in name.split()]
+    return " ".join(words[1:] if len(words) > 1 and words[0] == "the" else words)
+
+
 def bare(word: str) -> str:
     """A word as compared: small letters, curly marks straight, no closing point."""
     return word.lower().replace("’", "'").rstrip(".")

@@ -8,6 +8,7 @@ from typing import Literal
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast, Person, find_cast
 from afterdraft.whole.evidence import told_by_i
+from afterdraft.whole.given import NOTHING, Given
 from afterdraft.whole.speakers import Spoken, speakers
 from afterdraft.whole.turns import guessed, meant
 
@@ -43,9 +44,9 @@ class BookRead:
         return total
 
 
-def read_book(scenes: Sequence[SceneFacts]) -> BookRead:
-    """Everything that the facts of the scenes, in order, tell of people and speech."""
-    cast = find_cast(scenes)
+def read_book(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> BookRead:
+    """Everything that the facts of the scenes, in order, tell of people and speech, with what the writer has said."""
+    cast = find_cast(scenes, given)
     spoken = tuple(speakers(scene, cast) for scene in scenes)
     appearances = tuple(
         one

@@ -12,9 +12,11 @@ from afterdraft.reading import lexicon
 from afterdraft.reading.facts import Gender, SceneFacts
 from afterdraft.reading.lexicon import words_of
 from afterdraft.whole.evidence import Evidence, Gathered, gathered
+from afterdraft.whole.given import NOTHING, Given, GivenPerson
 from afterdraft.whole.nicknames import same_given
 
 NARRATOR = "the narrator"
+READ = "read:"  # how the id of somebody begins whom only reading knows
 APART_HELD = 4  # the same, where one form holds the other: 'Mary', 'Mary Lamb'
 APART = 2  # evidence from which two forms are two people
 GENERIC = words_of(
@@ -40,8 +42,8 @@ BY_ANSWERS = 3  # weight of answers by which a name only ever called is given to
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    id: str
-    name: str  # as compared, small letters; `display` writes it
+    id: str  # the writer's own people keep theirs; of others it is made of their chief form
+    name: str  # as compared, small letters; of the writer's own people as she writes it
     aliases: tuple[str, ...]  # all forms, the commonest first
     gender: Gender = ""
     narrator: bool = False
@@ -50,10 +52,11 @@ class Person:
 
 @dataclass(frozen=True, slots=True)
 class Cast:
-    """`by_form` leads from every form to its person's id."""
+    """`by_form` leads from every form to its person's id; `unmet` are names given by the writer that stand nowhere."""
 
     people: tuple[Person, ...]
     by_form: Mapping[str, str]
+    unmet: tuple[str, ...] = ()
 
     @property
     def narrator(self) -> Person | None:
@@ -70,6 +73,7 @@ class _Group:
     titles: set[str] = field(default_factory=set)
     count: int = 0
     narrator: bool = False
+    known: GivenPerson | None = None  # the writer's own
 
     @property
     def full(self) -> bool:
@@ -77,13 +81,15 @@ class _Group:
         return any(_is_full(form) for form in self.forms)
 
 
-def find_cast(scenes: Sequence[SceneFacts]) -> Cast:
-    """Everybody in the book, those named most first."""
+def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
+    """Everybody in the book, those named most first; whom the writer gave stand in it, and own the forms given."""
     seen = gathered(scenes)
-    kept = {form: one for form, one in seen.forms.items() if is_person(form, one)}
-    bare = {name for form in kept for name in _parse(form)[1]}
-    kept |= {form: one for form, one in seen.forms.items() if _fills_out(form, one, bare)}
-    groups: list[_Group] = []
+    owned = {form for person in given.people for form in person.forms}
+    free = {form: one for form, one in seen.forms.items() if form not in owned | given.nobody}
+    kept = {form: one for form, one in free.items() if is_person(form, one)}
+    bare = {name for form in {*kept, *owned} for name in _parse(form)[1]}
+    kept |= {form: one for form, one in free.items() if _fills_out(form, one, bare)}
+    groups = [_own(person, seen) for person in given.people]
     for form in sorted(kept, key=lambda form: (not _is_full(form), -kept[form].count, form)):
         home = _home(form, groups, seen)
         if home is None:
@@ -91,13 +97,24 @@ def find_cast(scenes: Sequence[SceneFacts]) -> Cast:
             groups.append(home)
         _join(home, form, kept[form].count)
     _by_role(groups, seen)
-    if seen.selves >= max(1, OF_SCENES * seen.scenes):
+    if seen.selves >= max(1, OF_SCENES * seen.scenes) and not any(group.narrator for group in groups):
         _tell(groups, seen)
     _by_answers(groups, seen)
     groups = [group for group in groups if _is_shown(group, seen)]
     groups.sort(key=lambda group: (-group.count, group.forms[:1]))
-    people = [_person(group, number, seen) for number, group in enumerate(groups)]
-    return Cast(tuple(people), {form: person.id for person in people for form in person.aliases})
+    people = [_person(group, seen) for group in groups]
+    by_form = {form: person.id for person in people for form in person.aliases}
+    by_form |= {form: person.id for person in given.people for form in person.forms}
+    return Cast(tuple(people), by_form, tuple(sorted(owned - seen.forms.keys())))
+
+
+def _own(person: GivenPerson, seen: Gathered) -> _Group:
+    """Somebody of the writer's; names that stand nowhere still say what other forms may be theirs."""
+    group = _Group([], narrator=person.narrator, known=person)
+    for form in person.forms:
+        _join(group, form, seen.forms[form].count if form in seen.forms else 0)
+    group.forms = [form for form in group.forms if form in seen.forms]
+    return group
 
 
 def is_person(form: str, one: Evidence) -> bool:
@@ -179,7 +196,7 @@ def _fit(form: str, group: _Group, seen: Gathered) -> int:
         and not _answered(form, group, seen)
     ):
         return 0
-    if titles and titles[0] in lexicon.PLAIN_TITLES and group.full and not gender_of(group.forms, seen):
+    if titles and titles[0] in lexicon.PLAIN_TITLES and group.full and not _gender(group, seen):
         return 2 if name in group.surnames else 0
     if not titles:
         if name in group.given:
@@ -204,7 +221,7 @@ def _familiar(group: _Group) -> bool:
 
 def _likely(form: str, group: _Group, seen: Gathered) -> bool:
     """A bare surname is a man's, or of a woman who is called so."""
-    return gender_of(group.forms, seen) != "f" or seen.forms[form].pronouns["f"] > seen.forms[form].pronouns["m"]
+    return _gender(group, seen) != "f" or seen.forms[form].pronouns["f"] > seen.forms[form].pronouns["m"]
 
 
 def _two(form: str, group: _Group, seen: Gathered) -> bool:
@@ -223,8 +240,12 @@ def _two(form: str, group: _Group, seen: Gathered) -> bool:
 
 
 def _genders_differ(form: str, group: _Group, seen: Gathered) -> bool:
-    one, other = gender_of([form], seen), gender_of(group.forms, seen)
+    one, other = gender_of([form], seen), _gender(group, seen)
     return bool(one and other and one != other)
+
+
+def _gender(group: _Group, seen: Gathered) -> Gender:
+    return (group.known.gender if group.known else "") or gender_of(group.forms, seen)
 
 
 def gender_of(forms: Sequence[str], seen: Gathered) -> Gender:
@@ -264,7 +285,8 @@ def _join(group: _Group, form: str, count: int) -> None:
 
 def _by_role(groups: list[_Group], seen: Gathered) -> None:
     """'The vicar' goes to the one Mr. X whom the book calls 'Mr. X, the vicar', 'the professor' to Professor Y."""
-    for group in [group for group in groups if len(group.forms) == 1 and seen.forms[group.forms[0]].roles]:
+    alone = [group for group in groups if len(group.forms) == 1 and not group.known]
+    for group in [group for group in alone if seen.forms[group.forms[0]].roles]:
         role = group.forms[0]
         titled = {role, *SAME_TITLE.get(role, ())}
         homes = {
@@ -299,7 +321,7 @@ def _by_answers(groups: list[_Group], seen: Gathered) -> None:
     for group in sorted(groups, key=lambda group: group.count):
         evidence = [seen.forms[form] for form in group.forms]
         spoken, tags = sum(one.spoken for one in evidence), sum(one.tags for one in evidence)
-        if group.narrator or tags or spoken < 0.8 * group.count:
+        if group.known or group.narrator or tags or spoken < 0.8 * group.count:
             continue
         votes = {
             id(other): sum(_answer_votes(form, other, seen) for form in group.forms)
@@ -339,7 +361,7 @@ def _tell(groups: list[_Group], seen: Gathered) -> None:
         groups.append(best)
     best.narrator = True
     names = {name for form in best.forms for name in _parse(form)[1]}
-    for group in [group for group in groups if group is not best]:
+    for group in [group for group in groups if group is not best and not group.known]:
         same = names & {name for form in group.forms for name in _parse(form)[1]}
         if same and all(seen.forms[form].spoken >= 0.75 * seen.forms[form].count for form in group.forms):
             for form in group.forms:
@@ -349,16 +371,22 @@ def _tell(groups: list[_Group], seen: Gathered) -> None:
 
 def _is_shown(group: _Group, seen: Gathered) -> bool:
     """Those hardly named who never speak are left out: most are no people."""
-    return group.narrator or group.count >= SHOWN or any(seen.forms[form].tags for form in group.forms)
+    return (
+        bool(group.known)
+        or group.narrator
+        or group.count >= SHOWN
+        or any(seen.forms[form].tags for form in group.forms)
+    )
 
 
-def _person(group: _Group, number: int, seen: Gathered) -> Person:
+def _person(group: _Group, seen: Gathered) -> Person:
     forms = sorted(group.forms, key=lambda form: (-seen.forms[form].count, form))
+    name = _best_name(forms, seen) if forms else NARRATOR
     return Person(
-        id=f"person-{number}",
-        name=_best_name(forms, seen) if forms else NARRATOR,
+        id=group.known.id if group.known else f"{READ}{name}",
+        name=group.known.name if group.known else name,
         aliases=tuple(forms),
-        gender=gender_of(forms, seen),
+        gender=_gender(group, seen),
         narrator=group.narrator,
         mentions=group.count,
     )
