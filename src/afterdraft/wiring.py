@@ -77,8 +77,9 @@ def facts(draft: Draft) -> dict[str, Any] | None:
     from afterdraft.engine.reader import read_scenes  # late: the language pipeline takes seconds to load
     from afterdraft.whole.book import read_book
     from afterdraft.whole.facts_form import facts_form
-    from afterdraft.whole.measures_form import measures_form
+    from afterdraft.whole.measures_form import measures_form, traits_form
     from afterdraft.whole.pace import measured
+    from afterdraft.whole.traits import find_traits
 
     if draft.language and not draft.language.lower().startswith("en"):
         return None
@@ -88,8 +89,11 @@ def facts(draft: Draft) -> dict[str, Any] | None:
     told = [[texts[index] for index in view.story] for view in views]
     scenes = list(read_scenes(told))
     places = [[offsets[index] for index in view.story] for view in views]
-    people = facts_form(read_book(scenes), scenes, places=places, texts=told)
-    return people | {"measures": measures_form(measured(scenes))}
+    book = read_book(scenes)
+    return facts_form(book, scenes, places=places, texts=told) | {
+        "measures": measures_form(measured(scenes)),
+        "traits": traits_form(find_traits(book, scenes), places=places, texts=told),
+    }
 
 
 def put_new(path: Path, content: bytes) -> None:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from afterdraft.reading.counted import Counted, Event
+from afterdraft.reading.trait import Trait
 
 Gender = Literal["f", "m", "n", ""]
 Kind = Literal["name", "role", "pronoun", "self"]
@@ -58,3 +59,4 @@ class SceneFacts:
     quotes: tuple[Quote, ...] = ()
     counted: tuple[Counted, ...] = ()  # one a paragraph
     events: tuple[Event, ...] = ()
+    traits: tuple[Trait, ...] = ()

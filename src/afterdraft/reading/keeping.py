@@ -9,12 +9,14 @@ from typing import Any
 from afterdraft.reading.counted import Counted, Event
 from afterdraft.reading.facts import Mention, Quote, SceneFacts
 from afterdraft.reading.scene import RECIPE
+from afterdraft.reading.trait import Trait
 
 _LISTS: Mapping[str, type[Any]] = {
     "mentions": Mention,
     "quotes": Quote,
     "counted": Counted,
     "events": Event,
+    "traits": Trait,
 }  # fields of SceneFacts that are lists of values
 
 

@@ -13,8 +13,10 @@ from afterdraft.reading.measures import counted
 from afterdraft.reading.mentions import mentions
 from afterdraft.reading.quotations import Quote as Stretch
 from afterdraft.reading.quotations import quotations
+from afterdraft.reading.trait import Trait
+from afterdraft.reading.traits import traits
 
-RECIPE = 2  # part of every cache key: a change of what is read off a scene counts it up
+RECIPE = 3  # part of every cache key: a change of what is read off a scene counts it up
 
 
 def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
@@ -24,18 +26,25 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
     found: list[Mention] = []
     quotes: list[Quote] = []
     parsed: list[Grammar] = []
+    described: list[Trait] = []
     leading: tags.Tag | None = None  # from the paragraph before, where that ends in a colon
     for number, paragraph in enumerate(paragraphs):
         spoken = stretches.get(number, [])
         spans = [(one.start, one.end) for one in spoken]
         here = mentions(paragraph, number, spans)
         parsed.append(grammar(paragraph, spans))
+        described.extend(traits(parsed[-1], number, here, len(found)))
         if spoken:
             quotes.extend(_quotes(paragraph, spoken, here, len(found), leading))
         leading = _leading(paragraph, spoken, here, len(found))
         found.extend(here)
     return SceneFacts(
-        len(paragraphs), tuple(found), tuple(quotes), counted=tuple(map(counted, parsed)), events=events(parsed)
+        len(paragraphs),
+        tuple(found),
+        tuple(quotes),
+        counted=tuple(map(counted, parsed)),
+        events=events(parsed),
+        traits=tuple(described),
     )
 
 

@@ -38,9 +38,9 @@ class _Passage:
 def mood(scenes: Sequence[SceneFacts], *, points: int = POINTS) -> Mood:
     """The line at `points` even places from the first word to the last; no points where there are no words.
 
-    Each point is a straight line fitted to the passages within half a window, weighed by their words and by the
-    tricube of their distance (local regression, Cleveland 1979). At the ends it leans on one side alone: nothing ties
-    the end to the beginning, as smoothing by waves does.
+    Each point is a straight line fitted to the passages of a window of words round it, weighed by their words and by
+    the tricube of their distance (local regression, Cleveland 1979). At the ends the window lies to one side: nothing
+    ties the end to the beginning, as smoothing by waves does.
     """
     passages = list(_passages(scenes))
     total = sum(one.words for one in passages)
@@ -50,7 +50,11 @@ def mood(scenes: Sequence[SceneFacts], *, points: int = POINTS) -> Mood:
     middles = [one.middle for one in passages]
     usual = sum(one.words * one.valence for one in passages) / total
     places = [total * number / max(1, points - 1) for number in range(points)]
-    return Mood(window, usual, tuple(_point(place, passages, middles, window / 2, usual) for place in places))
+    return Mood(
+        window,
+        usual,
+        tuple(_point(place, passages, middles, _reach(place, total, window), usual) for place in places),
+    )
 
 
 def _passages(scenes: Sequence[SceneFacts]) -> Iterator[_Passage]:
@@ -60,6 +64,11 @@ def _passages(scenes: Sequence[SceneFacts]) -> Iterator[_Passage]:
             if one.words:
                 yield _Passage(start + one.words / 2, one.words, one.valence)
                 start += one.words
+
+
+def _reach(place: float, total: int, window: int) -> float:
+    """How far a window of so many words goes on its longer side."""
+    return max(window / 2, window - min(place, total - place))
 
 
 def _point(place: float, passages: Sequence[_Passage], middles: Sequence[float], reach: float, usual: float) -> Point:

@@ -1,0 +1,116 @@
+"""Whose a part of the body is, and whom a word describes: by what it hangs on."""
+
+from bisect import bisect_left
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from afterdraft.reading.facts import Mention
+from afterdraft.reading.grammar import SUBJECTS, VERBAL, Grammar
+from afterdraft.reading.lexicon import words_of
+
+BEING = words_of("is are was were been am 's 're 'm seemed looked became become")
+_HAVING = words_of("has have had having 've possessed wore wears")
+_OWNER = frozenset({"poss"})
+_APPOSED = frozenset({"appos"})
+_OBJECT = frozenset({"dobj"})
+_OF = frozenset({"prep"})
+_PREDICATE = frozenset({"acomp", "attr", "oprd"})
+_NOUNS = frozenset({"NOUN", "PROPN", "PRON"})
+_WHO = frozenset({"who", "that", "which"})
+_FAR = 5  # heads above a word that are looked at
+
+
+@dataclass(frozen=True, slots=True)
+class Scope:
+    """A paragraph with its mentions; `by_token` leads from a token to the number of the mention it lies in."""
+
+    grammar: Grammar
+    mentions: Sequence[Mention]
+    by_token: Mapping[int, int]
+
+
+def scope(grammar: Grammar, mentions: Sequence[Mention]) -> Scope:
+    starts = grammar.of.starts
+    by_token = {
+        token: number
+        for number, one in enumerate(mentions)
+        for token in range(bisect_left(starts, one.start), bisect_left(starts, one.end))
+    }
+    return Scope(grammar, mentions, by_token)
+
+
+def of_part(within: Scope, token: int) -> int | None:
+    """The mention whose eyes or hair these are."""
+    grammar = within.grammar
+    for _ in range(_FAR):
+        for one in dict.fromkeys((token, grammar.first(token))):
+            for owner in grammar.on(one, _OWNER):
+                return within.by_token.get(owner)
+            for preposition in grammar.on(one, _OF):
+                if grammar.small[preposition] == "of" and grammar.children[preposition]:
+                    return _of_noun(within, grammar.children[preposition][0])
+        token = grammar.first(token)
+        head, relation = grammar.of.heads[token], grammar.of.deps[token]
+        if relation in _OBJECT and grammar.small[head] in _HAVING:
+            return of_subject(within, head)
+        if relation != "pobj" or grammar.small[head] not in ("with", "of"):
+            return None
+        if grammar.small[head] == "with":
+            return described(within, head)
+        token = grammar.of.heads[head]  # 'a pair of', 'a tangle of'
+    return None
+
+
+def described(within: Scope, token: int) -> int | None:
+    """The mention that a word tells something of: up to the noun it stands by, or the subject of its 'is'."""
+    grammar = within.grammar
+    for _ in range(_FAR):
+        token = grammar.of.heads[grammar.first(token)]
+        if grammar.of.pos[token] in VERBAL:
+            return of_subject(within, token)
+        if grammar.of.pos[token] in _NOUNS:
+            return _of_noun(within, token)
+    return None
+
+
+def of_subject(within: Scope, verb: int) -> int | None:
+    """The mention that does what the verb says."""
+    grammar = within.grammar
+    for _ in range(_FAR):
+        for subject in grammar.on(verb, SUBJECTS):
+            if grammar.small[subject] in _WHO and grammar.of.deps[verb] == "relcl":
+                return _of_noun(within, grammar.of.heads[verb])
+            return _of_noun(within, subject)
+        if grammar.of.deps[verb] not in ("conj", "advcl", "xcomp") or grammar.of.heads[verb] == verb:
+            return None
+        verb = grammar.of.heads[verb]
+    return None
+
+
+def _of_noun(within: Scope, token: int) -> int | None:
+    """A name or pronoun is itself; 'a man' is whom he stands beside, or who 'is' he."""
+    grammar = within.grammar
+    own = within.by_token.get(token)
+    if own is not None and within.mentions[own].kind != "role":
+        return own
+    for other in grammar.on(token, _APPOSED):
+        if other in within.by_token:
+            return within.by_token[other]
+    head, relation = grammar.of.heads[token], grammar.of.deps[token]
+    if relation == "appos" and head in within.by_token:
+        return within.by_token[head]
+    if (relation in _PREDICATE and grammar.small[head] in BEING) or _stands_apart(grammar, token):
+        return of_subject(within, head)
+    return own
+
+
+def _stands_apart(grammar: Grammar, token: int) -> bool:
+    """'She stood there, a freckled woman with hazel eyes': behind a comma, beside what somebody does."""
+    first = min((token, *grammar.children[token]))
+    return (
+        first > 0
+        and grammar.small[first - 1] == ","
+        and grammar.small[first] in ("a", "an")
+        and grammar.of.pos[grammar.of.heads[token]] in VERBAL
+        and grammar.of.deps[token] not in SUBJECTS
+    )

@@ -1,0 +1,117 @@
+"""Whom a pronoun of the narration means, where a trait hangs on it: careful rather than bold.
+
+`turns.guessed` says who is near, and is right often enough for that. Here who speaks in a paragraph acts in it too;
+and a man whom nobody named, and who came since, is who is meant, and then nobody of the cast is.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from afterdraft.reading.facts import Gender, Mention, SceneFacts
+from afterdraft.whole.speakers import Spoken
+
+BEHIND = 100  # letters behind a pronoun: about a sentence
+FEW = 40  # of whom it was met before, that are looked at
+BACK = 2  # paragraphs before its own in which whom it means may stand
+PLAIN, DIVIDED = 0.8, 0.5  # how sure, where who acted last is also who was named last, and where not; chosen by hand
+Owner = tuple[str, float]  # person, how sure
+
+
+@dataclass(frozen=True, slots=True)
+class _Met:
+    """Somebody in the narration: meant by a word, or speaking."""
+
+    paragraph: int
+    owner: Owner | None
+    gender: Gender
+    acts: bool
+
+
+def antecedents(
+    scene: SceneFacts, people: Sequence[str | None], spoken: Sequence[Spoken], genders: Mapping[str, Gender]
+) -> tuple[Owner | None, ...]:
+    """Beside each pronoun outside speech, its person; None for other mentions, for nobody of the cast, and where nobody
+    is near. `people` is what `turns.meant` gives, `spoken` the speakers of the scene."""
+    met: list[_Met] = []
+    found: list[Owner | None] = [None] * len(scene.mentions)
+    for _, _, which, number in _in_order(scene, spoken):
+        if which == "quote":
+            one = spoken[number]
+            if one.speaker:
+                owner = (one.speaker, min(PLAIN, one.sure))
+                met.append(_Met(scene.quotes[one.quote].paragraph, owner, genders.get(one.speaker, ""), acts=True))
+            continue
+        mention, person = scene.mentions[number], people[number]
+        if mention.kind == "pronoun":
+            others = _named_behind(scene, people, number)
+            found[number] = _meant([one for one in met[-FEW:] if not _is_of(one, others)], mention)
+            if others and not found[number]:
+                found[number] = _introduced(scene, people, number, others, genders)
+        elif mention.kind == "self":
+            continue
+        known = (person, PLAIN) if person else found[number]
+        gender = genders.get(known[0], "") if known else ""
+        met.append(_Met(mention.paragraph, known, gender or mention.gender, mention.subject))
+    return tuple(found)
+
+
+def _in_order(scene: SceneFacts, spoken: Sequence[Spoken]) -> list[tuple[int, int, str, int]]:
+    """Mentions of the narration and speeches, as they stand in the text."""
+    mentions = ((m.paragraph, m.start, "mention", n) for n, m in enumerate(scene.mentions) if not m.spoken)
+    quotes = ((scene.quotes[s.quote], n) for n, s in enumerate(spoken))
+    return sorted([*mentions, *((quote.paragraph, quote.start, "quote", n) for quote, n in quotes)])
+
+
+def _is_of(one: _Met, others: frozenset[str]) -> bool:
+    return one.owner is not None and one.owner[0] in others
+
+
+def _named_behind(scene: SceneFacts, people: Sequence[str | None], place: int) -> frozenset[str]:
+    """Whom the words right behind name as who is acted on: 'she looked Joan over' is not Joan."""
+    pronoun, found = scene.mentions[place], set()
+    for number in range(place + 1, len(scene.mentions)):
+        mention, person = scene.mentions[number], people[number]
+        if mention.paragraph != pronoun.paragraph or mention.start > pronoun.end + BEHIND:
+            break
+        if person and mention.kind == "name" and not (mention.spoken or mention.subject):
+            found.add(person)
+    return frozenset(found)
+
+
+def _introduced(
+    scene: SceneFacts, people: Sequence[str | None], place: int, others: frozenset[str], genders: Mapping[str, Gender]
+) -> Owner | None:
+    """Whom the paragraph before names in speech: “This is Ada.” — “I know.” She looked Joan over."""
+    pronoun = scene.mentions[place]
+    for number in range(place - 1, -1, -1):
+        mention, person = scene.mentions[number], people[number]
+        if mention.paragraph < pronoun.paragraph - 1:
+            return None
+        named = mention.spoken and mention.kind == "name" and mention.paragraph < pronoun.paragraph
+        if named and person and person not in others and genders.get(person, "") in ("", pronoun.gender):
+            return person, DIVIDED
+    return None
+
+
+def _meant(met: Sequence[_Met], pronoun: Mention) -> Owner | None:
+    """Who acts last before it, if nobody without a name came since."""
+    last: Owner | None = None
+    for one in _near(met, pronoun.paragraph, pronoun.gender):
+        if not one.owner:
+            return None
+        last = last or one.owner
+        if one.acts:
+            person, sure = one.owner
+            return person, round(sure if person == last[0] else min(sure, DIVIDED), 2)
+    return (last[0], DIVIDED) if last else None
+
+
+def _near(met: Sequence[_Met], paragraph: int, gender: Gender) -> Iterator[_Met]:
+    """Those of the gender, the nearest first: of its paragraph, or of the next before it that has some."""
+    found: int | None = None
+    for one in reversed(met):
+        if one.paragraph < paragraph - BACK or (found is not None and one.paragraph < found):
+            return
+        if one.gender in ("", gender):
+            found = one.paragraph
+            yield one
