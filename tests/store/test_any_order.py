@@ -18,6 +18,7 @@ from afterdraft.manuscript.division import Scene
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
 from afterdraft.work.carry import carry
+from afterdraft.work.found import Found
 from afterdraft.work.guard_passage import guard_passage, let_go
 from afterdraft.work.join_known import join_known
 from afterdraft.work.join_scenes import join_scenes
@@ -28,8 +29,12 @@ from afterdraft.work.mark_point import mark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mix_ink import mix_ink, remove_ink
 from afterdraft.work.put_in_strand import put_in_strand
+from afterdraft.work.refuse_name import refuse_name
 from afterdraft.work.remove_line import remove_line
 from afterdraft.work.retitle import retitle_scene
+from afterdraft.work.say_present import say_present
+from afterdraft.work.say_speaker import say_speaker
+from afterdraft.work.set_scene_time import set_scene_time
 from afterdraft.work.split_scene import split_scene
 from afterdraft.work.write_field import write_field
 from afterdraft.work.write_note import write_note, write_note_on_passage
@@ -143,6 +148,16 @@ class AnyOrder(RuleBasedStateMachine):
     def link(self, which: int, other: int, name: str) -> None:
         self.try_to(link_scenes, self.book, self.scene(which).id, source=self.scene(other).id, why=name)
         self.try_to(put_in_strand, self.book, [self.scene(which).id], name)
+
+    @rule(which=paragraphs, name=texts, how=st.sampled_from([*PRESENCES, "not here"]))
+    def correct(self, which: int, name: str, how: Presence) -> None:
+        self.try_to(say_present, self.book, self.scene(which).id, Found(name, (f"{name}!",)), how)
+        self.try_to(set_scene_time, self.book, self.scene(which).id, name)
+        self.try_to(refuse_name, self.book, "person", Found(name))
+
+    @rule(which=paragraphs, name=texts)
+    def speak(self, which: int, name: str) -> None:
+        self.try_to(say_speaker, self.book, self.draft, [Passage(which, 0, 3)], Found(name) if name else None)
 
     @rule()
     def join_people(self) -> None:

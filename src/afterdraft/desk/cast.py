@@ -1,11 +1,14 @@
-"""Cast and places, entered by hand; what reading finds meets them later."""
+"""Cast and places as the writer has them, entered by hand or kept from what reading found; reading meets them."""
 
 from dataclasses import dataclass
 from typing import Literal, get_args
 
+from afterdraft.desk.anchor import Anchor
+
 KnownKind = Literal["person", "place"]
 Presence = Literal["viewpoint", "on page", "mentioned"]
 PRESENCES: tuple[Presence, ...] = get_args(Presence)
+Gender = Literal["f", "m", "n", ""]
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,6 +23,22 @@ class Known:
     mark: str = ""  # a colourless mark the writer chose: one or two characters
     place: str = ""  # text key of its place in the order
     revision: int = 0
+    gender: Gender = ""  # of a person: as she says, "" where she has not said
+    narrator: bool = False  # of a person: the I that tells
+    followed: bool = False  # of a person: she wants to see what they say
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        return (self.name, *self.aliases)
+
+
+@dataclass(frozen=True, slots=True)
+class SaidBy:
+    """Who speaks a quotation, as she says."""
+
+    id: str
+    person: str | None  # None: nobody of the cast
+    anchors: tuple[Anchor, ...]
 
 
 @dataclass(frozen=True, slots=True)

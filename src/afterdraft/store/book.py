@@ -23,6 +23,7 @@ from afterdraft.store.lines import BookLines
 from afterdraft.store.migrate import migrate, refuse_newer, refuse_older
 from afterdraft.store.migrations import MIGRATIONS, Migration
 from afterdraft.store.readers import Readers
+from afterdraft.store.reading import BookReading
 from afterdraft.store.trouble import told
 from afterdraft.store.units import BookUnits
 from afterdraft.store.writer import Writer
@@ -36,7 +37,7 @@ def utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-class BookFile(BookArrangements, BookLines, BookCast, BookChanges, BookInks, BookUnits):
+class BookFile(BookArrangements, BookLines, BookCast, BookChanges, BookInks, BookReading, BookUnits):
     """Fills `work.ports.Book`. Made by `store.opening`; `path` holds a book of ours."""
 
     def __init__(

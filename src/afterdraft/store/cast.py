@@ -4,7 +4,7 @@ import sqlite3
 from collections.abc import Callable
 from contextlib import AbstractContextManager
 
-from afterdraft.desk.cast import PRESENCES, Carried, Known, KnownKind, Presence, Present, Setting
+from afterdraft.desk.cast import PRESENCES, Carried, Gender, Known, KnownKind, Presence, Present, Setting
 from afterdraft.store.names import new_id
 from afterdraft.store.rows import gone, require
 from afterdraft.work.ports.cast import Listed
@@ -31,11 +31,29 @@ _CARRIED = (
 
 def known(db: sqlite3.Connection, kind: KnownKind) -> tuple[Known, ...]:
     """The cast, or the places, in their order."""
+    told = ", k.gender, k.narrator, k.followed" if kind == "person" else ""
     rows = db.execute(
-        f"SELECT k.id, k.name, k.aliases, k.note, k.mark, k.place, r.revision FROM desk_{kind} k "  # noqa: S608 — own names
+        f"SELECT k.id, k.name, k.aliases, k.note, k.mark, k.place, r.revision{told} FROM desk_{kind} k "  # noqa: S608 — own names
         "JOIN row_revision r ON r.id = k.id ORDER BY k.place, k.key"
     )
-    return tuple(Known(row, kind, name, _names(aliases), *rest) for row, name, aliases, *rest in rows)
+    return tuple(_known(kind, *row) for row in rows)
+
+
+def _known(
+    kind: KnownKind,
+    id: str,
+    name: str,
+    aliases: str,
+    note: str,
+    mark: str,
+    place: str,
+    revision: int,
+    gender: Gender = "",
+    narrator: int = 0,
+    followed: int = 0,
+) -> Known:
+    names = _names(aliases)
+    return Known(id, kind, name, names, note, mark, place, revision, gender, bool(narrator), bool(followed))
 
 
 def _names(aliases: str) -> tuple[str, ...]:
@@ -80,9 +98,10 @@ class DeskCast:
         return made
 
     def remove_known(self, kind: KnownKind, id: str) -> None:
-        if kind == "person":
+        for table in ("desk_point", "desk_said") if kind == "person" else ():
             self._db.execute(
-                "DELETE FROM desk_anchor WHERE owner IN (SELECT id FROM desk_point WHERE person = ?)", (id,)
+                f"DELETE FROM desk_anchor WHERE owner IN (SELECT id FROM {table} WHERE person = ?)",  # noqa: S608 — own names
+                (id,),
             )
         for table, column in _MARKED[kind]:
             self._db.execute(f"DELETE FROM {table} WHERE {column} = ?", (id,))  # noqa: S608 — own names
@@ -95,11 +114,19 @@ class DeskCast:
             self._join_people(into, of)
         else:
             self._join_places(into, of)
+        self._join_absences(into, of)
         self._join_words(kind, into, of)
         self._db.execute(f"DELETE FROM desk_{kind} WHERE id = ?", (of,))  # noqa: S608 — own names
 
     def _join_people(self, into: str, of: str) -> None:
-        self._db.execute("UPDATE desk_point SET person = ? WHERE person = ?", (into, of))
+        for table in ("desk_point", "desk_said"):
+            self._db.execute(f"UPDATE {table} SET person = ? WHERE person = ?", (into, of))  # noqa: S608 — own names
+        self._db.execute(
+            "UPDATE desk_person AS p SET gender = CASE p.gender WHEN '' THEN o.gender ELSE p.gender END, "
+            "narrator = max(p.narrator, o.narrator), followed = max(p.followed, o.followed) "
+            "FROM desk_person o WHERE o.id = ? AND p.id = ?",
+            (of, into),
+        )
         hows = dict(self._db.execute("SELECT scene, how FROM desk_presence WHERE person = ?", (into,)))
         for scene, how in self._db.execute("SELECT scene, how FROM desk_presence WHERE person = ?", (of,)).fetchall():
             self.set_presence(scene, of, None)
@@ -113,6 +140,18 @@ class DeskCast:
         for (scene,) in self._db.execute("SELECT scene FROM desk_setting WHERE place = ?", (of,)).fetchall():
             self.set_setting(scene, of, there=False)
             self.set_setting(scene, into, there=True)
+
+    def _join_absences(self, into: str, of: str) -> None:
+        """Where one of them is not, the whole is not, unless it is marked there."""
+        self._db.execute(
+            "INSERT INTO desk_absent SELECT scene, ? FROM desk_absent WHERE who = ? ON CONFLICT DO NOTHING", (into, of)
+        )
+        self._db.execute("DELETE FROM desk_absent WHERE who = ?", (of,))
+        for table, column in (("desk_presence", "person"), ("desk_setting", "place")):
+            self._db.execute(
+                f"DELETE FROM desk_absent WHERE who = ?1 AND scene IN (SELECT scene FROM {table} WHERE {column} = ?1)",  # noqa: S608 — own names
+                (into,),
+            )
 
     def _join_words(self, kind: KnownKind, into: str, of: str) -> None:
         """The names of the one that goes become other names of the one that stays; its note goes under that one's."""
@@ -144,6 +183,7 @@ class DeskCast:
                 "ON CONFLICT (scene, person) DO UPDATE SET how = excluded.how",
                 (*here, how),
             )
+            self._db.execute("DELETE FROM desk_absent WHERE scene = ? AND who = ?", here)
 
     def set_setting(self, scene: str, place: str, *, there: bool) -> None:
         here = (scene, place)
@@ -151,6 +191,7 @@ class DeskCast:
             require(self._db, "desk_scene", scene, "This scene")
             require(self._db, "desk_place", place, _WHAT["place"])
             self._db.execute("INSERT INTO desk_setting (scene, place) VALUES (?, ?) ON CONFLICT DO NOTHING", here)
+            self._db.execute("DELETE FROM desk_absent WHERE scene = ? AND who = ?", here)
         else:
             self._db.execute("DELETE FROM desk_setting WHERE scene = ? AND place = ?", here)
 
@@ -176,8 +217,14 @@ class DeskCast:
 
 
 _MARKED: dict[KnownKind, tuple[tuple[str, str], ...]] = {
-    "person": (("desk_point", "person"), ("desk_presence", "person"), ("desk_carried", "person")),
-    "place": (("desk_setting", "place"),),
+    "person": (
+        ("desk_point", "person"),
+        ("desk_presence", "person"),
+        ("desk_carried", "person"),
+        ("desk_said", "person"),
+        ("desk_absent", "who"),
+    ),
+    "place": (("desk_setting", "place"), ("desk_absent", "who")),
 }
 
 

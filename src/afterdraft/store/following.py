@@ -19,6 +19,15 @@ from afterdraft.store.names import new_id
 Unit = TypeVar("Unit", Chapter, Part)
 _NEXT = ("what", "viewpoint", "people", "setting", "time", "length")
 _FASTENED = ("desk_note", "desk_point", "desk_change_place")  # what may be fastened to a card of an arrangement
+_OF_SCENE = (
+    "desk_strand_scene",
+    "desk_setting",
+    "desk_presence",
+    "desk_carried",
+    "desk_follows",
+    "desk_absent",
+    "desk_scene_time",
+)
 _STRENGTH = ("mentioned", "on page", "viewpoint")
 
 
@@ -32,6 +41,8 @@ def merge(db: sqlite3.Connection, *, into: str, of: str, now: str) -> None:
     _merge_follows(db, into, of, now)
     _merge_presence(db, into, of)
     _merge_carried(db, into, of)
+    _keep_or_drop(db, "desk_absent", "who", into, of, alike="mine.who = other.who")
+    _merge_times(db, into, of)
 
 
 def loosen(db: sqlite3.Connection, scene: str, *, now: str) -> None:
@@ -46,7 +57,7 @@ def loosen(db: sqlite3.Connection, scene: str, *, now: str) -> None:
         "UPDATE desk_change_place SET scene = NULL, words = CASE words WHEN '' THEN ? ELSE words END WHERE scene = ?",
         (title or code, scene),
     )
-    for table in ("desk_strand_scene", "desk_setting", "desk_presence", "desk_carried", "desk_follows"):
+    for table in _OF_SCENE:
         db.execute(f"DELETE FROM {table} WHERE scene = ?", (scene,))  # noqa: S608 — own names, here and below
     db.execute("DELETE FROM desk_follows WHERE source = ?", (scene,))
 
@@ -99,6 +110,7 @@ _WORDS = """
 SELECT p.name || ': ' || trim(c.comes_in || char(10) || c.leaves, char(10))
 FROM desk_carried c JOIN desk_person p ON p.id = c.person WHERE c.scene = :scene AND trim(c.comes_in || c.leaves) <> ''
 UNION ALL SELECT why FROM desk_follows WHERE scene = :scene OR source = :scene
+UNION ALL SELECT words FROM desk_scene_time WHERE scene = :scene
 """
 _UNITS = """
 SELECT at, id FROM desk_scene WHERE draft = :draft
@@ -249,6 +261,15 @@ def _merge_carried(db: sqlite3.Connection, into: str, of: str) -> None:
             "UPDATE desk_carried SET comes_in = ?, leaves = ? WHERE id = ?",
             (_under(kept[1], comes_in), _under(kept[2], leaves), kept[0]),
         )
+
+
+def _merge_times(db: sqlite3.Connection, into: str, of: str) -> None:
+    """The whole happens when its halves do; two times stand one behind the other."""
+    read = "SELECT words FROM desk_scene_time WHERE scene = ?"
+    mine, other = (db.execute(read, (scene,)).fetchone() for scene in (into, of))
+    if mine and other and mine != other:
+        db.execute("UPDATE desk_scene_time SET words = ? WHERE scene = ?", (f"{mine[0]}; {other[0]}", into))
+    _keep_or_drop(db, "desk_scene_time", "words", into, of, alike="1")
 
 
 def _merge_unit_card(

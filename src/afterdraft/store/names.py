@@ -28,6 +28,7 @@ Kind = Literal[
     "carried",
     "change",
     "change place",
+    "said",
 ]
 PREFIX: dict[Kind, str] = {
     "book": "bk",
@@ -53,6 +54,7 @@ PREFIX: dict[Kind, str] = {
     "row": "rw",
     "laid": "ld",
     "unit card": "uc",
+    "said": "sy",
 }
 
 _ALPHABET = "abcdefghijklmnopqrstuvwxyz234567"  # base 32 of RFC 4648, in small letters

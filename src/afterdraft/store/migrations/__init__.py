@@ -9,7 +9,8 @@ from collections.abc import Callable
 
 from afterdraft.store.migrations.m0001_first import first
 from afterdraft.store.migrations.m0002_desk import desk
+from afterdraft.store.migrations.m0003_reading import reading
 
 Migration = Callable[[sqlite3.Connection], None]
 
-MIGRATIONS: tuple[Migration, ...] = (first, desk)
+MIGRATIONS: tuple[Migration, ...] = (first, desk, reading)

@@ -13,13 +13,14 @@ from afterdraft.work.ports.changes import ChangesBook
 from afterdraft.work.ports.desk import Desk
 from afterdraft.work.ports.inks import InksBook
 from afterdraft.work.ports.lines import BookLines
+from afterdraft.work.ports.reading import BookReading
 from afterdraft.work.ports.units import BookUnits
 from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fields, Hit, Written
 
 T = TypeVar("T")
 
 
-class Book(ArrangingBook, BookLines, BookCast, BookUnits, ChangesBook, InksBook, Protocol):
+class Book(ArrangingBook, BookLines, BookCast, BookUnits, BookReading, ChangesBook, InksBook, Protocol):
     """One open book file."""
 
     @property

@@ -12,11 +12,12 @@ from afterdraft.work.ports.cast import DeskCast
 from afterdraft.work.ports.changes import ChangesDesk
 from afterdraft.work.ports.inks import InksDesk
 from afterdraft.work.ports.lines import DeskLines
+from afterdraft.work.ports.reading import DeskReading
 from afterdraft.work.ports.units import DeskUnits
 from afterdraft.work.ports.values import Fields, UnitKind, Written
 
 
-class Desk(ArrangingDesk, DeskLines, DeskCast, DeskUnits, ChangesDesk, InksDesk, Protocol):
+class Desk(ArrangingDesk, DeskLines, DeskCast, DeskUnits, DeskReading, ChangesDesk, InksDesk, Protocol):
     """The open transaction given to an edit."""
 
     def division(self, draft: str) -> Division: ...
