@@ -28,6 +28,10 @@ class Grammar:
         """The tokens of these relations that hang on `token`."""
         return [child for child in self.children[token] if self.of.deps[child] in kinds]
 
+    def followed(self, token: int, words: frozenset[str]) -> bool:
+        """Whether one of the words stands right behind."""
+        return token + 1 < len(self.small) and self.small[token + 1] in words
+
     def first(self, token: int) -> int:
         """The first of the words that `token` is joined to by 'and': what they share hangs on it."""
         while self.of.deps[token] == "conj" and self.of.heads[token] != token:

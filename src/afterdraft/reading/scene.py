@@ -16,7 +16,7 @@ from afterdraft.reading.quotations import quotations
 from afterdraft.reading.trait import Trait
 from afterdraft.reading.traits import traits
 
-RECIPE = 3  # part of every cache key: a change of what is read off a scene counts it up
+RECIPE = 4  # part of every cache key: a change of what is read off a scene counts it up
 
 
 def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:

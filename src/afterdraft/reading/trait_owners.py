@@ -7,9 +7,18 @@ from dataclasses import dataclass
 from afterdraft.reading.facts import Mention
 from afterdraft.reading.grammar import SUBJECTS, VERBAL, Grammar
 from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.tense_forms import MODALS
+from afterdraft.reading.trait import TraitKind
+from afterdraft.reading.trait_words import PEOPLE
 
+ONCE = words_of("once formerly")
+_OTHERWISE = ONCE | words_of("not never n't if when to no pretended") | MODALS  # was, is not, were it
 BEING = words_of("is are was were been am 's 're 'm seemed looked became become")
 _HAVING = words_of("has have had having 've possessed wore wears")
+_SHOWING = words_of("turned fixed kept raised lifted threw cast closed opened shut dropped lowered")
+_POSSESSIVE = words_of("his her my")
+_DESCRIBING = frozenset({"ADJ", "ADV", "NOUN", "PROPN", "VERB", "NUM"})
+_LONGEST = 8  # words of such a phrase
 _OWNER = frozenset({"poss"})
 _APPOSED = frozenset({"appos"})
 _OBJECT = frozenset({"dobj"})
@@ -17,6 +26,7 @@ _OF = frozenset({"prep"})
 _PREDICATE = frozenset({"acomp", "attr", "oprd"})
 _NOUNS = frozenset({"NOUN", "PROPN", "PRON"})
 _WHO = frozenset({"who", "that", "which"})
+_SHARING = frozenset({"conj", "advcl", "xcomp", "acomp", "oprd"})  # verbs whose subject is another's
 _FAR = 5  # heads above a word that are looked at
 
 
@@ -29,6 +39,9 @@ class Scope:
     by_token: Mapping[int, int]
 
 
+Said = tuple[TraitKind, str, int | None, int, int]  # kind, value, mention, first token, last token
+
+
 def scope(grammar: Grammar, mentions: Sequence[Mention]) -> Scope:
     starts = grammar.of.starts
     by_token = {
@@ -39,26 +52,59 @@ def scope(grammar: Grammar, mentions: Sequence[Mention]) -> Scope:
     return Scope(grammar, mentions, by_token)
 
 
+def phrase(grammar: Grammar, token: int) -> int:
+    """Where the words that describe a noun begin, by their looks alone: lists of adjectives are often misread."""
+    start = token
+    while (
+        start > 0
+        and token - start < _LONGEST
+        and (grammar.of.pos[start - 1] in _DESCRIBING or grammar.small[start - 1] in (",", "-", "and"))
+    ):
+        start -= 1
+    return start
+
+
+def possessor(within: Scope, token: int) -> int | None:
+    """The mention right before a noun's phrase that has it: 'her grey eyes', 'Ilse’s grey eyes'."""
+    small = within.grammar.small
+    start = phrase(within.grammar, token)
+    for place in range(start, token + 1):  # a name is an adjective to some
+        before = place - 1 - (place > 1 and small[place - 1] in ("'s", "'"))
+        number = within.by_token.get(before) if before >= 0 else None
+        if number is not None and (small[place - 1] in _POSSESSIVE or before < place - 1):
+            return number
+    return None
+
+
 def of_part(within: Scope, token: int) -> int | None:
-    """The mention whose eyes or hair these are."""
+    """The mention whose eyes or hair these are, where nothing right before says so."""
     grammar = within.grammar
+    for one in dict.fromkeys((token, grammar.first(token))):
+        for preposition in grammar.on(one, _OF):
+            if grammar.small[preposition] == "of" and grammar.children[preposition]:
+                return _of_noun(within, grammar.children[preposition][0])
     for _ in range(_FAR):
-        for one in dict.fromkeys((token, grammar.first(token))):
-            for owner in grammar.on(one, _OWNER):
-                return within.by_token.get(owner)
-            for preposition in grammar.on(one, _OF):
-                if grammar.small[preposition] == "of" and grammar.children[preposition]:
-                    return _of_noun(within, grammar.children[preposition][0])
         token = grammar.first(token)
+        for owner in grammar.on(token, _OWNER):
+            return within.by_token.get(owner)
         head, relation = grammar.of.heads[token], grammar.of.deps[token]
-        if relation in _OBJECT and grammar.small[head] in _HAVING:
+        if relation in _OBJECT and grammar.small[head] in _HAVING | _SHOWING:
             return of_subject(within, head)
         if relation != "pobj" or grammar.small[head] not in ("with", "of"):
             return None
         if grammar.small[head] == "with":
-            return described(within, head)
+            return _with(within, head)
         token = grammar.of.heads[head]  # 'a pair of', 'a tangle of'
     return None
+
+
+def _with(within: Scope, preposition: int) -> int | None:
+    """'A young man, with' means the man, whatever the sentence is about."""
+    small = within.grammar.small
+    before = preposition - 1 - (preposition > 1 and small[preposition - 1] == ",")
+    if before >= 0 and small[before] in PEOPLE:
+        return _of_noun(within, before)
+    return described(within, preposition)
 
 
 def described(within: Scope, token: int) -> int | None:
@@ -81,7 +127,7 @@ def of_subject(within: Scope, verb: int) -> int | None:
             if grammar.small[subject] in _WHO and grammar.of.deps[verb] == "relcl":
                 return _of_noun(within, grammar.of.heads[verb])
             return _of_noun(within, subject)
-        if grammar.of.deps[verb] not in ("conj", "advcl", "xcomp") or grammar.of.heads[verb] == verb:
+        if grammar.of.deps[verb] not in _SHARING or grammar.of.heads[verb] == verb:
             return None
         verb = grammar.of.heads[verb]
     return None
@@ -114,3 +160,10 @@ def _stands_apart(grammar: Grammar, token: int) -> bool:
         and grammar.of.pos[grammar.of.heads[token]] in VERBAL
         and grammar.of.deps[token] not in SUBJECTS
     )
+
+
+def otherwise(grammar: Grammar, token: int) -> bool:
+    """Whether the clause says that it was so once, is not so, or might be."""
+    while grammar.of.heads[token] != token and grammar.of.pos[token] not in VERBAL:
+        token = grammar.of.heads[token]
+    return any(grammar.small[child] in _OTHERWISE for child in grammar.children[token])

@@ -31,7 +31,7 @@ _EYES = _forms(
 )
 _HAIR = _forms(
     """
-    fair: blond blonde golden gold yellow yellowy flaxen straw-coloured sunny sandy
+    fair: blond blonde golden gold yellow yellowy flaxen straw-coloured sunny sandy pale light
     red: ginger auburn copper coppery carroty reddish foxy
     brown: chestnut brownish mousy
     black: raven jet

@@ -51,7 +51,8 @@ def antecedents(
             continue
         known = (person, PLAIN) if person else found[number]
         gender = genders.get(known[0], "") if known else ""
-        met.append(_Met(mention.paragraph, known, gender or mention.gender, mention.subject))
+        if known or mention.kind == "pronoun" or (mention.kind == "role" and (mention.gender or mention.subject)):
+            met.append(_Met(mention.paragraph, known, gender or mention.gender, mention.subject))
     return tuple(found)
 
 
@@ -98,7 +99,7 @@ def _meant(met: Sequence[_Met], pronoun: Mention) -> Owner | None:
     last: Owner | None = None
     for one in _near(met, pronoun.paragraph, pronoun.gender):
         if not one.owner:
-            return None
+            return (last[0], DIVIDED) if last else None
         last = last or one.owner
         if one.acts:
             person, sure = one.owner

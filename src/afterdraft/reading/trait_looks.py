@@ -1,0 +1,92 @@
+"""Eyes, hair and beards: their colours, and whose they are."""
+
+from collections.abc import Iterable, Iterator
+
+from afterdraft.reading.grammar import SUBJECTS, Grammar
+from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.trait import TraitKind
+from afterdraft.reading.trait_owners import BEING, ONCE, Said, Scope, described, of_part, otherwise, phrase, possessor
+from afterdraft.reading.trait_words import LOOKS, PARTS, SHADES
+
+_DESCRIBING = words_of("amod compound nmod appos acl conj acomp attr oprd advmod")
+_PREPOSITION = frozenset({"prep"})
+_PREDICATE = frozenset({"acomp", "attr", "oprd"})
+_SO = words_of("so very as quite almost")
+
+
+def looks(within: Scope) -> Iterator[Said]:
+    """'Her grey eyes', 'Ilse’s eyes were grey', 'a man with a red beard', 'the grey-eyed woman', 'they were blue'."""
+    grammar = within.grammar
+    before: tuple[int, TraitKind, int] | None = None  # eyes that somebody has, for 'they'
+    for token, word in enumerate(grammar.small):
+        kind = PARTS.get(word.rsplit("-", 1)[-1])
+        if word == "they" and before and grammar.of.sentences[token] - grammar.of.sentences[before[0]] <= 1:
+            yield from _look(grammar, before[1], before[2], token, _after_being(grammar, token), claimed=True)
+        elif kind and word.endswith("ed"):
+            yield from _look(grammar, kind, described(within, token), token, _hyphened(grammar, token), claimed=True)
+        elif kind:
+            mine = possessor(within, token)
+            owner = mine if mine is not None else of_part(within, token)
+            beside = [*range(token - 1, phrase(grammar, token) - 1, -1), *_colour_of(grammar, token)]
+            found = list(_look(grammar, kind, owner, token, beside, claimed=mine is None))
+            said = [*_beside(grammar, token), *_after_being(grammar, token)]
+            yield from found or _look(grammar, kind, owner, token, said, claimed=True)
+            before = (token, kind, owner) if owner is not None else before
+
+
+def _look(
+    grammar: Grammar, kind: TraitKind, owner: int | None, part: int, tokens: Iterable[int], *, claimed: bool
+) -> Iterator[Said]:
+    """A colour goes before a shade. What is `claimed` counts only where it is asserted; 'her grey eyes' are grey."""
+    said = [(LOOKS[kind].get(_last_part(grammar.small[one])), one) for one in tokens if not _of_others(grammar, one)]
+    known = [(value, one) for value, one in said if value]
+    known.sort(key=lambda pair: pair[0] in SHADES and kind == "eyes")
+    for value, one in known[:1]:
+        first, last = min(part, one), max(part, one)
+        once = set(grammar.small[phrase(grammar, part) : last]) & ONCE
+        if not once and not (claimed and otherwise(grammar, last)):
+            yield kind, value, owner, first, last
+
+
+def _of_others(grammar: Grammar, token: int) -> bool:
+    """'Black-lashed eyes' are not black."""
+    behind = grammar.small[token + 1 : token + 3]
+    return len(behind) == 2 and behind[0] == "-" and behind[1] not in PARTS and behind[1] not in LOOKS["eyes"]
+
+
+def _colour_of(grammar: Grammar, token: int) -> list[int]:
+    """'The yellow of her hair'."""
+    start = phrase(grammar, token) - 1
+    return [start - 2] if start > 1 and grammar.small[start - 1] == "of" else []
+
+
+def _last_part(word: str) -> str:
+    """'Blue' of 'light-blue'; of 'grey-eyed' 'grey'."""
+    parts = word.split("-")
+    return parts[-2] if len(parts) > 1 and parts[-1] in PARTS else parts[-1]
+
+
+def _hyphened(grammar: Grammar, token: int) -> list[int]:
+    if "-" in grammar.small[token]:
+        return [token]
+    return [token - 2] if token > 1 and grammar.small[token - 1] == "-" else []
+
+
+def _beside(grammar: Grammar, token: int) -> list[int]:
+    """Words that describe a noun, and those that describe or join them."""
+    found = [child for child in grammar.children[token] if grammar.of.deps[child] in _DESCRIBING]
+    below = [one for child in found for one in grammar.children[child] if grammar.of.deps[one] in _DESCRIBING]
+    after = token + 1 + grammar.followed(token, _SO)  # 'eyes so dark that …' hangs on anything
+    behind = [after] if after < len(grammar.small) and grammar.of.pos[after] == "ADJ" else []
+    return [*found, *below, *behind]
+
+
+def _after_being(grammar: Grammar, token: int) -> list[int]:
+    """What the subject `token` is said to be."""
+    verb = grammar.of.heads[token]
+    if grammar.of.deps[token] not in SUBJECTS or grammar.small[verb] not in BEING:
+        return []
+    said = grammar.on(verb, _PREDICATE)
+    for preposition in grammar.on(verb, _PREPOSITION):  # 'were of a rich hazel'
+        said += grammar.children[preposition] if grammar.small[preposition] == "of" else ()
+    return [*said, *(below for one in said for below in _beside(grammar, one))]
