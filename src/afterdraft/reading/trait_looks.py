@@ -55,9 +55,10 @@ def _of_others(grammar: Grammar, token: int) -> bool:
 
 
 def _colour_of(grammar: Grammar, token: int) -> list[int]:
-    """'The yellow of her hair'."""
-    start = phrase(grammar, token) - 1
-    return [start - 2] if start > 1 and grammar.small[start - 1] == "of" else []
+    """'The yellow of her hair', 'his yellow bush of hair'."""
+    before = phrase(grammar, token) - 1
+    of = before if before >= 0 and grammar.small[before] == "of" else before - 1
+    return list(range(of - 1, phrase(grammar, of - 1) - 1, -1)) if of > 0 and grammar.small[of] == "of" else []
 
 
 def _last_part(word: str) -> str:

@@ -9,7 +9,7 @@ from afterdraft.reading.grammar import SUBJECTS, VERBAL, Grammar
 from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.tense_forms import MODALS
 from afterdraft.reading.trait import TraitKind
-from afterdraft.reading.trait_words import PEOPLE
+from afterdraft.reading.trait_words import COLOURS, PEOPLE
 
 ONCE = words_of("once formerly")
 _OTHERWISE = ONCE | words_of("not never n't if when to no pretended") | MODALS  # was, is not, were it
@@ -55,13 +55,16 @@ def scope(grammar: Grammar, mentions: Sequence[Mention]) -> Scope:
 def phrase(grammar: Grammar, token: int) -> int:
     """Where the words that describe a noun begin, by their looks alone: lists of adjectives are often misread."""
     start = token
-    while (
-        start > 0
-        and token - start < _LONGEST
-        and (grammar.of.pos[start - 1] in _DESCRIBING or grammar.small[start - 1] in (",", "-", "and"))
-    ):
+    while start > 0 and token - start < _LONGEST and _describes(grammar, start - 1):
         start -= 1
     return start
+
+
+def _describes(grammar: Grammar, token: int) -> bool:
+    """Whether the word can be part of such a list; 'his pale face, strange eyes' is two."""
+    if grammar.small[token] in (",", "and"):
+        return token > 0 and (grammar.of.pos[token - 1] not in _NOUNS or grammar.small[token - 1] in COLOURS)
+    return grammar.of.pos[token] in _DESCRIBING or grammar.small[token] == "-"
 
 
 def possessor(within: Scope, token: int) -> int | None:

@@ -58,6 +58,7 @@ PARTS: Mapping[str, TraitKind] = {
     "bearded": "beard",
 }
 LOOKS: Mapping[TraitKind, Mapping[str, str]] = {"eyes": _EYES, "hair": _HAIR, "beard": _HAIR}
+COLOURS = frozenset({*_EYES, *_HAIR})
 SHADES = frozenset({"dark", "light"})  # of eyes: said only where no colour is beside them
 HEIGHTS = _forms(
     """
