@@ -35,6 +35,7 @@ def home_variables(home: Path) -> dict[str, str]:
         "XDG_CACHE_HOME": str(home / "cache"),
         "XDG_RUNTIME_DIR": str(runtime),
         "AFTERDRAFT_HOME": str(home / "Books"),
+        "AFTERDRAFT_READING": "off",  # tests of reading turn it on; the others need no second process
     }
 
 

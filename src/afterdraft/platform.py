@@ -134,6 +134,12 @@ else:
         return True
 
 
+def step_back() -> None:
+    """Everything else on this machine comes before this process."""
+    if sys.platform != "win32":
+        os.nice(10)
+
+
 def limit_memory(size: int) -> None:
     """No more than `size` bytes of address space for this process; on Windows there is no such limit."""
     if sys.platform != "win32":

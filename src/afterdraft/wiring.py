@@ -17,7 +17,6 @@ from afterdraft.formats.joined import is_manuscript, joined, order
 from afterdraft.home import SUFFIX, BooksFolder, Recents, seen
 from afterdraft.manuscript.draft import Draft
 from afterdraft.manuscript.outline import outline, paragraph_offsets
-from afterdraft.manuscript.words import count
 from afterdraft.store import backups as kept
 from afterdraft.store import opening, place
 from afterdraft.store.shelf import Shelf
@@ -75,25 +74,17 @@ def read(files: Sequence[File]) -> Draft:
 def facts(draft: Draft) -> dict[str, Any] | None:
     """What reading says of people and speech, as keys of the form `read/1`; None where the text is not English."""
     from afterdraft.engine.reader import read_scenes  # late: the language pipeline takes seconds to load
-    from afterdraft.whole.book import read_book
-    from afterdraft.whole.facts_form import facts_form
-    from afterdraft.whole.measures_form import measures_form, traits_form
-    from afterdraft.whole.pace import measured
-    from afterdraft.whole.traits import find_traits
+    from afterdraft.whole.task import is_read
+    from afterdraft.whole.told import told
 
-    if draft.language and not draft.language.lower().startswith("en"):
+    if not is_read(draft.language):
         return None
     texts = [block.text for block in draft.source.blocks]
     offsets = paragraph_offsets(draft.division, texts)
-    views = outline(draft.division, [count(text) for text in texts]).scenes
-    told = [[texts[index] for index in view.story] for view in views]
-    scenes = list(read_scenes(told))
+    views = outline(draft.division, [0] * len(texts)).scenes
+    story = [[texts[index] for index in view.story] for view in views]
     places = [[offsets[index] for index in view.story] for view in views]
-    book = read_book(scenes)
-    return facts_form(book, scenes, places=places, texts=told) | {
-        "measures": measures_form(measured(scenes)),
-        "traits": traits_form(find_traits(book, scenes), places=places, texts=told),
-    }
+    return told(list(read_scenes(story)), places=places, texts=story)
 
 
 def put_new(path: Path, content: bytes) -> None:

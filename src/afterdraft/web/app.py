@@ -1,8 +1,8 @@
 """The application: routes, what every handler finds in `request.app.state`, and how trouble becomes an answer.
 
 Handlers are plain functions `def page(request) -> Response`, run on worker threads. They find `registry` (the open
-books), `suggesting` (scene breaks that nobody marked), `close` (ends the program) and `log` (the file where faults are
-written down) in `request.app.state`.
+books), `suggesting` (scene breaks that nobody marked), `reading` (what is read off the page), `close` (ends the
+program) and `log` (the file where faults are written down) in `request.app.state`.
 """
 
 from collections.abc import Callable, Sequence
@@ -20,6 +20,7 @@ from afterdraft.faultlog import write_down
 from afterdraft.web import assets, handover, messages, pages
 from afterdraft.web.guard import Guard
 from afterdraft.web.pages.trouble import trouble
+from afterdraft.web.reading import Reading
 from afterdraft.web.registry import Registry
 from afterdraft.web.suggesting import Suggesting
 
@@ -32,8 +33,9 @@ def build(
     close: Callable[[], tuple[str, ...]],
     log: str,
     routes: Sequence[BaseRoute] | None = None,
+    reading: Reading | None = None,
 ) -> ASGIApp:
-    """The whole application behind its guard. `routes` stand in for the pages' own in tests."""
+    """The whole application behind its guard. `routes` and `reading` stand in for its own in tests."""
     app = Starlette(
         routes=[
             Route("/static/{digest}/{path:path}", assets.serve),
@@ -45,6 +47,8 @@ def build(
     )
     app.state.registry = registry
     app.state.suggesting = Suggesting()
+    app.state.reading = reading or Reading()
+    registry.on_close = app.state.reading.end
     app.state.close = close
     app.state.log = log
     return Guard(app, key=key, port=port)

@@ -19,6 +19,7 @@ class Registry:
         self, *, opener: Opener, adopter: Adopter, restorer: Restorer, recents: Recents, folder: BooksFolder
     ) -> None:
         self.folder = folder
+        self.on_close: Callable[[str], None] = lambda _: None  # told the id of a book before it is closed
         self._opener = opener
         self._adopter = adopter
         self._restorer = restorer
@@ -61,6 +62,7 @@ class Registry:
         with self._lock:
             book = self.book(id)
             path = Path(book.path)
+            self.on_close(id)
             self._open.pop(id).close()
             try:
                 self._restorer(path, id, backup)
@@ -103,6 +105,7 @@ class Registry:
             book = self._open.pop(id, None)
             if book is None:
                 return
+            self.on_close(id)
             try:
                 self._recents.update(seen(book))
                 book.back_up(why="close")

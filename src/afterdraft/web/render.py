@@ -72,6 +72,9 @@ def render(request: Request, template: str, screen: object, frame: Frame, *, sta
 
 
 def frame(request: Request, title: str, screen: str, *, book: BookView | None = None, here: str = "") -> Frame:
+    """What goes round every page; with a book, what is new in it is read from now on."""
+    if book:
+        request.app.state.reading.want(book.book, book.draft, (book.edits, book.facts.changed))
     return Frame(
         title=f"{title} · {book.facts.title}" if book else f"{title} · Afterdraft",
         screen=screen,

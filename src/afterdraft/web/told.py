@@ -1,0 +1,101 @@
+"""What reading told of a book, by scene and by person, for the pages."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from afterdraft.desk.cast import Gender, Presence
+
+_HOW: Mapping[str, Presence] = {"point of view": "viewpoint", "on page": "on page", "mentioned": "mentioned"}
+
+
+@dataclass(frozen=True, slots=True)
+class InScene:
+    """A person in a scene, as read."""
+
+    scene: str  # id
+    person: str  # id
+    how: Presence
+    mentions: int
+    words_spoken: int
+
+
+@dataclass(frozen=True, slots=True)
+class ReadPerson:
+    id: str  # of her row, or given by reading
+    name: str
+    aliases: tuple[str, ...]  # as written, the name left out
+    gender: Gender
+    narrator: bool
+    mentions: int
+    words_spoken: int
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A stretch of a paragraph, counted among those of its scene."""
+
+    paragraph: int
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Speech:
+    place: Place
+    person: str | None
+    how: str
+    sure: float
+
+
+@dataclass(frozen=True, slots=True)
+class ReadScene:
+    people: tuple[InScene, ...] = ()
+    named: tuple[tuple[Place, str], ...] = ()  # where who is named
+    speech: tuple[Speech, ...] = ()
+    measures: Mapping[str, Any] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    people: Mapping[str, ReadPerson]  # by id, those named most first
+    scenes: Mapping[str, ReadScene]  # by id
+    unmet: frozenset[str] = frozenset()  # names of hers, as compared, that stand nowhere in the draft
+
+    def of(self, scene: str) -> ReadScene:
+        return self.scenes.get(scene, ReadScene())
+
+
+NOTHING = Told({}, {})
+
+
+def told_of(form: Mapping[str, Any]) -> Told:
+    """Of what `afterdraft.alongside` answered."""
+    ids: list[str] = form["scenes"]
+    people: dict[str, list[InScene]] = {one: [] for one in ids}
+    for one in form["appearances"]:
+        scene = ids[one["scene"]]
+        how = _HOW[one["as"]]
+        people[scene].append(InScene(scene, one["person"], how, one["mentions"], one["words_spoken"]))
+    scenes = {
+        scene: ReadScene(
+            people=tuple(people[scene]),
+            named=tuple((Place(*place), person) for *place, person in here["named"]),
+            speech=tuple(Speech(Place(*row[:3]), *row[3:]) for row in here["said"]),
+            measures=measures,
+        )
+        for scene, here, measures in zip(ids, form["in_place"], form["measures"], strict=True)
+    }
+    return Told({one["id"]: _person(one) for one in form["people"]}, scenes, frozenset(form["unmet"]))
+
+
+def _person(form: Mapping[str, Any]) -> ReadPerson:
+    return ReadPerson(
+        id=form["id"],
+        name=form["name"],
+        aliases=tuple(name for name in form["aliases"] if name.casefold() != form["name"].casefold()),
+        gender=form["gender"] or "",
+        narrator=form["narrator"],
+        mentions=form["mentions"],
+        words_spoken=form["words_spoken"],
+    )
