@@ -10,8 +10,8 @@ import pytest
 
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book
-from afterdraft.web.pages.reading_state import told
 from afterdraft.web.reading import Progress, Reading, State
+from afterdraft.web.reading_words import told
 from afterdraft.whole.task import Task
 from afterdraft.work.add_known import add_known
 from afterdraft.work.bring_draft import bring_draft

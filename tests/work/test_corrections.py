@@ -120,6 +120,13 @@ def test_who_is_here_and_who_is_not(book: BookFile, draft: str, scenes: list[str
     assert book.absent(draft) == frozenset()
 
 
+def test_a_place_of_hers_is_no_person_unless_she_says_that_too(book: BookFile, draft: str) -> None:
+    add_known(book, "place", "the Pier")
+    assert given(book, draft, {}).nobody == {"pier"}
+    add_known(book, "person", "Pier")
+    assert given(book, draft, {}).nobody == frozenset()
+
+
 def test_where_a_scene_happens_and_where_not(book: BookFile, draft: str, scenes: list[str]) -> None:
     pier = Found("Côte-Vieille")
     say_setting(book, scenes[1], pier, there=True)

@@ -10,12 +10,15 @@ from afterdraft.work.ports import Book
 Place = tuple[int, int]  # of a paragraph: its scene, and its place among the scene's story paragraphs
 
 
-def given(book: Book, draft: str, places: Mapping[int, Place]) -> Given:
-    """Of a book as it stands; `places` says where each story paragraph of the draft lies."""
+def given(book: Book, draft: str, where: Mapping[int, Place]) -> Given:
+    """Of a book as it stands; `where` says where each story paragraph of the draft lies."""
+    people = _people(book.known("person"))
+    theirs = {name for person in people for name in person.forms}
+    places = {form(name) for place in book.known("place") for name in place.names}
     return Given(
-        people=_people(book.known("person")),
-        nobody=book.no_names("person"),
-        speakers=dict(_speakers(book.said_by(draft), places)),
+        people=people,
+        nobody=book.no_names("person") | (places - theirs),  # a place of hers is no person, unless she says that too
+        speakers=dict(_speakers(book.said_by(draft), where)),
     )
 
 
@@ -30,8 +33,8 @@ def _people(known: Iterable[Known]) -> tuple[GivenPerson, ...]:
     return tuple(people)
 
 
-def _speakers(said: Iterable[SaidBy], places: Mapping[int, Place]) -> Iterable[tuple[Said, str]]:
+def _speakers(said: Iterable[SaidBy], where: Mapping[int, Place]) -> Iterable[tuple[Said, str]]:
     for one in said:
         for anchor in one.anchors:
-            if anchor.paragraph in places:
-                yield (*places[anchor.paragraph], anchor.start), one.person or ""
+            if anchor.paragraph in where:
+                yield (*where[anchor.paragraph], anchor.start), one.person or ""

@@ -1,7 +1,7 @@
-"""People and places: cast and places by hand, with the scenes they are in."""
+"""People and places: cast and places with the scenes they are in, as she has them and as they were read."""
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from starlette.requests import Request
@@ -9,10 +9,17 @@ from starlette.responses import Response
 
 from afterdraft.desk.cast import Carried, Known, KnownKind, Presence
 from afterdraft.manuscript.outline import SceneView
+from afterdraft.reading.mentions import form
+from afterdraft.web.facts_here import FactsHere, people_by_scene, progress_of, read_of, rows_of
 from afterdraft.web.render import book_of, frame, many, render
+from afterdraft.web.told import NOTHING, ReadPerson, Told
 from afterdraft.web.view import BookView, view
 from afterdraft.work.finding import alike
 
+OFTEN = 2  # scenes from which somebody whom only reading knows is shown at once
+OFTEN_SAID = 50  # or words that they speak
+MOST = 40  # of these at once
+ScenesOf = dict[str, dict[Presence, list["SceneName"]]]
 HOWS: Mapping[Presence, str] = {"viewpoint": "Viewpoint", "on page": "On the page", "mentioned": "Mentioned"}
 
 
@@ -44,6 +51,17 @@ class KnownRow:
     learns: tuple[Learned, ...]
     namesakes: int  # others of the same name
     goes_with: str  # what goes when it is removed
+    read: ReadPerson | None = None  # what reading knows of them
+    nowhere: tuple[str, ...] = ()  # names of theirs that stand nowhere in the draft
+
+
+@dataclass(frozen=True, slots=True)
+class FoundRow:
+    """Somebody whom only reading knows."""
+
+    person: ReadPerson
+    scenes: tuple[tuple[str, tuple[SceneName, ...]], ...]
+    count: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +72,16 @@ class PeoplePage:
     joining: str  # id of the row that is to be joined to another
     again: str  # a name that is taken, and was asked for all the same
     again_kind: str
+    found: tuple[FoundRow, ...] = ()  # those named most first
+    seldom: tuple[FoundRow, ...] = ()  # the others
+    nobody: tuple[str, ...] = ()  # names that she said are no person's
+    facts: FactsHere | None = None  # how far reading is
+
+    @property
+    def all_people(self) -> tuple[tuple[str, str], ...]:
+        """Id and name of everybody, hers first."""
+        hers = [(row.known.id, row.known.name) for kind, _, _, rows in self.groups if kind == "person" for row in rows]
+        return (*hers, *((row.person.id, row.person.name) for row in (*self.found, *self.seldom)))
 
 
 def people(request: Request) -> Response:
@@ -62,6 +90,8 @@ def people(request: Request) -> Response:
     asked = request.query_params
     context = people_page(
         seen,
+        read_of(request, seen),
+        facts=progress_of(request, seen),
         opened=asked.get("open", ""),
         joining=asked.get("join", ""),
         again=asked.get("again", ""),
@@ -70,12 +100,28 @@ def people(request: Request) -> Response:
     return render(request, "people.html", context, frame(request, "People and places", "people", book=seen))
 
 
-def people_page(seen: BookView, *, opened: str = "", joining: str = "", again: str = "", kind: str = "") -> PeoplePage:
+def people_page(
+    seen: BookView,
+    told: Told = NOTHING,
+    *,
+    facts: FactsHere | None = None,
+    opened: str = "",
+    joining: str = "",
+    again: str = "",
+    kind: str = "",
+) -> PeoplePage:
     cast, places = seen.book.known("person"), seen.book.known("place")
+    here = _scenes_of(seen, told)
+    found = tuple(_found(seen, told, cast, here))
+    often = [row for row in found if row.count >= OFTEN or row.person.words_spoken >= OFTEN_SAID][:MOST]
     return PeoplePage(
         view=seen,
+        found=tuple(often),
+        seldom=tuple(row for row in found if row not in often),
+        nobody=tuple(sorted(seen.book.no_names("person"))),
+        facts=facts,
         groups=(
-            ("person", "People", "The cast: who is in the book.", _people(seen, cast)),
+            ("person", "People", "The cast: who is in the book.", _people(seen, cast, told, here)),
             ("place", "Places", "Where it happens.", _places(seen, places)),
         ),
         opened=opened,
@@ -85,18 +131,13 @@ def people_page(seen: BookView, *, opened: str = "", joining: str = "", again: s
     )
 
 
-def _people(seen: BookView, cast: tuple[Known, ...]) -> tuple[KnownRow, ...]:
+def _people(seen: BookView, cast: tuple[Known, ...], told: Told, here: ScenesOf) -> tuple[KnownRow, ...]:
     names = _names(seen)
-    present = seen.book.present(seen.draft.id)
     carried = seen.book.carried(seen.draft.id)
     facts = [line for line in seen.book.lines(seen.draft.id) if line.kind == "reveal"]
     all_drafts = _marks_of_people(seen)
-    seen_in: dict[tuple[str, Presence], list[SceneName]] = {}
-    for one in present:
-        seen_in.setdefault((one.person, one.how), []).append(names[one.scene])
     rows = []
     for person in cast:
-        scenes = {how: tuple(seen_in.get((person.id, how), ())) for how in HOWS}
         learns = tuple(
             Learned(line.id, line.name, names.get(point.scene or ""))
             for line in facts
@@ -104,11 +145,38 @@ def _people(seen: BookView, cast: tuple[Known, ...]) -> tuple[KnownRow, ...]:
             if point.person == person.id
         )
         holds = tuple(CarriedRow(names[one.scene], one) for one in carried if one.person == person.id)
-        shown = tuple((HOWS[how], several) for how, several in scenes.items() if several)
-        count = sum(map(len, scenes.values()))
+        shown, count = _shown(here.get(person.id, {}))
         goes = _goes(*(marks[person.id] for marks in all_drafts))
-        rows.append(KnownRow(person, shown, count, holds, learns, _namesakes(cast, person), goes))
+        nowhere = tuple(name for name in person.names if form(name) in told.unmet)
+        rows.append(
+            KnownRow(
+                person, shown, count, holds, learns, _namesakes(cast, person), goes, told.people.get(person.id), nowhere
+            )
+        )
     return tuple(rows)
+
+
+def _found(seen: BookView, told: Told, cast: tuple[Known, ...], here: ScenesOf) -> Iterator[FoundRow]:
+    """Those of reading who are nobody of hers, named most first."""
+    rows, hers = rows_of(told, cast), {one.id for one in cast}
+    for person in told.people.values():
+        if person.id not in hers and person.id not in rows:
+            yield FoundRow(person, *_shown(here.get(person.id, {})))
+
+
+def _scenes_of(seen: BookView, told: Told) -> ScenesOf:
+    """By person and how, the scenes they are in."""
+    names = _names(seen)
+    found: ScenesOf = {}
+    for scene, people in people_by_scene(seen, told).items():
+        for one in people:
+            found.setdefault(one.id, {}).setdefault(one.how, []).append(names[scene])
+    return found
+
+
+def _shown(scenes: Mapping[Presence, list[SceneName]]) -> tuple[tuple[tuple[str, tuple[SceneName, ...]], ...], int]:
+    shown = tuple((HOWS[how], tuple(scenes[how])) for how in HOWS if how in scenes)
+    return shown, sum(map(len, scenes.values()))
 
 
 def _places(seen: BookView, places: tuple[Known, ...]) -> tuple[KnownRow, ...]:

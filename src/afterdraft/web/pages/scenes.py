@@ -9,6 +9,7 @@ from starlette.responses import Response
 from afterdraft.desk.card import Card
 from afterdraft.manuscript.blocks import Aside, Block
 from afterdraft.manuscript.outline import ChapterView, SceneView
+from afterdraft.web.facts_here import FactsHere, facts_here, highlights, read_of
 from afterdraft.web.noted import NotesHere, notes_here, stretches
 from afterdraft.web.prose import Stretch
 from afterdraft.web.render import book_of, frame, go, render
@@ -17,6 +18,7 @@ from afterdraft.web.suggesting import Perhaps, perhaps
 from afterdraft.web.view import BookView, chapter_title, view
 
 SECTION = 40  # paragraphs in one section of a long scene; sections out of sight are not laid out
+SHOWN = frozenset({"people", "speech"})
 LONG = 300  # paragraphs from which a scene counts as long
 
 
@@ -53,7 +55,14 @@ class ScenePage:
     before: Neighbour | None
     after: Neighbour | None
     next_unwritten: Neighbour | None
+    facts: FactsHere
+    show: frozenset[str] = frozenset()  # what of the facts is shown in the text: "people", "speech"
     perhaps: Mapping[int, Perhaps] = field(default_factory=dict)  # where a scene may begin unmarked, by paragraph
+
+    @property
+    def keep(self) -> str:
+        """What an address carries on to the next scene."""
+        return f"?show={'+'.join(sorted(self.show))}" if self.show else ""
 
 
 def first(request: Request) -> Response:
@@ -74,18 +83,24 @@ def scene(request: Request) -> Response:
     shown = seen.by_code(request.path_params["code"])
     book.set_last_place(shown.scene.code)
     places = {one.paragraph: one for one in perhaps(request, seen) or () if one.code == shown.scene.code}
-    context = replace(scene_page(seen, shown), perhaps=places)
+    told, show = read_of(request, seen), frozenset(request.query_params.get("show", "").split()) & SHOWN
+    facts = facts_here(request, seen, shown)
+    shows = highlights(seen, told, shown, show)
+    context = replace(scene_page(seen, shown, facts, shows), perhaps=places, show=show)
     return render(
         request, "scene.html", context, frame(request, context.name, "scenes", book=seen, here=shown.scene.code)
     )
 
 
-def scene_page(seen: BookView, shown: SceneView) -> ScenePage:
+def scene_page(
+    seen: BookView, shown: SceneView, facts: FactsHere, highlights: Mapping[int, tuple[Stretch, ...]]
+) -> ScenePage:
     book, draft = seen.book, seen.draft.id
     chapter = seen.chapter(shown)
     notes = notes_here(seen, shown)
     lines = scene_lines(seen, shown)
     marked = with_lines(stretches(notes, draft), lines.marks, draft)
+    marked = {n: (*highlights.get(n, ()), *marked.get(n, ())) for n in {*marked, *highlights}}
     part = next((view.part for view in seen.outline.parts if view.part.id == chapter.part), None)
     return ScenePage(
         view=seen,
@@ -100,6 +115,7 @@ def scene_page(seen: BookView, shown: SceneView) -> ScenePage:
         notes=notes,
         asides=book.asides(draft, shown.start, shown.end),
         lines=lines,
+        facts=facts,
         before=_neighbour(seen, shown.index - 1),
         after=_neighbour(seen, shown.index + 1),
         next_unwritten=_next_unwritten(seen, shown.index),
