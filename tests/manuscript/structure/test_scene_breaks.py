@@ -77,6 +77,13 @@ def test_blank_lines_alone_divide_into_scenes_and_a_doubt_is_shown() -> None:
     assert book.doubts[0].paragraph == book.division.scenes[1].at
 
 
+def test_few_headings_for_a_long_text_are_a_doubt_where_blank_lines_divide_it() -> None:
+    scenes = [[line("The tide turned, and she went down to the quay again."), *told(60)] for _ in range(10)]
+    book = draft(heading("Chapter 1"), *scenes, heading("Chapter 2"), *scenes)
+    assert [(doubt.chosen, doubt.other) for doubt in book.doubts] == [("scene", "chapter")]
+    assert draft(heading("Chapter 1"), *scenes[:4], heading("Chapter 2"), *scenes[:4]).doubts == ()
+
+
 def test_a_gap_that_begins_no_scene_is_a_doubt() -> None:
     letter = [line("“Come at once,” he had written."), *told(1)]
     book = draft(

@@ -367,3 +367,9 @@ def test_a_file_that_begins_with_another_look_is_a_chapter_among_files_that_are(
     pieces = [[heading(f"Chapter {n}", HEADING, first), *told(20)] for n in (1, 2, 3)]
     book = draft(*pieces, [Block("The Weir", gap=first), *told(20)])
     assert [title or number for number, title, _ in chapters(book)] == [1, 2, 3, "The Weir"]
+
+
+def test_a_title_may_end_in_an_abbreviation() -> None:
+    titles = ("The Weir Company, Ltd.", "The Lamp", "The Orchard")
+    book = draft(*[[heading(f"Chapter {n}"), Block(title), *told(18)] for n, title in enumerate(titles, 1)])
+    assert [chapter.title for chapter in book.division.chapters] == list(titles)

@@ -6,7 +6,7 @@ from itertools import pairwise
 from afterdraft.manuscript.division import Chapter, Division, Doubt, Reading, Scene
 from afterdraft.manuscript.structure.build import Found
 from afterdraft.manuscript.structure.lines import Line, is_speech
-from afterdraft.manuscript.structure.rank import titular
+from afterdraft.manuscript.structure.rank import LONGEST_CHAPTER, titular
 
 MOST = 8  # more than a handful would not be read (common practice)
 OF_A_KIND = 3
@@ -61,11 +61,16 @@ def _opening(found: Found, division: Division) -> Iterator[Doubt]:
 def _levels(found: Found, division: Division) -> Iterator[Doubt]:
     """Only blank lines divide the text: they may begin chapters as well as scenes."""
     spaced = [scene for scene in division.scenes if scene.began == "space"]
+    if len(spaced) < BLIND:
+        return
     shown = sum(_shows(found.lines[one.at]) for one in found.headings)
-    if len(spaced) >= BLIND and shown * 2 <= len(found.headings) and shown < BLIND:
+    if shown * 2 <= len(found.headings) and shown < BLIND:
         what = (
             "Nothing but blank lines divides the text; they were taken for scene breaks, and some may begin chapters."
         )
+        yield Doubt(what, spaced[0].at, "scene", "chapter")
+    elif sum(line.words for line in found.lines) > LONGEST_CHAPTER * len(division.chapters):
+        what = "For so long a text there are few headings; some of the blank lines in it may begin chapters."
         yield Doubt(what, spaced[0].at, "scene", "chapter")
 
 
@@ -80,7 +85,10 @@ def _gaps(found: Found, division: Division) -> Sequence[Doubt]:
     gaps = [
         line
         for line in found.lines
-        if line.wide and line.index not in starts and division.roles[line.index] == "story" and _told_above(found, line)
+        if line.wide
+        and line.index not in starts
+        and division.roles[line.index] == "story"
+        and _told_above(found, division, line)
     ]
     if len(gaps) > GAPS:
         return ()
@@ -90,10 +98,9 @@ def _gaps(found: Found, division: Division) -> Sequence[Doubt]:
     ]
 
 
-def _told_above(found: Found, line: Line) -> bool:
+def _told_above(found: Found, division: Division, line: Line) -> bool:
     """A paragraph of text stands above; space under a heading or a mark says nothing."""
-    above = found.lines[line.index - 1] if line.index else None
-    return above is not None and not above.mark and above.index >= found.start
+    return line.index > found.start and division.roles[line.index - 1] == "story"
 
 
 def _unnumbered(found: Found, division: Division) -> Iterator[Doubt]:

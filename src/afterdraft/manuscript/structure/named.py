@@ -18,6 +18,7 @@ from afterdraft.manuscript.structure.rank import (
     stops,
 )
 from afterdraft.manuscript.structure.sections import sections
+from afterdraft.manuscript.structure.titles import goes_on
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
@@ -26,6 +27,7 @@ OWN_WORDS = 60  # a line with fewer words before the next of its kind heads noth
 WORTH = 1.0  # least look of a line that can head a chapter
 NEVER = -2
 BY_LINE = re.compile(r"(a (novel|novella|story) )?by\b", re.IGNORECASE)  # ends a title page
+DEDICATED = re.compile(r"(to|for)\s(my|our|the memory)\b|in (loving )?memory\b|dedicated to\b", re.IGNORECASE)
 FEW = 3  # lines that divide a book
 EARLY = 0.05  # share of the book's words that may stand before the first heading
 LATE = 0.6  # share of the book's words after which the last heading of a whole book stands
@@ -50,7 +52,7 @@ def named(book: Book) -> list[Heading]:
         above = above + [Heading(line.index, "part", sure=0.8) for line in loudest]
     else:
         best = loudest
-    places = {line.index for line in best} | {heading.at for heading in _alone(book)}
+    places = {line.index for line in [*best, *_sayings(book, best)]} | {heading.at for heading in _alone(book)}
     places -= {heading.at for heading in above}
     headings = above + [Heading(at, "chapter", sure=0.82) for at in places]
     headings.sort(key=lambda heading: heading.at)
@@ -62,11 +64,16 @@ def groups(book: Book, above: Set[int]) -> list[list[Line]]:
     openers = list(_openers(book, above))
     looks: defaultdict[Look, list[Line]] = defaultdict(list)
     for line in openers:
-        looks[Look(uncapped(line), line.turn, line.wide > 1)].append(line)
+        looks[_look(line)].append(line)
         if line.shape.caps:  # capitals may be what tells chapters from sections
             looks[Look(line.shape, line.turn, line.wide > 1)].append(line)
     sound = [kept for group in looks.values() if (kept := _with_text(book, group)) and _apart(book, kept)]
-    return [[*_very_first(book, openers, group), *group] for group in sound]
+    return [_undedicated([*_very_first(book, openers, group), *group]) for group in sound]
+
+
+def _undedicated(group: Sequence[Line]) -> list[Line]:
+    """Without a dedication at its head, which is often set as names of chapters are."""
+    return list(group[1:] if len(group) > FEW and DEDICATED.match(group[0].text) else group)
 
 
 def _covers(book: Book, group: Sequence[Line], best: Sequence[Line]) -> bool:
@@ -117,22 +124,56 @@ def _gap(line: Line) -> int:
     return 3 if line.turn else min(line.wide, 2)
 
 
-def _openers(book: Book, above: Set[int]) -> Iterator[Line]:
-    """Lines with a title's look that do not stand directly under another such line."""
+def _sayings(book: Book, group: Sequence[Line]) -> list[Line]:
+    """Titles that are something said, “Who Was It, Then?”: lines amid or after the group that look just like it.
+
+    Only where the look tells headings from text, and the words are a title's or begin a page.
+    """
+    look, caps = _look(group[-1]), all(line.shape.caps for line in group)
+    if group[-1].weight < WORTH:
+        return []
+    known = frozenset(line.index for line in group)
+    found = [
+        line
+        for line in _openers(book, known, said=True)
+        if line.index > group[0].index
+        and _look(line) == look
+        and (line.shape.caps or not caps)
+        and (line.turn or title_case(line.text))
+    ]
+    return _with_text(book, found)
+
+
+def _look(line: Line) -> Look:
+    return Look(uncapped(line), line.turn, line.wide > 1)
+
+
+def _openers(book: Book, above: Set[int], *, said: bool = False) -> Iterator[Line]:
+    """Lines with a title's look that do not stand directly under another such line; `said`: those that are speech."""
     before = NEVER
     for line in book.lines:
-        if line.index in book.skip or line.index in above or not heads(line) or not _worth(line):
+        if line.index in book.skip or line.index in above or not _could_head(book, line) or not _worth(line):
             continue
         if BY_LINE.match(line.text):
             before = NEVER
             continue
         if ends_book(line.text) or front_kind(line.text) or back_kind(line.text) or line.shape.right:
             continue
-        if runs_on(book.lines, line) or is_speech(line.text) or _strays(line):
+        if (runs_on(book.lines, line) and not _unfinished(book, line)) or is_speech(line.text) != said or _strays(line):
             continue
         if line.index > before + 1 or line.turn or line.wide > 1:
             yield line
         before = line.index
+
+
+def _could_head(book: Book, line: Line) -> bool:
+    return heads(line) or (line.short and _unfinished(book, line))
+
+
+def _unfinished(book: Book, line: Line) -> bool:
+    """The first line of a long title in the middle, that goes on in the next."""
+    after = book.lines[line.index + 1 : line.index + 2]
+    return line.text.endswith(",") and bool(after) and goes_on(line, after[0])
 
 
 def _strays(line: Line) -> bool:

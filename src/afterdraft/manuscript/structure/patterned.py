@@ -24,6 +24,8 @@ from afterdraft.manuscript.structure.sections import nested, sections
 from afterdraft.manuscript.structure.sequence import Candidate, Chain, best_chain
 
 LABELS = ("chapter", "letter")
+WHOLE = 0.6  # share of the words over which headings reach that divide the whole book (common practice)
+HALF = 0.5  # numbers within less than that are sections of a few chapters, where names divide the whole book
 
 
 def patterned(book: Book) -> list[Heading]:
@@ -73,7 +75,8 @@ def _over_numbers(
 
 
 def _over_names(book: Book, best: Chain, above: Sequence[int]) -> Sequence[int]:
-    """Names above numbers that begin anew directly under them; none where the numbers run on by themselves."""
+    """Names above numbers that begin anew directly under them, or that divide the whole book where the numbers stand
+    in a small part of it; none where the numbers run on by themselves."""
     ones = [one.line.index for one in best.found if one.number == 1]
     for group in groups(book, frozenset((*above, *best.places))):
         places = [line.index for line in group]
@@ -81,7 +84,14 @@ def _over_names(book: Book, best: Chain, above: Sequence[int]) -> Sequence[int]:
         under = sum(any(place in known for place in range(one - NAME_LINES, one)) for one in ones)
         if len(ones) > 1 and under >= MOST * len(ones) and under > 1:
             return places
+        if _span(book, places) >= WHOLE and _span(book, best.places) < HALF:
+            return places
     return ()
+
+
+def _span(book: Book, places: Sequence[int]) -> float:
+    """Share of the book's words between the first of the lines and the last."""
+    return book.words(places[0], places[-1]) / max(1, book.told[-1])
 
 
 def _steadiest(runs: Sequence[Chain], best: Chain) -> Chain:

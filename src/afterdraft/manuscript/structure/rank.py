@@ -1,5 +1,6 @@
 """What the deciders of heading ranks share."""
 
+import re
 from collections.abc import Sequence, Set
 from dataclasses import dataclass
 from itertools import accumulate
@@ -17,6 +18,10 @@ OPENING = 500  # words of front matter that may stand before the first heading o
 MOST = 0.7  # share of the members that show a habit, from which it is one
 NAME_LINES = 3  # a name, a title, a line under it: so far above what it heads a name may stand
 PART_WORDS = 1200  # words: sections within chapters are mostly shorter, chapters longer (common practice)
+LONGEST_CHAPTER = 20_000  # words (common practice)
+ABBREVIATED = re.compile(
+    r"\b(Ltd|Co|Inc|Bros|Esq|Jr|Sr|M\.?D|Ph\.?D)\.$"
+)  # a stop that ends no sentence (common practice)
 TITLE_WORDS = 14  # longest line that is taken for a heading by its look alone
 
 
@@ -64,7 +69,9 @@ def runs_on(lines: Sequence[Line], line: Line) -> bool:
 
 def titular(line: Line) -> bool:
     """The line could be a title: short, no ornament, not a told sentence."""
-    return _title_length(line) and not line.mark and not line.text.endswith((".", ",", ";", ":", "-", "–", "—"))
+    if not _title_length(line) or line.mark:
+        return False
+    return not line.text.endswith((".", ",", ";", ":", "-", "–", "—")) or bool(ABBREVIATED.search(line.text))
 
 
 def heads(line: Line) -> bool:

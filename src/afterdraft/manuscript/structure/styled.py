@@ -4,14 +4,13 @@ from collections.abc import Iterator, Sequence, Set
 from itertools import pairwise
 
 from afterdraft.manuscript.structure.lines import Line
-from afterdraft.manuscript.structure.rank import MOST, PART_WORDS, Book, Heading, parts, stops
+from afterdraft.manuscript.structure.rank import LONGEST_CHAPTER, MOST, PART_WORDS, Book, Heading, parts, stops
 from afterdraft.manuscript.structure.sections import sections
 from afterdraft.manuscript.structure.sequence import Chain
 from afterdraft.manuscript.structure.vocabulary import back_kind, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
 OWN_WORDS = 50  # words of its own from which a heading is taken to head text, not further headings
-LONGEST_CHAPTER = 20_000  # words (common practice)
 NUMBERED_KINDS = ("chapter", "letter")
 
 

@@ -49,7 +49,7 @@ def _titled(lines: Sequence[Line], heading: Heading, limit: int, below: Rank | N
     under = lines[end] if end < limit else None
     if under and wants_title(first) and _is_title(first, under, plain=plain):
         title, end = _whole(lines, end, limit)
-    elif title and under and _runs_over(first, under):
+    elif title and under and goes_on(first, under):
         more, end = _whole(lines, end, limit)
         title = _joined((title, more))
     told = _told(lines, end, limit)
@@ -63,7 +63,7 @@ def _titled(lines: Sequence[Line], heading: Heading, limit: int, below: Rank | N
 def _whole(lines: Sequence[Line], start: int, limit: int) -> tuple[str, int]:
     """The title that begins at line `start`, and where it ends: one set in the middle may run on over several lines."""
     end = start + 1
-    while end < min(limit, start + TITLE_LINES) and _runs_over(lines[end - 1], lines[end]):
+    while end < min(limit, start + TITLE_LINES) and goes_on(lines[end - 1], lines[end]):
         end += 1
     return _joined(line.text for line in lines[start:end]), end
 
@@ -76,7 +76,8 @@ def _joined(texts: Iterable[str]) -> str:
     return title
 
 
-def _runs_over(line: Line, after: Line) -> bool:
+def goes_on(line: Line, after: Line) -> bool:
+    """A title in the middle runs on in the next line."""
     if line.shape != after.shape or not line.shape.centred or line.plain or after.wide or after.turn or after.mark:
         return False
     last = line.text.split()[-1]

@@ -1,0 +1,63 @@
+"""Chapters that bear names and no numbers. Texts of our own; the ways of naming are common practice."""
+
+from collections.abc import Sequence
+
+import pytest
+
+from afterdraft.manuscript.blocks import Block, Gap, Look
+from afterdraft.manuscript.draft import Draft
+from tests.manuscript.build import CENTRED, HEADING, draft, heading, line, told
+
+NAMES = ("The Weir", "The Lamp", "The Orchard", "The Ferry", "The Letter")
+APART = Gap(blanks=2)
+
+
+def titles(book: Draft) -> list[str]:
+    return [chapter.title for chapter in book.division.chapters]
+
+
+def chapters(names: Sequence[str], look: Look = HEADING) -> list[Block]:
+    return [block for name in names for block in (heading(name, look), *told(18))]
+
+
+@pytest.mark.parametrize("said", ["“Who Was It, Then?”", "“I Won’t!” Said the Ferryman", "“He’s Gone.”"])
+@pytest.mark.parametrize("look", [HEADING, CENTRED], ids=["bold centred", "centred"])
+def test_a_title_may_be_something_said(said: str, look: Look) -> None:
+    names = [*NAMES[:2], said, *NAMES[2:]]
+    assert titles(draft(chapters(names, look))) == names
+
+
+def test_what_is_said_in_the_look_of_the_text_is_no_title() -> None:
+    book = draft(chapters(NAMES[:3]), Block("“Who Was It, Then?”", gap=Gap(blanks=1)), told(18))
+    assert titles(book) == list(NAMES[:3])
+
+
+def test_a_dedication_set_like_the_names_heads_nothing() -> None:
+    before = [Block("To my sister,\nwho kept the lamp", look=CENTRED, gap=APART), *told(2)]
+    named = [[Block(name, look=CENTRED, gap=APART), *told(18)] for name in NAMES]
+    assert titles(draft(Block("Low Water", look=CENTRED, gap=APART), before, *named)) == list(NAMES)
+
+
+def test_a_long_name_goes_on_in_the_next_line() -> None:
+    rows = [
+        Block("Mr. Anselm Harm, Miss Ilse Tovik, Mr. Brandt the Ferryman,", look=CENTRED, gap=APART),
+        Block("and Two Geese Drive Out to See the Weir", look=CENTRED),
+    ]
+    named = [[Block(name, look=CENTRED, gap=APART), *told(18)] for name in NAMES]
+    book = draft(*named[:3], rows, told(18), *named[3:])
+    assert titles(book)[3] == " ".join(row.text for row in rows)
+    assert len(titles(book)) == len(NAMES) + 1
+
+
+def test_numbers_within_one_chapter_are_its_sections_where_names_divide_the_book() -> None:
+    counted = [[line(number), *told(9)] for number in ("I", "II", "III", "IV")]
+    book = draft(chapters(NAMES[:4]), heading(NAMES[4]), *counted)
+    assert titles(book) == list(NAMES)
+    assert len(book.division.scenes) == len(NAMES) + 3
+
+
+def test_numbers_through_the_whole_book_are_its_chapters() -> None:
+    counted = [[heading(number), *told(18)] for number in ("I", "II", "III", "IV")]
+    named = [Block("The Weir", look=HEADING, gap=Gap(blanks=1)), *told(9)]
+    book = draft(*counted, named)
+    assert [chapter.number for chapter in book.division.chapters] == [1, 2, 3, 4]
