@@ -5,6 +5,7 @@ import sys
 from collections.abc import Callable, Mapping
 
 from bench import corpus, fuzz, kills, laden
+from bench.measures import section as measures
 from bench.reading import section as reading
 from bench.report import Section, rewrite, shown, write
 from bench.speed import section as speed
@@ -14,6 +15,7 @@ from bench.unmarked import section as unmarked
 SECTIONS: Mapping[str, Callable[..., Section]] = {
     "structure": structure.measure,
     "reading": reading.measure,
+    "measures": measures.measure,
     "unmarked": unmarked.measure,
     "speed": speed.measure,
     "laden": laden.measure,

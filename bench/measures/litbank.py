@@ -52,17 +52,24 @@ def _documents() -> tuple[dict[str, Any], ...]:
 
 
 def _passage(document: dict[str, Any]) -> Passage:
-    words: Sequence[str] = document["tokens"]
+    paragraphs, places = prose(document["tokens"], document["sentences"])
+    return Passage(document["id"], paragraphs, places, frozenset(document["events"]))
+
+
+def prose(
+    words: Sequence[str], sentences: Sequence[Sequence[int]]
+) -> tuple[tuple[str, ...], tuple[tuple[int, int, int], ...]]:
+    """Paragraphs, and beside each word its paragraph, start and end; sentences are half-open ranges of words."""
     glued = list(_glued(words))
     paragraphs: list[str] = []
     places: list[tuple[int, int, int]] = []
-    for first, end in _paragraphs(words, document["sentences"]):
+    for first, end in _paragraphs(words, sentences):
         text = ""
         for place in range(first, end):
             text += words[place] if place == first or glued[place] else f" {words[place]}"
             places.append((len(paragraphs), len(text) - len(words[place]), len(text)))
         paragraphs.append(text)
-    return Passage(document["id"], tuple(paragraphs), tuple(places), frozenset(document["events"]))
+    return tuple(paragraphs), tuple(places)
 
 
 def _glued(words: Sequence[str]) -> Iterator[bool]:
