@@ -12,6 +12,8 @@ import pytest
 from afterdraft import apart, errors
 from afterdraft.desk.table import Sheet
 from afterdraft.formats import table
+from afterdraft.manuscript.unmarked import suggested
+from tests.manuscript.unmarked.test_unmarked import BOOK
 from tests.support import need
 
 TEXT = b"Chapter One\n\nThe ferry was late.\n\nChapter Two\n\nIt came.\n"
@@ -52,6 +54,14 @@ def test_tables_are_read_apart_too(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(apart, "SECONDS", 0.01)
     with pytest.raises(errors.UnreadableTable, match="more time or memory"):
         apart.read_tables(("list.csv", b"Code,Summary\nK42,Rain.\n"))
+
+
+def test_unmarked_breaks_are_looked_for_apart_too(monkeypatch: pytest.MonkeyPatch) -> None:
+    found = apart.suggested(BOOK)
+    assert found == suggested(BOOK) != []
+    monkeypatch.setattr(apart, "SECONDS", 0.01)
+    with pytest.raises(errors.TooLarge):
+        apart.suggested(BOOK)
 
 
 def test_a_reader_that_takes_too_long_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:

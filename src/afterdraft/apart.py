@@ -1,8 +1,9 @@
-"""Reading a manuscript apart from the program: in a process of its own, within limits of memory and time.
+"""Work apart from the program: in a process of its own, within limits of memory and time.
 
 Files come from strangers. Whatever a damaged or hostile one does to a parser, the program that holds the writer's book
-neither hangs nor fills memory nor ends. The child gets bytes and answers with plain values; of its answer nothing but
-`Blocks` is built.
+neither hangs nor fills memory nor ends. And what takes tenths of a second, as the search for unmarked breaks does,
+holds up no page that she opens meanwhile. The child opens no book: it gets bytes or texts and answers with plain
+values; of its answer nothing but `Blocks` is built.
 """
 
 import io
@@ -10,14 +11,18 @@ import pickle
 import subprocess
 import sys
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import astuple
 from typing import Any, Literal
 
 from afterdraft import errors, platform
 from afterdraft.desk.table import Sheet
 from afterdraft.faultlog import log_to, write_down
 from afterdraft.manuscript.blocks import Blocks
+from afterdraft.manuscript.draft import Suggestion
 
-What = Literal["manuscripts", "tables"]
+What = Literal["manuscripts", "tables", "breaks"]
+Given = tuple[str, Any]  # what it is called where something is wrong with it, and what it is
+Scenes = Sequence[Sequence[str]]  # each as its paragraphs
 File = tuple[str, bytes]  # a name without folders, and what is in it
 SECONDS = 60.0  # a novel takes one; the worst hostile file known ten on a slow machine
 MEGABYTES = 1536  # of address space; the worst hostile file known takes 1,000 of memory
@@ -46,20 +51,26 @@ def read_tables(file: File) -> tuple[Sheet, ...]:
     return tuple(Sheet(*sheet) for sheet in sheets)
 
 
-def _asked(what: What, files: Sequence[File]) -> tuple[Any, ...]:
-    """What the child answers, one for each file. Raises as `read`."""
+def suggested(scenes: Scenes) -> list[tuple[int, Suggestion]]:
+    """As `manuscript.unmarked.suggested`. Raises `TooLarge`, where the child is ended by its limits; `ReadingFault`."""
+    (found,) = _asked("breaks", [("The draft", tuple(map(tuple, scenes)))])
+    return [(scene, Suggestion(*told)) for scene, told in found]
+
+
+def _asked(what: What, given: Sequence[Given]) -> tuple[Any, ...]:
+    """What the child answers, one for each thing it is given. Raises as `read`."""
     try:
         done = subprocess.run(  # noqa: S603 — our own interpreter, our own module
             [sys.executable, "-P", "-m", __name__],
-            input=pickle.dumps((what, tuple(files))),
+            input=pickle.dumps((what, tuple(given))),
             stdout=subprocess.PIPE,
-            timeout=SECONDS * max(1, len(files)),
+            timeout=SECONDS * max(1, len(given)),
             check=False,
         )
     except subprocess.TimeoutExpired as slow:
-        raise errors.TooLarge(_called(files), "reading it took too long") from slow
+        raise errors.TooLarge(_called(given), "reading it took too long") from slow
     if done.returncode or not done.stdout:
-        raise errors.TooLarge(_called(files), MEMORY)
+        raise errors.TooLarge(_called(given), MEMORY)
     kind, told = _Answer(io.BytesIO(done.stdout)).load()
     if kind == FAULT:
         raise ReadingFault
@@ -77,28 +88,28 @@ class _Answer(pickle.Unpickler):
         return super().find_class(module, name)
 
 
-def _called(files: Sequence[File]) -> str:
-    return files[0][0] if len(files) == 1 else "One of the files"
+def _called(given: Sequence[Given]) -> str:
+    return given[0][0] if len(given) == 1 else "One of the files"
 
 
 def _child() -> None:
     """Read what stands on standard input; answer on standard output."""
     platform.limit_memory(MEGABYTES << 20)
-    what, files = pickle.load(sys.stdin.buffer)  # noqa: S301 — from our own program
-    sys.stdout.buffer.write(pickle.dumps(_answer(what, files), protocol=pickle.HIGHEST_PROTOCOL))
+    what, given = pickle.load(sys.stdin.buffer)  # noqa: S301 — from our own program
+    sys.stdout.buffer.write(pickle.dumps(_answer(what, given), protocol=pickle.HIGHEST_PROTOCOL))
 
 
-def _answer(what: What, files: Sequence[File]) -> tuple[str, object]:
+def _answer(what: What, given: Sequence[Given]) -> tuple[str, object]:
     """The class and the sentence of a refusal; or "" and what was read."""
     reader = READERS[what]
     read_so_far: list[object] = []
     try:
-        for name, content in files:
-            read_so_far.append(reader(content, name))
+        for name, one in given:
+            read_so_far.append(reader(one, name))
     except errors.UnreadableManuscript as refusal:
         return type(refusal).__name__, str(refusal)
     except MemoryError:
-        return "TooLarge", str(errors.TooLarge(files[len(read_so_far)][0], MEMORY))
+        return "TooLarge", str(errors.TooLarge(given[len(read_so_far)][0], MEMORY))
     except Exception as fault:  # noqa: BLE001 — the last line of this process; the program tells of it
         log_to(platform.folders().log)
         write_down(fault)
@@ -118,7 +129,18 @@ def _tables(content: bytes, name: str) -> tuple[tuple[str, tuple[tuple[str, ...]
     return tuple((sheet.name, sheet.rows) for sheet in read_table(content, name))
 
 
-READERS: Mapping[What, Callable[[bytes, str], object]] = {"manuscripts": _manuscript, "tables": _tables}
+def _breaks(scenes: Scenes, _: str) -> tuple[tuple[int, tuple[object, ...]], ...]:
+    from afterdraft.manuscript.unmarked import suggested as found
+
+    platform.step_back()  # nobody waits for it
+    return tuple((scene, astuple(one)) for scene, one in found(scenes))
+
+
+READERS: Mapping[What, Callable[[Any, str], object]] = {
+    "manuscripts": _manuscript,
+    "tables": _tables,
+    "breaks": _breaks,
+}
 
 
 if __name__ == "__main__":

@@ -11,11 +11,11 @@ from typing import Any, TypeVar
 
 from afterdraft import apart, platform
 from afterdraft.desk.table import Sheet
-from afterdraft.errors import AlreadyThere, CannotOpen, CannotWrite, EmptyManuscript, Missing
+from afterdraft.errors import AlreadyThere, CannotOpen, CannotWrite, EmptyManuscript, Missing, TooLarge
 from afterdraft.formats import kinds, table
 from afterdraft.formats.joined import is_manuscript, joined, order
 from afterdraft.home import SUFFIX, BooksFolder, Recents, seen
-from afterdraft.manuscript.draft import Draft
+from afterdraft.manuscript.draft import Draft, Suggestion
 from afterdraft.manuscript.outline import outline, paragraph_offsets
 from afterdraft.store import backups as kept
 from afterdraft.store import opening, place
@@ -26,6 +26,7 @@ from afterdraft.work.demonstrate import demonstrate
 from afterdraft.work.outline_table import outline_table
 from afterdraft.work.ports import Book
 
+from afterdraft.work.suggest_breaks import suggest_breaks as find_breaks
 T = TypeVar("T")
 File = tuple[str, bytes]  # a name without folders, and what is in it
 READS = kinds.READS  # the kinds of file that are read, for a person
@@ -115,6 +116,20 @@ def begin(files: Sequence[File], *, folder: BooksFolder, path: Path | None = Non
 
     Raises `UnreadableManuscript`, `AlreadyThere`, `BookTrouble`; then nothing is left.
     """
+def suggest_breaks(book: Book, draft: str) -> tuple[Suggestion, ...]:
+    """Where scenes may begin unmarked, looked for in a process of its own; none where that failed, which has written
+    down why. Raises `Missing`, `BookTrouble`."""
+    try:
+        return find_breaks(book, draft, search=apart.suggested)
+    except (TooLarge, apart.ReadingFault):
+        return ()
+
+
+def make_ready_for_tables() -> None:
+    """Load what writes tables, some tenths of a second: nobody is to wait for that who then takes one along."""
+    from afterdraft.formats.tables import docx, xlsx  # noqa: F401 — heavy, so only when one may be wanted
+
+
     files = in_order(files)
     draft = read(files)
     shelf = Shelf(lambda title: path or folder.free(title), backups=_backups())

@@ -1,4 +1,5 @@
-"""Scene breaks that nobody marked, as the screens show them: looked for in the background, once for each draft.
+"""Scene breaks that nobody marked, as the screens show them: looked for in the background, once for each draft, in a
+process of its own, so that no page waits for it.
 
 What was found is held in memory alone: it is the program's, and found again after a start. It stays as it is while she
 answers, so that no new place comes up for one that she has taken.
@@ -11,11 +12,12 @@ from threading import Lock, Thread
 
 from starlette.requests import Request
 
+from afterdraft import wiring
 from afterdraft.errors import AfterdraftError
 from afterdraft.manuscript.draft import Suggestion
 from afterdraft.web.view import BookView
 from afterdraft.work.ports import Book
-from afterdraft.work.suggest_breaks import suggest_breaks, unanswered
+from afterdraft.work.suggest_breaks import unanswered
 
 _WORDS = {"time": "time", "place": "place", "cast": "people", "words": "other words than before"}
 
@@ -50,7 +52,7 @@ class Suggesting:
         key = (book.id, draft)
         found = None
         with suppress(AfterdraftError):  # the book was closed meanwhile, or is in trouble that its pages tell of
-            found = suggest_breaks(book, draft)
+            found = wiring.suggest_breaks(book, draft)
         with self._lock:
             if found is None:
                 del self._found[key]  # the next who asks begins anew

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from afterdraft.manuscript.division import Division
-from afterdraft.manuscript.draft import Suggestion
+from afterdraft.manuscript.draft import Search, Suggestion
 from afterdraft.manuscript.outline import outline
 from afterdraft.work.called import line_called
 from afterdraft.work.ports import Book
@@ -11,12 +11,12 @@ from afterdraft.work.ports import Book
 NOT_A_BREAK = "not-a-break"  # the kind of correction by which a suggestion is declined
 
 
-def suggest_breaks(book: Book, draft: str) -> tuple[Suggestion, ...]:
+def suggest_breaks(book: Book, draft: str, *, search: Search | None = None) -> tuple[Suggestion, ...]:
     """Every place in the draft as it is divided now, answered ones too. Reads the whole text: some tenths of a second
-    for a long novel. Raises `Missing`."""
+    for a long novel, nearly all of them in `search` where that is given. Raises `Missing`, and what `search` raises."""
     from afterdraft.manuscript.unmarked import found_in  # late: seldom wanted
 
-    return found_in(book.division(draft), [block.text for block in book.blocks(draft)])
+    return found_in(book.division(draft), [block.text for block in book.blocks(draft)], search=search)
 
 
 def unanswered(book: Book, draft: str, division: Division, found: Iterable[Suggestion]) -> tuple[Suggestion, ...]:

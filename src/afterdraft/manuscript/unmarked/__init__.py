@@ -13,7 +13,7 @@ from itertools import accumulate
 from math import exp, log
 
 from afterdraft.manuscript.division import Division, Scene
-from afterdraft.manuscript.draft import Draft, Suggestion
+from afterdraft.manuscript.draft import Draft, Search, Suggestion
 from afterdraft.manuscript.outline import leaves
 from afterdraft.manuscript.unmarked.choose import peaks
 from afterdraft.manuscript.unmarked.features import Gap, gaps
@@ -40,14 +40,17 @@ def with_suggestions(draft: Draft) -> Draft:
     return replace(draft, suggestions=found_in(draft.division, [block.text for block in draft.source.blocks]))
 
 
-def found_in(division: Division, texts: Sequence[str]) -> tuple[Suggestion, ...]:
-    """The places, in order, in paragraphs `texts` so divided; `paragraph` counts over the whole file."""
+def found_in(division: Division, texts: Sequence[str], *, search: Search | None = None) -> tuple[Suggestion, ...]:
+    """The places, in order, in paragraphs `texts` so divided; `paragraph` counts over the whole file.
+
+    `search` stands for `suggested` where that is done elsewhere.
+    """
     scenes = [
         [number for number in range(start, end) if division.roles[number] == "story"]
         for unit, start, end in leaves(division)
         if isinstance(unit, Scene)
     ]
-    found = suggested([[texts[number] for number in scene] for scene in scenes])
+    found = (search or suggested)([[texts[number] for number in scene] for scene in scenes])
     return tuple(replace(one, paragraph=scenes[scene][one.paragraph]) for scene, one in found)
 
 
