@@ -1,8 +1,11 @@
 """What the writer said of the split, kept by the words it was said of, so that it holds in the next draft too."""
 
 import hashlib
+import json
 import sqlite3
+from collections import defaultdict
 from collections.abc import Mapping, Sequence
+from typing import Any
 
 from afterdraft.store import drafts
 from afterdraft.store.forms import dumped
@@ -23,6 +26,30 @@ def said(db: sqlite3.Connection, kind: str, draft: str, paragraphs: Sequence[int
         db.execute("SELECT paragraph_hash, before_hash, after_hash FROM desk_split WHERE kind = ?", (kind,)).fetchall()
     )
     return frozenset(n for n in paragraphs if _around(db, draft, n) in kept) if kept else frozenset()
+
+
+def met(db: sqlite3.Connection, draft: str) -> list[tuple[str, int, dict[str, Any]]]:
+    """Corrections of other drafts whose words stand in this one: kind, paragraph here, detail; in the order they were
+    made. The words of one neighbour are the same too; where several places fit, both, or it is none of them."""
+    kept = db.execute(
+        "SELECT kind, paragraph_hash, before_hash, after_hash, detail FROM desk_split WHERE draft <> ? ORDER BY key",
+        (draft,),
+    ).fetchall()
+    if not kept:
+        return []
+    hashes = ["", *(_hash(block.text) for block in drafts.blocks(db, draft, 0, None)), ""]
+    places: defaultdict[str, list[int]] = defaultdict(list)
+    for place in range(1, len(hashes) - 1):
+        places[hashes[place]].append(place)
+    found = ((kind, _place(hashes, places[here], before, after), detail) for kind, here, before, after, detail in kept)
+    return [(kind, place - 1, json.loads(detail)) for kind, place, detail in found if place]
+
+
+def _place(hashes: Sequence[str], places: Sequence[int], before: str, after: str) -> int | None:
+    both = [place for place in places if (hashes[place - 1], hashes[place + 1]) == (before, after)]
+    one = [place for place in places if hashes[place - 1] == before or hashes[place + 1] == after]
+    fit = both or one
+    return fit[0] if len(fit) == 1 else None
 
 
 def _around(db: sqlite3.Connection, draft: str, paragraph: int) -> tuple[str, str, str]:

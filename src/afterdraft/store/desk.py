@@ -2,6 +2,7 @@
 
 import sqlite3
 from collections.abc import Mapping, Sequence
+from typing import Any
 
 from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note, NoteState
@@ -97,3 +98,6 @@ class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskInks, Des
 
     def record_correction(self, draft: str, kind: str, paragraph: int, detail: Mapping[str, object]) -> None:
         corrections.record(self._db, draft, kind, paragraph, detail)
+
+    def corrections_met(self, draft: str) -> Sequence[tuple[str, int, Mapping[str, Any]]]:
+        return corrections.met(self._db, draft)

@@ -29,7 +29,7 @@ def mend(
         old = desk.division(draft)
         new = act(desk, old)
         if new != old:
-            _keep_cards(desk, old, new)
+            keep_cards(desk, old, new)
             desk.set_division(draft, new)
             desk.follow_anchors(draft)
             desk.close_doubt(draft, paragraph)
@@ -39,7 +39,7 @@ def mend(
     return book.edit(name, change)
 
 
-def _keep_cards(desk: Desk, old: Division, new: Division) -> None:
+def keep_cards(desk: Desk, old: Division, new: Division) -> None:
     known = {scene.id for scene in old.scenes}
     left = {scene.id for scene in new.scenes}
     for scene in old.scenes:

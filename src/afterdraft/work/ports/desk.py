@@ -1,7 +1,7 @@
 """The open transaction that an edit is given."""
 
 from collections.abc import Mapping, Sequence
-from typing import Protocol
+from typing import Any, Protocol
 
 from afterdraft.desk.card import Card
 from afterdraft.desk.note import Note, NoteState
@@ -61,4 +61,9 @@ class Desk(ArrangingDesk, DeskLines, DeskCast, DeskUnits, DeskReading, ChangesDe
     def close_doubt(self, draft: str, paragraph: int) -> None: ...
     def record_correction(self, draft: str, kind: str, paragraph: int, detail: Mapping[str, object]) -> None:
         """Keep a correction of the split, keyed by the paragraph's text and its neighbours', for the next draft."""
+        ...
+
+    def corrections_met(self, draft: str) -> Sequence[tuple[str, int, Mapping[str, Any]]]:
+        """Corrections kept of other drafts whose words stand in this one, the neighbour on one side at least the same:
+        kind, paragraph here, detail; in the order in which they were made."""
         ...
