@@ -50,6 +50,10 @@ def test_a_running_head_does_not_part_a_heading_from_its_title() -> None:
         (made(*[[Block(str(n)), *told(7 if n % 2 else 15)] for n in range(1, 20)]), "they are not alike in length"),
         (made(*[[heading(str(n)), *told(7)] for n in range(1, 20)]), "each begins a page"),
         (made(told(100), *[[Block(str(n)), *told(7)] for n in range(1, 9)]), "they stand in one part of the file"),
+        (
+            made(*[[Block(f"CHAPTER {n}"), *told(13)] for n in range(1, 20)]),
+            "short chapters alike in length are chapters",
+        ),
         (made(*[[Block("7"), *told(7)] for _ in range(12)]), "the number does not grow"),
     ],
     ids=lambda value: value if isinstance(value, str) else "",

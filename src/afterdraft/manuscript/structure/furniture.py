@@ -12,6 +12,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from afterdraft.manuscript.blocks import Block
+from afterdraft.manuscript.structure.wording import DRESSING, KINDS
 
 LONGEST = 80  # characters of a typed line (common practice)
 FEWEST = 6  # lines that make a habit
@@ -42,7 +43,13 @@ def furniture(blocks: Sequence[Block]) -> frozenset[int]:
             families[" ".join(rest.split()).casefold()].append(Place(index, int(found[0]), told, turn))
         else:
             told += len(block.text.split())
-    return frozenset(place.at for family in families.values() for place in _pages(family, told))
+    lines = [family for text, family in families.items() if not _names_a_unit(text)]
+    return frozenset(place.at for family in lines for place in _pages(family, told))
+
+
+def _names_a_unit(text: str) -> bool:
+    """'CHAPTER #' heads no page: it is a chapter, short as it may be."""
+    return text.replace("#", "").strip(DRESSING) in KINDS
 
 
 def _pages(family: Sequence[Place], total: int) -> Iterator[Place]:
