@@ -205,7 +205,7 @@ def test_all_of_it_by_forms_without_scripts(browser: Browser, page: Page, server
 def test_reading_says_how_far_it_is_and_can_be_stopped(page: Page, tmp_path: Path) -> None:
     file = tmp_path / "long boat.txt"
     scene = BOOK.partition("CHAPTER ONE")[2].partition("***")[0]
-    told = [f"CHAPTER {n}\n\n{scene.replace('slip', f'slip number {n}') * 8}" for n in range(1, 60)]
+    told = [f"CHAPTER {n}\n\n{scene.replace('slip', f'slip number {n}') * (5 + n % 7)}" for n in range(1, 60)]
     file.write_text("THE LONG BOAT\n\nby Perrin Vane\n\n\n" + "\n\n".join(told), encoding="utf-8")
     bring_in(page, file)
     address = page.url.partition("/split")[0]
