@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from afterdraft.manuscript.structure.lines import Line, Shape, is_speech, uncapped
 from afterdraft.manuscript.structure.rank import MOST, Book, Heading, heads, runs_on
+from afterdraft.manuscript.structure.sureness import ALIKE
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
@@ -34,7 +35,7 @@ def alike(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     alone = [line for line in lines if _stands_alone(line)]
     if len(lines) - len(alone) > max(FEW, MANY * len(chapters)):
         lines = alone
-    return [Heading(line.index, "chapter", sure=0.81) for line in lines]
+    return [Heading(line.index, "chapter", sure=ALIKE) for line in lines]
 
 
 def _lines(book: Book, known: Set[int], parts: Set[int], chapters: Sequence[Line]) -> Iterator[Line]:

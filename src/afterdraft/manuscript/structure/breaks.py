@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from afterdraft.manuscript.division import Began
 from afterdraft.manuscript.structure.lines import Line, runs_over, speaks
+from afterdraft.manuscript.structure.sureness import PAGED, SPACED
 from afterdraft.manuscript.structure.titles import Titled
 from afterdraft.manuscript.structure.vocabulary import ends_book
 
@@ -70,9 +71,9 @@ def _by_gap(lines: Sequence[Line], line: Line, *, spaced: bool, paged: bool) -> 
     if line.rule:
         return Break(line.index, "mark", 1.0)
     if line.turn and paged and not runs_over(lines[line.index - 1].text):
-        return Break(line.index, "page", 0.85)
+        return Break(line.index, "page", PAGED)
     if line.wide and spaced and _both_told(lines, line):
-        return Break(line.index, "space", 0.83)
+        return Break(line.index, "space", SPACED)
     return None
 
 

@@ -8,6 +8,7 @@ from afterdraft.manuscript.division import Chapter, ChapterKind, Division, Matte
 from afterdraft.manuscript.structure.breaks import Break, Passage, find_breaks, is_mark
 from afterdraft.manuscript.structure.lines import Line
 from afterdraft.manuscript.structure.matter import Piece
+from afterdraft.manuscript.structure.sureness import OPENING
 from afterdraft.manuscript.structure.titles import Titled
 
 
@@ -134,7 +135,7 @@ def _scenes(
                 f"scene-{number}",
                 at,
                 began=began,
-                sure=0.88 if at in openings and _headed(found) else one.sure,
+                sure=OPENING if at in openings and _headed(found) else one.sure,
                 title=one.title,
             )
 

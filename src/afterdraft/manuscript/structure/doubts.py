@@ -7,11 +7,11 @@ from afterdraft.manuscript.division import Chapter, Division, Doubt, Reading, Sc
 from afterdraft.manuscript.structure.build import Found
 from afterdraft.manuscript.structure.lines import Line, is_speech
 from afterdraft.manuscript.structure.rank import LONGEST_CHAPTER, titular
+from afterdraft.manuscript.structure.sureness import ALIKE, LONE_TITLE
 
 MOST = 8  # more than a handful would not be read (common practice)
 OF_A_KIND = 3
 SHOWN = 40  # characters of a line that are quoted
-SURE = 0.9
 MARKS = 3  # typed breaks from which extra space may be an accident
 LOUD = 1.0  # look from which a line that was left in the text deserves a question: one sign of a heading
 GAPS = 6  # gaps without a scene that are asked about; more would be the file's layout
@@ -109,7 +109,7 @@ def _unnumbered(found: Found, division: Division) -> Iterator[Doubt]:
         return
     sure = {heading.at: heading.sure for heading in found.headings}
     for chapter in division.chapters:
-        if chapter.number is None and chapter.kind == "chapter" and sure.get(chapter.at, 1.0) < SURE:
+        if chapter.number is None and chapter.kind == "chapter" and sure.get(chapter.at, 1.0) <= ALIKE:
             what = (
                 f"{_quoted(found.lines[chapter.at])} has no number; it was taken for a chapter's heading by its look."
             )
@@ -147,10 +147,11 @@ def _is_loud(lines: Sequence[Line], line: Line, starts: Set[int]) -> bool:
 def _scenes(found: Found, division: Division) -> Iterator[Doubt]:
     """Breaks by space or a new page in a book that types its breaks, and lone section headings."""
     marked = sum(scene.began == "mark" for scene in division.scenes)
+    chapters = {chapter.at for chapter in division.chapters}
     for scene in division.scenes:
         if scene.began in ("space", "page") and marked >= MARKS and scene.sure < 1:
             yield Doubt(_because(scene), scene.at, "scene", "text")
-        elif scene.began == "heading" and scene.sure < 0.7:
+        elif scene.began == "heading" and scene.sure <= LONE_TITLE and scene.at not in chapters:
             what = f"{_quoted(found.lines[scene.at])} was taken for the heading of a section."
             yield Doubt(what, scene.at, "scene", "text")
 

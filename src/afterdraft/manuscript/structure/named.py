@@ -18,6 +18,7 @@ from afterdraft.manuscript.structure.rank import (
     stops,
 )
 from afterdraft.manuscript.structure.sections import sections
+from afterdraft.manuscript.structure.sureness import KIND, NAMED, PART
 from afterdraft.manuscript.structure.titles import goes_on
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
@@ -49,12 +50,12 @@ def named(book: Book) -> list[Heading]:
         return above + (_alone(book) or _only_one(book))
     loudest = max((group for group in sound if _covers(book, group, best)), key=_loudness)
     if _are_parts(book, loudest, best):
-        above = above + [Heading(line.index, "part", sure=0.8) for line in loudest]
+        above = above + [Heading(line.index, "part", sure=PART) for line in loudest]
     else:
         best = loudest
     places = {line.index for line in [*best, *_sayings(book, best)]} | {heading.at for heading in _alone(book)}
     places -= {heading.at for heading in above}
-    headings = above + [Heading(at, "chapter", sure=0.82) for at in places]
+    headings = above + [Heading(at, "chapter", sure=NAMED) for at in places]
     headings.sort(key=lambda heading: heading.at)
     return headings + sections(book, headings)
 
@@ -224,13 +225,13 @@ def _only_one(book: Book) -> list[Heading]:
     last = early[-1] if early else None
     if last is None or len(early) < len(openers) or not _tells(book, last.index + 1, last.index + 1 + NAME_LINES):
         return []
-    return [Heading(last.index, "chapter", sure=0.82)]
+    return [Heading(last.index, "chapter", sure=NAMED)]
 
 
 def _alone(book: Book) -> list[Heading]:
     """ "Prologue", "Epilogue" in a book that has no other heading."""
     return [
-        Heading(line.index, "chapter", sure=0.84)
+        Heading(line.index, "chapter", sure=KIND)
         for line in book.lines
         if line.index not in book.skip
         and line.name.kind in ALONE

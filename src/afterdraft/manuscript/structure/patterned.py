@@ -22,6 +22,7 @@ from afterdraft.manuscript.structure.rank import (
 )
 from afterdraft.manuscript.structure.sections import nested, sections
 from afterdraft.manuscript.structure.sequence import Candidate, Chain, best_chain
+from afterdraft.manuscript.structure.sureness import NAMED, PART
 
 LABELS = ("chapter", "letter")
 WHOLE = 0.6  # share of the words over which headings reach that divide the whole book (common practice)
@@ -34,8 +35,8 @@ def patterned(book: Book) -> list[Heading]:
     upper, chapters = _chapters(book, [heading.at for heading in headings])
     if not chapters:
         return []
-    headings += [Heading(place, "part", sure=0.8) for place in upper]
-    headings += [Heading(place, "chapter") for place in chapters]
+    headings += [Heading(place, "part", sure=PART) for place in upper]
+    headings += [Heading(at, "chapter", 1.0 if book.lines[at].name.number is not None else NAMED) for at in chapters]
     headings += alike(book, headings)
     headings.sort(key=lambda heading: heading.at)
     return headings + sections(book, headings)

@@ -15,6 +15,7 @@ from afterdraft.manuscript.structure.named import named
 from afterdraft.manuscript.structure.patterned import patterned
 from afterdraft.manuscript.structure.rank import Book, Heading, book_of, heads
 from afterdraft.manuscript.structure.styled import styled
+from afterdraft.manuscript.structure.sureness import FILED
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
@@ -38,7 +39,7 @@ def _of_files(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     if len(chapters) < 2 or not chapters <= starts | {0}:
         return []
     unknown = (book.lines[at] for at in starts - known)
-    return [Heading(line.index, "chapter", sure=0.86) for line in unknown if heads(line) and not _is_matter(line)]
+    return [Heading(line.index, "chapter", sure=FILED) for line in unknown if heads(line) and not _is_matter(line)]
 
 
 def _is_matter(line: Line) -> bool:

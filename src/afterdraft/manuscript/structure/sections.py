@@ -8,6 +8,7 @@ from collections.abc import Iterator, Sequence, Set
 from afterdraft.manuscript.structure.lines import Line, ends_sentence, is_speech, title_case, uncapped
 from afterdraft.manuscript.structure.rank import GOOD, MOST, NUMBERS, Book, Heading, stops, titular
 from afterdraft.manuscript.structure.sequence import Chain
+from afterdraft.manuscript.structure.sureness import LONE_TITLE, NUMBERED, TITLED
 
 SEVERAL = 3  # titles without any look that make a habit
 SLUG = re.compile(r"\d|(mon|tues|wednes|thurs|fri|satur|sun)day|, |\b(morning|noon|evening|night)\b", re.IGNORECASE)
@@ -35,7 +36,7 @@ def _numbered(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     for family, chain in book.chains(above, without=frozenset(above)).items():
         if family in NUMBERS and chain.score >= GOOD and len(chain.found) > 1 and nested(above, chain):
             places = [*chain.places, *_between(book, above, family, chain)]
-            found.extend(Heading(place, "section", sure=0.9) for place in places)
+            found.extend(Heading(place, "section", sure=NUMBERED) for place in places)
     return found
 
 
@@ -58,7 +59,7 @@ def _titled(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     for line in _titles(book, {heading.at for heading in headings}):
         groups[line.shape._replace(caps=False)].append(line)
     return [
-        Heading(line.index, "section", sure=0.87 if len(group) >= SEVERAL else 0.6)
+        Heading(line.index, "section", sure=TITLED if len(group) >= SEVERAL else LONE_TITLE)
         for group in groups.values()
         if _sound(book, group)
         for line in group

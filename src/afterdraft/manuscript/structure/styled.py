@@ -7,6 +7,7 @@ from afterdraft.manuscript.structure.lines import Line
 from afterdraft.manuscript.structure.rank import LONGEST_CHAPTER, MOST, PART_WORDS, Book, Heading, parts, stops
 from afterdraft.manuscript.structure.sections import sections
 from afterdraft.manuscript.structure.sequence import Chain
+from afterdraft.manuscript.structure.sureness import UNSTYLED
 from afterdraft.manuscript.structure.vocabulary import back_kind, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
@@ -28,7 +29,7 @@ def styled(book: Book) -> list[Heading]:
     headings = list(_ranked(book, _without_matter(marked, level), level))
     if not any(heading.rank == "chapter" for heading in headings):
         return []
-    headings += [Heading(place, "chapter", sure=0.7) for place in unmarked]
+    headings += [Heading(place, "chapter", sure=UNSTYLED) for place in unmarked]
     headings += [part for part in parts(book) if not book.lines[part.at].shape.level]
     headings.sort(key=lambda heading: heading.at)
     if any(heading.rank == "section" for heading in headings):
