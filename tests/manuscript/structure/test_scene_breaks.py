@@ -84,6 +84,12 @@ def test_few_headings_for_a_long_text_are_a_doubt_where_blank_lines_divide_it() 
     assert draft(heading("Chapter 1"), *scenes[:4], heading("Chapter 2"), *scenes[:4]).doubts == ()
 
 
+def test_a_scene_that_opens_with_talk_is_no_quoted_letter() -> None:
+    talk = [line("“The rope is gone,” she said, “and the lamp.”"), *told(2)]
+    book = draft(heading("Chapter 1"), told(20), talk, line("By noon the tide had turned."), told(20))
+    assert [at for at, _ in scenes(book)] == [0, 21, 24]
+
+
 def test_a_gap_that_begins_no_scene_is_a_doubt() -> None:
     letter = [line("“Come at once,” he had written."), *told(1)]
     book = draft(

@@ -11,6 +11,7 @@ from afterdraft.manuscript.structure.vocabulary import ends_book
 
 SELDOM = 0.1  # share of the gaps between paragraphs above which extra space is layout, not a break (common practice)
 INSET = 6  # paragraphs of a quoted letter at most; a scene is longer (common practice)
+CLOSERS = ("”", "’", '"', "'", "»")
 LEADS_ON = (":", ",")  # what stands at the end of a paragraph that introduces a quotation
 PAGES = 400  # words: page turns nearer than that, in the mean, are those of a print-out (a page holds 250–350)
 
@@ -91,7 +92,7 @@ def _begins_inset(lines: Sequence[Line], line: Line) -> bool:
         return False
     ends = (after for after in lines[line.index + 1 : line.index + 1 + INSET] if after.wide)
     end = next(ends, None)
-    return end is not None and not speaks(end.text)
+    return end is not None and not speaks(end.text) and _is_quoted(lines[line.index : end.index])
 
 
 def _ends_inset(lines: Sequence[Line], line: Line) -> bool:
@@ -100,7 +101,12 @@ def _ends_inset(lines: Sequence[Line], line: Line) -> bool:
         return False
     above = reversed(lines[max(0, line.index - INSET) : line.index])
     start = next((before for before in above if before.wide), None)
-    return start is not None and speaks(start.text)
+    return start is not None and speaks(start.text) and _is_quoted(lines[start.index : line.index])
+
+
+def _is_quoted(told: Sequence[Line]) -> bool:
+    """One quotation: it opens anew in each paragraph, or is not closed in the first; else it is talk in a scene."""
+    return not told[0].text.endswith(CLOSERS) or all(speaks(line.text) for line in told)
 
 
 def _space_breaks(lines: Sequence[Line], passages: Sequence[Passage]) -> bool:

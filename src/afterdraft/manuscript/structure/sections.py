@@ -92,10 +92,11 @@ def _is_title(text: str) -> bool:
 
 
 def _apart(line: Line) -> bool:
-    """By space above, by weight or capitals, or as a place or date in italics."""
+    """By space above, by weight, capitals or the middle, or as a place or date in italics. Size alone strays: a line
+    was pasted in from elsewhere."""
     if line.wide or line.turn:
         return True
-    loud = line.weight >= 1 and (line.shape.bold or line.shape.caps or line.shape.big or line.shape.centred)
+    loud = line.weight >= 1 and (line.shape.bold or line.shape.caps or line.shape.centred)
     return loud or (line.shape.italic and line.weight > 0 and bool(SLUG.search(line.text)))
 
 
