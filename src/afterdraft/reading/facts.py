@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from afterdraft.reading.counted import Counted, Event
+from afterdraft.reading.times import Time
 from afterdraft.reading.trait import Trait
 
 Gender = Literal["f", "m", "n", ""]
@@ -60,3 +61,4 @@ class SceneFacts:
     counted: tuple[Counted, ...] = ()  # one a paragraph
     events: tuple[Event, ...] = ()
     traits: tuple[Trait, ...] = ()
+    times: tuple[Time, ...] = ()

@@ -9,6 +9,7 @@ from typing import Any
 from afterdraft.reading.counted import Counted, Event
 from afterdraft.reading.facts import Mention, Quote, SceneFacts
 from afterdraft.reading.scene import RECIPE
+from afterdraft.reading.times import Time
 from afterdraft.reading.trait import Trait
 
 _LISTS: Mapping[str, type[Any]] = {
@@ -17,6 +18,7 @@ _LISTS: Mapping[str, type[Any]] = {
     "counted": Counted,
     "events": Event,
     "traits": Trait,
+    "times": Time,
 }  # fields of SceneFacts that are lists of values
 
 

@@ -13,10 +13,11 @@ from afterdraft.reading.measures import counted
 from afterdraft.reading.mentions import mentions
 from afterdraft.reading.quotations import Quote as Stretch
 from afterdraft.reading.quotations import quotations
+from afterdraft.reading.times import Time, times
 from afterdraft.reading.trait import Trait
 from afterdraft.reading.traits import traits
 
-RECIPE = 4  # part of every cache key: a change of what is read off a scene counts it up
+RECIPE = 5  # part of every cache key: a change of what is read off a scene counts it up
 
 
 def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
@@ -27,12 +28,14 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
     quotes: list[Quote] = []
     parsed: list[Grammar] = []
     described: list[Trait] = []
+    when: list[Time] = []
     leading: tags.Tag | None = None  # from the paragraph before, where that ends in a colon
     for number, paragraph in enumerate(paragraphs):
         spoken = stretches.get(number, [])
         spans = [(one.start, one.end) for one in spoken]
         here = mentions(paragraph, number, spans)
         parsed.append(grammar(paragraph, spans))
+        when.extend(times(paragraph.text, number, spans))
         described.extend(traits(parsed[-1], number, here, len(found)))
         if spoken:
             quotes.extend(_quotes(paragraph, spoken, here, len(found), leading))
@@ -45,6 +48,7 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
         counted=tuple(map(counted, parsed)),
         events=events(parsed),
         traits=tuple(described),
+        times=tuple(when),
     )
 
 

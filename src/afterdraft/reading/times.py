@@ -1,0 +1,184 @@
+"""`times`: the dates, weekdays, clock times, parts of day, seasons, intervals and ages that paragraphs name.
+
+A grammar of our own over the text alone. What it reads is plain English prose; what it does not know it leaves.
+"""
+
+import re
+from collections.abc import Callable, Iterator, Mapping, Sequence
+
+from afterdraft.reading.time import Time, TimeKind
+from afterdraft.reading.time_patterns import DATELINE, HEADS, PATTERNS
+from afterdraft.reading.time_words import DAYS, FEASTS, MOVABLE, PARTS, SEASONS, UNITS, VAGUE, month, number, year
+
+Spans = Sequence[tuple[int, int]]
+Read = tuple[TimeKind, str, dict[str, object]]  # kind, value, further fields of `Time`
+UNSAID = "XXXX"
+LIKELY = re.compile(
+    r"\d|(?i:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twel|teen|ty\b|first|second|third|th\b|day|night|noon"
+    r"|morning|evening|dawn|dusk|light|week|month|year|hour|minute|ago|fall|spring|summer|winter|autumn|sun|mas|easter|o’clock"
+    r"|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|even|hallow)"
+)  # without any of it no pattern can match
+
+
+def times(paragraphs: Sequence[str], speech: Mapping[int, Spans]) -> Iterator[Time]:
+    """In order of their places; `speech` by number of paragraph."""
+    for paragraph, text in enumerate(paragraphs):
+        if LIKELY.search(text):
+            yield from _paragraph(paragraph, text, speech.get(paragraph, ()))
+
+
+def _paragraph(paragraph: int, text: str, speech: Spans) -> Iterator[Time]:
+    taken: list[tuple[int, int]] = []
+    found: list[Time] = []
+    if (bare := DATELINE.match(text)) and (day := number(bare["day"])):
+        found.append(Time(paragraph, *bare.span("day"), "date", f"{UNSAID}-XX-{day:02}", dateline=True))
+        taken.append(bare.span("day"))
+    for name, pattern in PATTERNS:
+        for match in pattern.finditer(text):
+            start, end = match.span()
+            if any(start < done and begun < end for begun, done in taken):
+                continue
+            if read := _READERS[name](match):
+                kind, value, more = read
+                start, end = match.span(more.pop("group", 0))  # type: ignore[arg-type]
+                spoken = any(begun <= start < done for begun, done in speech)
+                heads = kind == "date" and bool(HEADS.match(text[:start]))
+                found.append(Time(paragraph, start, end, kind, value, spoken, heads, **more))  # type: ignore[arg-type]
+                taken.append((start, end))
+    yield from sorted(found, key=lambda one: one.start)
+
+
+def _iso(match: re.Match[str]) -> Read:
+    return "date", match.group(), {}
+
+
+def _date(match: re.Match[str]) -> Read | None:
+    parts = match.groupdict()
+    first = parts["day"] or parts.get("last")
+    front = f"{year(parts['year']) if parts.get('year') else UNSAID}-{month(parts['month']):02}"
+    days = [number(day) for day in (first, parts.get("last")) if day]
+    if not all(day and day <= 31 for day in days):
+        return None
+    dates = dict.fromkeys(f"{front}-{day:02}" for day in days)
+    return "date", "/".join(dates), {}
+
+
+def _feast(match: re.Match[str]) -> Read | None:
+    if not match["feast"][0].isupper():
+        return None
+    named = match["feast"].lower().replace("'", "’")
+    front = year(match["year"]) if match["year"] else UNSAID
+    if named in MOVABLE:
+        return "date", front, {"movable": f"{MOVABLE[named]:+}"}
+    return "date", f"{front}-{FEASTS[named]}", {}
+
+
+def _month_year(match: re.Match[str]) -> Read:
+    return "date", f"{year(match['year'])}-{month(match['month']):02}", {}
+
+
+def _month(match: re.Match[str]) -> Read:
+    group = "month" if match["month"] else "month2"
+    return "date", f"{UNSAID}-{month(match[group]):02}", {"group": group}
+
+
+def _year(match: re.Match[str]) -> Read:
+    group = "year" if match["year"] else "year2"
+    return "date", year(match[group]), {"group": group}
+
+
+def _day_only(match: re.Match[str]) -> Read | None:
+    day = number(match["day"])
+    said = match.group().lower()
+    plain = said.startswith("on ") or "month" in said or "inst" in said or day is None or day > 10  # 'the first' is all
+    return ("date", f"{UNSAID}-XX-{day:02}", {}) if day and day <= 31 and plain else None
+
+
+def _clock(match: re.Match[str]) -> Read | None:
+    parts = {key.rstrip("234"): value for key, value in match.groupdict().items() if value}
+    if "name" in parts:
+        return "clock", "T00:00" if parts["name"].lower() == "midnight" else "T12:00", {}
+    hour = number(parts.get("hour") or parts.get("digits") or "")
+    minutes = number(parts["minutes"]) if "minutes" in parts and parts["minutes"] != "00" else 0
+    if past := parts.get("past"):
+        minutes = {"half": 30, "quarter": 15}.get(past.split()[-1].lower()) or number(past.split()[0]) or 0
+        if parts["way"] in ("to", "before"):
+            hour, minutes = (hour or 0) - 1, 60 - minutes
+    if hour is None or not 0 <= hour <= 24 or minutes is None or not 0 <= minutes < 60:
+        return None
+    half = parts.get("half", "").lower().replace(" ", "")
+    late = half.startswith("p") or "afternoon" in half or "evening" in half or ("night" in half and hour > 6)
+    if late or half:
+        hour = hour % 12 + 12 * late
+    return "clock", f"T{hour % 24:02}:{minutes:02}", {"twelve": not half and hour <= 12}
+
+
+def _age(match: re.Match[str]) -> Read | None:
+    years = number(match["years"] or match["years2"] or match["years3"])
+    return ("age", f"P{years}Y", {}) if years and years < 120 else None
+
+
+def _interval(match: re.Match[str]) -> Read | None:
+    if match["within"]:
+        return "interval", _length(1, match["within"]), {"lasting": True}
+    counted = match["count"].lower().replace("\n", " ")
+    later = (match["later"] or ("after" if match["after"] else "")).lower()
+    back = "-" if later in ("before", "ago", "earlier", "previously", "back") else ""
+    if counted.startswith("half"):
+        value = {"hour": "PT30M", "day": "PT12H", "year": "P6M"}.get(match["unit"].rstrip("s"))
+        return ("interval", back + value, {"lasting": not later}) if value else None
+    many = number(counted.split(" or ")[0])
+    if not many or (counted in ("a", "an", "some", "many", "few") and not later):
+        return None
+    about = "~" if any(word in VAGUE for word in counted.split()) or " or " in counted else ""
+    return "interval", back + _length(many, match["unit"]) + about, {"lasting": not later}
+
+
+def _length(many: int, unit: str) -> str:
+    times_, letter = UNITS["year" if unit == "twelvemonth" else unit.lower().rstrip("s")]
+    return f"P{'T' if letter in 'HM' and len(letter) == 1 else ''}{many * times_}{letter[0]}"
+
+
+def _next(match: re.Match[str]) -> Read | None:
+    if match["same"]:
+        return ("part of day", PARTS[match["of3"].lower()], {}) if match["of3"].lower() in PARTS else None
+    if day := match["day"]:
+        said = day.lower().replace("-", "")
+        days = {"yesterday": "-P1D", "tomorrow": "P1D", "the day before yesterday": "-P2D", "the day after tomorrow": "P2D"}
+        return "interval", days.get(said, "P0D"), {}
+    way, of = (match["way"] or match["way2"]).lower(), (match["of"] or match["of2"]).lower()
+    back = "-" if way in ("previous", "preceding", "last", "before") else ""
+    return "interval", back + _length(1, "day" if of in PARTS else of), {}
+
+
+def _weekday(match: re.Match[str]) -> Read:
+    return "weekday", f"{UNSAID}-WXX-{DAYS[match['weekday'].lower()]}", {}
+
+
+def _season(match: re.Match[str]) -> Read:
+    return "season", f"{UNSAID}-{SEASONS[match['season'].lower()]}", {"group": "season"}
+
+
+def _part(match: re.Match[str]) -> Read:
+    return "part of day", PARTS[match["part"].lower()], {}
+
+
+_READERS: Mapping[str, Callable[[re.Match[str]], Read | None]] = {
+    "iso": _iso,
+    "day month": _date,
+    "month day": _date,
+    "year month day": _date,
+    "feast": _feast,
+    "month year": _month_year,
+    "clock": _clock,
+    "clock said": _clock,
+    "age": _age,
+    "interval": _interval,
+    "next": _next,
+    "day only": _day_only,
+    "weekday": _weekday,
+    "month": _month,
+    "year": _year,
+    "season": _season,
+    "part": _part,
+}
