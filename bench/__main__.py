@@ -4,7 +4,7 @@ import argparse
 import sys
 from collections.abc import Callable, Mapping
 
-from bench import corpus, fuzz, kills, laden
+from bench import corpus, fuzz, kills, laden, reading_speed
 from bench.measures import section as measures
 from bench.reading import section as reading
 from bench.report import Section, rewrite, shown, write
@@ -15,6 +15,7 @@ from bench.unmarked import section as unmarked
 SECTIONS: Mapping[str, Callable[..., Section]] = {
     "structure": structure.measure,
     "reading": reading.measure,
+    "reading-speed": reading_speed.measure,
     "measures": measures.measure,
     "unmarked": unmarked.measure,
     "speed": speed.measure,

@@ -61,6 +61,11 @@ class Reader:
     def stopped(self) -> bool:
         return self._stopped
 
+    @property
+    def process(self) -> int | None:
+        """Number of the child, once there is one."""
+        return self._process.pid if self._process else None
+
 
 def _spawned() -> "subprocess.Popen[bytes]":
     return subprocess.Popen(  # noqa: S603 — our own interpreter, our own module
