@@ -56,6 +56,14 @@ def test_numbers_within_one_chapter_are_its_sections_where_names_divide_the_book
     assert len(book.division.scenes) == len(NAMES) + 3
 
 
+def test_numbers_within_the_first_and_the_last_chapter_are_their_sections() -> None:
+    counted = [[line(number), *told(9)] for number in ("I", "II", "III")]
+    long = [[heading(name), *told(200)] for name in NAMES[1:4]]
+    book = draft(heading(NAMES[0]), *counted, *long, heading(NAMES[4]), *counted)
+    assert titles(book) == list(NAMES)
+    assert len(book.division.scenes) == len(NAMES) + 4
+
+
 def test_numbers_through_the_whole_book_are_its_chapters() -> None:
     counted = [[heading(number), *told(18)] for number in ("I", "II", "III", "IV")]
     named = [Block("The Weir", look=HEADING, gap=Gap(blanks=1)), *told(9)]

@@ -11,6 +11,7 @@ from afterdraft.manuscript.structure.lines import uncapped
 from afterdraft.manuscript.structure.named import groups
 from afterdraft.manuscript.structure.rank import (
     GOOD,
+    LONGEST_CHAPTER,
     MOST,
     NAME_LINES,
     NUMBERS,
@@ -26,7 +27,8 @@ from afterdraft.manuscript.structure.sureness import NAMED, PART
 
 LABELS = ("chapter", "letter")
 WHOLE = 0.6  # share of the words over which headings reach that divide the whole book (common practice)
-HALF = 0.5  # numbers within less than that are sections of a few chapters, where names divide the whole book
+# Numbers within less than that, or that leave out more than that, are sections of a few chapters beside such names.
+HALF = 0.5
 
 
 def patterned(book: Book) -> list[Heading]:
@@ -77,7 +79,7 @@ def _over_numbers(
 
 def _over_names(book: Book, best: Chain, above: Sequence[int]) -> Sequence[int]:
     """Names above numbers that begin anew directly under them, or that divide the whole book where the numbers stand
-    in a small part of it; none where the numbers run on by themselves."""
+    in small parts of it; none where the numbers run on by themselves."""
     ones = [one.line.index for one in best.found if one.number == 1]
     for group in groups(book, frozenset((*above, *best.places))):
         places = [line.index for line in group]
@@ -85,9 +87,15 @@ def _over_names(book: Book, best: Chain, above: Sequence[int]) -> Sequence[int]:
         under = sum(any(place in known for place in range(one - NAME_LINES, one)) for one in ones)
         if len(ones) > 1 and under >= MOST * len(ones) and under > 1:
             return places
-        if _span(book, places) >= WHOLE and _span(book, best.places) < HALF:
+        if _span(book, places) >= WHOLE and (_span(book, best.places) < HALF or _gapped(book, best.places)):
             return places
     return ()
+
+
+def _gapped(book: Book, places: Sequence[int]) -> bool:
+    """Most of the book lies in stretches without such a line that are longer than any chapter."""
+    stretches = (book.words(start, end) for start, end in pairwise((0, *places, len(book.lines))))
+    return sum(words for words in stretches if words > LONGEST_CHAPTER) >= HALF * book.told[-1]
 
 
 def _span(book: Book, places: Sequence[int]) -> float:
