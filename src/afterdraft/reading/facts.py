@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from afterdraft.reading.counted import Counted, Event
-from afterdraft.reading.times import Time
+from afterdraft.reading.time import Time
 from afterdraft.reading.trait import Trait
 
 Gender = Literal["f", "m", "n", ""]

@@ -9,7 +9,7 @@ from typing import Any
 from afterdraft.reading.counted import Counted, Event
 from afterdraft.reading.facts import Mention, Quote, SceneFacts
 from afterdraft.reading.scene import RECIPE
-from afterdraft.reading.times import Time
+from afterdraft.reading.time import Time
 from afterdraft.reading.trait import Trait
 
 _LISTS: Mapping[str, type[Any]] = {

@@ -13,7 +13,8 @@ from afterdraft.reading.measures import counted
 from afterdraft.reading.mentions import mentions
 from afterdraft.reading.quotations import Quote as Stretch
 from afterdraft.reading.quotations import quotations
-from afterdraft.reading.times import Time, times
+from afterdraft.reading.time import Time
+from afterdraft.reading.times import times
 from afterdraft.reading.trait import Trait
 from afterdraft.reading.traits import traits
 

@@ -7,7 +7,7 @@ import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from afterdraft.reading.time import Time, TimeKind
-from afterdraft.reading.time_patterns import DATELINE, HEADS, PATTERNS
+from afterdraft.reading.time_patterns import DATELINE, HEADED, HEADS, PART, PATTERNS
 from afterdraft.reading.time_words import DAYS, FEASTS, MOVABLE, PARTS, SEASONS, UNITS, VAGUE, month, number, year
 
 Spans = Sequence[tuple[int, int]]
@@ -20,19 +20,14 @@ LIKELY = re.compile(
 )  # without any of it no pattern can match
 
 
-def times(paragraphs: Sequence[str], speech: Mapping[int, Spans]) -> Iterator[Time]:
-    """In order of their places; `speech` by number of paragraph."""
-    for paragraph, text in enumerate(paragraphs):
-        if LIKELY.search(text):
-            yield from _paragraph(paragraph, text, speech.get(paragraph, ()))
+def times(text: str, paragraph: int, speech: Spans = ()) -> tuple[Time, ...]:
+    """Of one paragraph, in order of their places; `speech` is where it is spoken."""
+    return tuple(_found(text, paragraph, speech)) if LIKELY.search(text) else ()
 
 
-def _paragraph(paragraph: int, text: str, speech: Spans) -> Iterator[Time]:
+def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
     taken: list[tuple[int, int]] = []
     found: list[Time] = []
-    if (bare := DATELINE.match(text)) and (day := number(bare["day"])):
-        found.append(Time(paragraph, *bare.span("day"), "date", f"{UNSAID}-XX-{day:02}", dateline=True))
-        taken.append(bare.span("day"))
     for name, pattern in PATTERNS:
         for match in pattern.finditer(text):
             start, end = match.span()
@@ -40,12 +35,29 @@ def _paragraph(paragraph: int, text: str, speech: Spans) -> Iterator[Time]:
                 continue
             if read := _READERS[name](match):
                 kind, value, more = read
-                start, end = match.span(more.pop("group", 0))  # type: ignore[arg-type]
+                start, end = _span(match, more)
                 spoken = any(begun <= start < done for begun, done in speech)
-                heads = kind == "date" and bool(HEADS.match(text[:start]))
+                heads = _whole(value) and bool(HEADS.match(text[:start]) and HEADED.match(text, end))
                 found.append(Time(paragraph, start, end, kind, value, spoken, heads, **more))  # type: ignore[arg-type]
                 taken.append((start, end))
-    yield from sorted(found, key=lambda one: one.start)
+                if (
+                    name == "next" and kind == "interval" and (part := PART.search(text, start, end))
+                ):  # 'the next morning': two facts
+                    found.append(Time(paragraph, *part.span(), "part of day", PARTS[part.group().lower()], spoken))
+    if (bare := DATELINE.match(text)) and (day := number(bare["day"])) and not any(b < bare.end() for b, _ in taken):
+        found.append(Time(paragraph, *bare.span("day"), "date", f"{UNSAID}-XX-{day:02}", dateline=True))
+    yield from sorted(found, key=lambda one: (one.start, one.end))
+
+
+def _span(match: re.Match[str], more: dict[str, object]) -> tuple[int, int]:
+    """Of the group that `more` names, or from where another group begins: both are taken out of it."""
+    whole, first = more.pop("group", 0), more.pop("first", 0)
+    return match.start(str(first)) if first else match.start(whole), match.end(whole)  # type: ignore[call-overload]
+
+
+def _whole(value: str) -> bool:
+    """Whether it is a date with its day."""
+    return len(value.split("/")[0]) == len("XXXX-05-03") and "W" not in value
 
 
 def _iso(match: re.Match[str]) -> Read:
@@ -97,7 +109,7 @@ def _day_only(match: re.Match[str]) -> Read | None:
 def _clock(match: re.Match[str]) -> Read | None:
     parts = {key.rstrip("234"): value for key, value in match.groupdict().items() if value}
     if "name" in parts:
-        return "clock", "T00:00" if parts["name"].lower() == "midnight" else "T12:00", {}
+        return "clock", "T00:00" if parts["name"].lower() == "midnight" else "T12:00", {"first": _named(match, "name")}
     hour = number(parts.get("hour") or parts.get("digits") or "")
     minutes = number(parts["minutes"]) if "minutes" in parts and parts["minutes"] != "00" else 0
     if past := parts.get("past"):
@@ -110,12 +122,25 @@ def _clock(match: re.Match[str]) -> Read | None:
     late = half.startswith("p") or "afternoon" in half or "evening" in half or ("night" in half and hour > 6)
     if late or half:
         hour = hour % 12 + 12 * late
-    return "clock", f"T{hour % 24:02}:{minutes:02}", {"twelve": not half and hour <= 12}
+    return (
+        "clock",
+        f"T{hour % 24:02}:{minutes:02}",
+        {
+            "twelve": not half and hour <= 12,
+            "first": "" if "past" in parts else _named(match, "hour", "digits"),
+        },
+    )
+
+
+def _named(match: re.Match[str], *names: str) -> str:
+    """The group of these that matched, whatever digit its name ends in."""
+    return next((key for key, value in match.groupdict().items() if value and key.rstrip("234") in names), "")
 
 
 def _age(match: re.Match[str]) -> Read | None:
-    years = number(match["years"] or match["years2"] or match["years3"])
-    return ("age", f"P{years}Y", {}) if years and years < 120 else None
+    group = _named(match, "years")
+    years = number(match[group])
+    return ("age", f"P{years}Y", {"first": "" if group == "years" else group}) if years and years < 120 else None
 
 
 def _interval(match: re.Match[str]) -> Read | None:
@@ -144,7 +169,12 @@ def _next(match: re.Match[str]) -> Read | None:
         return ("part of day", PARTS[match["of3"].lower()], {}) if match["of3"].lower() in PARTS else None
     if day := match["day"]:
         said = day.lower().replace("-", "")
-        days = {"yesterday": "-P1D", "tomorrow": "P1D", "the day before yesterday": "-P2D", "the day after tomorrow": "P2D"}
+        days = {
+            "yesterday": "-P1D",
+            "tomorrow": "P1D",
+            "the day before yesterday": "-P2D",
+            "the day after tomorrow": "P2D",
+        }
         return "interval", days.get(said, "P0D"), {}
     way, of = (match["way"] or match["way2"]).lower(), (match["of"] or match["of2"]).lower()
     back = "-" if way in ("previous", "preceding", "last", "before") else ""
@@ -156,7 +186,8 @@ def _weekday(match: re.Match[str]) -> Read:
 
 
 def _season(match: re.Match[str]) -> Read:
-    return "season", f"{UNSAID}-{SEASONS[match['season'].lower()]}", {"group": "season"}
+    front = year(match["year"]) if match["year"] else UNSAID
+    return "season", f"{front}-{SEASONS[match['season'].lower()]}", {"first": "season"}
 
 
 def _part(match: re.Match[str]) -> Read:
