@@ -3,6 +3,7 @@
 import json
 import os
 from collections.abc import Callable, Sequence
+from contextlib import closing
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from importlib import resources
@@ -25,8 +26,8 @@ from afterdraft.work.bring_draft import bring_draft
 from afterdraft.work.demonstrate import demonstrate
 from afterdraft.work.outline_table import outline_table
 from afterdraft.work.ports import Book
-
 from afterdraft.work.suggest_breaks import suggest_breaks as find_breaks
+
 T = TypeVar("T")
 File = tuple[str, bytes]  # a name without folders, and what is in it
 READS = kinds.READS  # the kinds of file that are read, for a person
@@ -88,6 +89,17 @@ def facts(draft: Draft) -> dict[str, Any] | None:
     return told(list(read_scenes(story)), places=places, texts=story)
 
 
+def draft_named(name: str) -> Draft:
+    """A manuscript by its path, or one of a book's drafts: `BOOK` for the latest, `BOOK#2` for the second.
+
+    Raises `UnreadableManuscript`, `BookTrouble`, `Missing`.
+    """
+    place, mark, number = name.rpartition("#")
+    if mark and number.isdecimal() and place.endswith(SUFFIX) and not os.path.lexists(name):
+        return _draft_of(Path(place), int(number))
+    return _draft_of(Path(name), None) if name.endswith(SUFFIX) else read(load([Path(name)]))
+
+
 def put_new(path: Path, content: bytes) -> None:
     """Write a file that is not there yet. Raises `AlreadyThere`, `CannotWrite`."""
     try:
@@ -104,18 +116,6 @@ def read_tables(file: File) -> tuple[Sheet, ...]:
     return apart.read_tables(file)
 
 
-def outline_file(book: Book, form: str) -> bytes:
-    """The reverse outline as a table: "xlsx", "csv" or "docx". Raises `NotPossible`, `Missing`."""
-    from afterdraft.formats.tables.write import write  # late: heavy, and seldom wanted
-
-    return write(outline_table(book), form, title=book.facts().title)
-
-
-def begin(files: Sequence[File], *, folder: BooksFolder, path: Path | None = None, title: str = "") -> Path:
-    """Make a book of a manuscript's files, in the folder, or at `path`. Returns where it lies.
-
-    Raises `UnreadableManuscript`, `AlreadyThere`, `BookTrouble`; then nothing is left.
-    """
 def suggest_breaks(book: Book, draft: str) -> tuple[Suggestion, ...]:
     """Where scenes may begin unmarked, looked for in a process of its own; none where that failed, which has written
     down why. Raises `Missing`, `BookTrouble`."""
@@ -130,6 +130,18 @@ def make_ready_for_tables() -> None:
     from afterdraft.formats.tables import docx, xlsx  # noqa: F401 — heavy, so only when one may be wanted
 
 
+def outline_file(book: Book, form: str) -> bytes:
+    """The reverse outline as a table: "xlsx", "csv" or "docx". Raises `NotPossible`, `Missing`."""
+    from afterdraft.formats.tables.write import write  # late: heavy, and seldom wanted
+
+    return write(outline_table(book), form, title=book.facts().title)
+
+
+def begin(files: Sequence[File], *, folder: BooksFolder, path: Path | None = None, title: str = "") -> Path:
+    """Make a book of a manuscript's files, in the folder, or at `path`. Returns where it lies.
+
+    Raises `UnreadableManuscript`, `AlreadyThere`, `BookTrouble`; then nothing is left.
+    """
     files = in_order(files)
     draft = read(files)
     shelf = Shelf(lambda title: path or folder.free(title), backups=_backups())
@@ -234,6 +246,17 @@ def _placed(folder: BooksFolder, name: str, put: Callable[[Path], T]) -> Path:
         except AlreadyThere:
             continue
         return path
+
+
+def _draft_of(path: Path, number: int | None) -> Draft:
+    """A draft in a book, as it is divided there now. Raises `BookTrouble`, `Missing`."""
+    with closing(look_at(path)) as book:
+        drafts = {draft.number: draft for draft in book.drafts()}
+        chosen = drafts.get(max(drafts, default=0) if number is None else number)
+        if chosen is None:
+            raise Missing(f"Draft {number or 1} of the book at {path}")
+        source, division = book.source(chosen.id), book.division(chosen.id)
+    return Draft(source, division, title=chosen.title, author=chosen.author, language=chosen.language)
 
 
 def _in_folder(folder: Path) -> list[Path]:
