@@ -21,7 +21,7 @@ def test_four_acts_from_the_start_to_the_first_written_card(page: Page) -> None:
 
 
 def test_what_was_written_is_there_after_closing_and_starting_again(page: Page, server: Server, home: Path) -> None:
-    bring_in(page)
+    bring_in(page, MANUSCRIPT)
     page.get_by_role("link", name="Go on to the scenes").first.click()
     page.get_by_label("What happens here, and what changes?").fill("She weighs her first sack.")
     saved(page)
@@ -37,7 +37,7 @@ def test_what_was_written_is_there_after_closing_and_starting_again(page: Page, 
 def test_the_whole_walk_by_keyboard(page: Page) -> None:
     page.keyboard.press("Tab")
     expect(page.get_by_role("link", name="To the page")).to_be_focused()
-    bring_in(page)
+    bring_in(page, MANUSCRIPT)
     page.keyboard.press("s")
     expect(page.get_by_role("heading", name="Scene 1", exact=True)).to_be_visible()
     page.keyboard.press("e")
@@ -69,7 +69,7 @@ def test_the_whole_walk_by_keyboard(page: Page) -> None:
 
 
 def test_single_letters_can_be_turned_off(page: Page) -> None:
-    bring_in(page)
+    bring_in(page, MANUSCRIPT)
     page.get_by_role("link", name="Keys").click()
     page.get_by_role("button", name="Turn them off").click()
     expect(page.get_by_text("Single-letter keys are off. Those")).to_be_visible()

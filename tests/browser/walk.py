@@ -1,22 +1,34 @@
 """Steps that several browser tests take, each as a person takes it."""
 
+import tempfile
+from functools import cache
 from pathlib import Path
 
 from playwright.sync_api import Locator, Page, expect
 
 from afterdraft import demodata
+from tests.server import afterdraft
 
 MANUSCRIPT = Path(demodata.__file__).parent / "manuscript.docx"
-
-
 PATIENT = 20_000  # milliseconds: reading a book in may take a while on a busy machine; how long is for the bench
 
 
 def bring_in(page: Page, *files: Path) -> None:
-    """From Books: choose files, arrive at the split."""
-    page.get_by_label("Choose the file of your draft").set_input_files(files or (MANUSCRIPT,))
+    """From Books: choose files, arrive at the split. Without files it is a book that the demonstration's manuscript was
+    brought into before, which is quicker."""
+    page.get_by_label("Choose the file of your draft").set_input_files(files or (begun(),))
     expect(page.get_by_role("heading", name="The split")).to_be_visible(timeout=PATIENT)
     page.wait_for_load_state("load")  # keys are listened to from then on
+
+
+@cache
+def begun() -> Path:
+    """A book of the demonstration's manuscript, just brought in; one for all tests of this process."""
+    folder = Path(tempfile.mkdtemp(prefix="afterdraft-begun-"))
+    book = folder / "Tare.afterdraft"
+    made = afterdraft("begin", MANUSCRIPT, "-o", book, home=folder)
+    assert made.returncode == 0, made.stderr
+    return book
 
 
 def saved(page: Page) -> None:
