@@ -1,83 +1,90 @@
-"""The network against Floyd and Warshall's algorithm, slow and obvious, and against the paper's own example."""
+"""Points in time and their bounds: against a slow obvious way, and a published example."""
 
-from math import inf
-
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from afterdraft.whole.network import Constraint, bounds
+from afterdraft.whole.network import Bound, Network
 
-
-def slow(points: int, constraints: list[Constraint]) -> list[list[float]] | None:
-    """All distances; None where they contradict one another (Floyd and Warshall)."""
-    far = [[0.0 if a == b else inf for b in range(points)] for a in range(points)]
-    for one in constraints:
-        far[one.a][one.b] = min(far[one.a][one.b], one.high)
-        far[one.b][one.a] = min(far[one.b][one.a], -one.low)
-    for over in range(points):
-        for a in range(points):
-            for b in range(points):
-                far[a][b] = min(far[a][b], far[a][over] + far[over][b])
-    return None if any(far[a][a] < 0 for a in range(points)) else far
-
-
-POINTS = 5
-constraints = st.lists(
+POINTS = 6
+bounds = st.lists(
     st.builds(
-        lambda a, b, low, width: Constraint(a, b, low, low + width),
-        st.integers(0, POINTS - 1),
-        st.integers(0, POINTS - 1),
-        st.integers(-9, 9),
-        st.one_of(st.integers(0, 9), st.just(inf)),
-    ).filter(lambda one: one.a != one.b),
-    max_size=9,
+        Bound, st.integers(0, POINTS - 1), st.integers(0, POINTS - 1), st.integers(-10, 20), st.integers(0, 1000)
+    ),
+    max_size=25,
 )
 
 
-@given(constraints)
-def test_bounds_are_the_shortest_paths(given: list[Constraint]) -> None:
-    far = slow(POINTS, given)
-    found = bounds(POINTS, given)
-    if far is None:
-        assert found.dropped
-    else:
-        assert found.dropped == ()
-        assert list(found.latest) == far[0]
-        assert list(found.earliest) == [-far[point][0] for point in range(POINTS)]
+def all_pairs(told: list[Bound[int]]) -> list[list[float]]:
+    """Floyd & Warshall: every distance; below 0 from a point to itself is a contradiction."""
+    far = [[0 if a == b else float("inf") for b in range(POINTS)] for a in range(POINTS)]
+    for one in told:
+        far[one.tail][one.head] = min(far[one.tail][one.head], one.most)
+    for via in range(POINTS):
+        for a in range(POINTS):
+            for b in range(POINTS):
+                far[a][b] = min(far[a][b], far[a][via] + far[via][b])
+    return far
 
 
-@given(constraints)
-def test_what_is_dropped_contradicts_what_is_named_with_it_and_the_rest_agrees(given: list[Constraint]) -> None:
-    found = bounds(POINTS, given)
-    for gone, others in found.dropped:
-        assert slow(POINTS, [given[gone], *(given[other] for other in others)]) is None
-    kept = [one for place, one in enumerate(given) if place not in {gone for gone, _ in found.dropped}]
-    assert slow(POINTS, kept) is not None
+@given(bounds)
+def test_it_takes_in_what_floyd_and_warshall_allow_and_knows_the_same_distances(some: list[Bound[int]]) -> None:
+    network: Network[int] = Network(POINTS)
+    told: list[Bound[int]] = []
+    for one in some:
+        far = all_pairs([*told, one])
+        circle = network.tell(one)
+        assert bool(circle) == any(far[point][point] < 0 for point in range(POINTS))
+        if not circle:
+            told.append(one)
+        else:
+            assert circle[0] is one
+            assert set(circle) <= {*told, one}
+            assert sum(bound.most for bound in circle) < 0
+            assert {bound.tail for bound in circle} == {bound.head for bound in circle}
+    far = all_pairs(told)
+    for origin in range(POINTS):
+        assert [float("inf") if at is None else at for at in network.latest(origin)] == far[origin]
+        assert [float("inf") if at is None else -at for at in network.earliest(origin)] == [row[origin] for row in far]
 
 
-def test_the_example_of_the_paper() -> None:
-    """Dechter, Meiri and Pearl 1991, the example of their chapter 2 in one reading, from memory: John leaves home
-    between 7:10 and 7:20 and drives 30 to 40 minutes; Fred arrives at work between 8:00 and 8:10, after 40 to 50
-    minutes, and left 10 to 20 minutes before John came. Minutes after 7:00."""
-    network = [
-        Constraint(0, 1, 10, 20),
-        Constraint(1, 2, 30, 40),
-        Constraint(3, 4, 40, 50),
-        Constraint(3, 2, 10, 20),
-        Constraint(0, 4, 60, 70),
-    ]
-    found = bounds(5, network)
-    assert (found.earliest, found.latest) == ((0, 10, 40, 20, 60), (0, 20, 50, 30, 70))
-    assert found.dropped == ()
+@given(bounds)
+def test_what_a_point_rests_on_alone_gives_its_earliest_and_latest(some: list[Bound[int]]) -> None:
+    network: Network[int] = Network(POINTS)
+    for one in some:
+        network.tell(one)
+    for point, rests in enumerate(network.rests_on(0)):
+        alone: Network[int] = Network(POINTS)
+        for bound in rests:
+            assert not alone.tell(bound)
+        assert (alone.earliest(0)[point], alone.latest(0)[point]) == (
+            network.earliest(0)[point],
+            network.latest(0)[point],
+        )
 
 
-@pytest.mark.parametrize("wrong", [Constraint(0, 2, 20, 25), Constraint(2, 0, 5, 9)])
-def test_a_contradiction_is_told_with_its_evidence(wrong: Constraint) -> None:
-    found = bounds(3, [Constraint(0, 1, 3, 3), Constraint(1, 2, 4, 4), wrong])
-    assert found.dropped == ((2, (0, 1)),)
-    assert found.latest == (0, 3, 7)
+def between(network: Network[str], tail: int, head: int, least: int, most: int, why: str = "") -> None:
+    assert not network.tell(Bound(tail, head, most, why))
+    assert not network.tell(Bound(head, tail, -least, why))
 
 
-def test_a_point_that_nothing_ties_is_open() -> None:
-    assert bounds(2, []).latest == (0, inf)
+def test_the_example_of_dechter_meiri_and_pearl() -> None:
+    """Their example 1.1, from memory: John left home between 7:10 and 7:20 and travels 30–40 minutes; Fred came to work
+    between 8:00 and 8:10 after 40–50 minutes; John came 10–20 minutes after Fred left. Their minimal network, from
+    memory of figure 5: x1 in [10, 20], x2 in [40, 50], x3 in [20, 30], x4 in [60, 70]."""
+    network: Network[str] = Network(5)
+    between(network, 0, 1, 10, 20)
+    between(network, 1, 2, 30, 40)
+    between(network, 3, 2, 10, 20)
+    between(network, 3, 4, 40, 50)
+    between(network, 0, 4, 60, 70)
+    assert network.earliest(0) == [0, 10, 40, 20, 60]
+    assert network.latest(0) == [0, 20, 50, 30, 70]
+
+
+def test_a_contradiction_is_the_circle_of_what_was_said() -> None:
+    network: Network[str] = Network(3)
+    between(network, 0, 1, 10, 10, "the 10th")
+    between(network, 1, 2, 5, 5, "five days later")
+    circle = network.tell(Bound(0, 2, 12, "the 12th"))
+    assert [bound.why for bound in circle] == ["the 12th", "the 10th", "five days later"]
+    assert network.latest(0) == [0, 10, 15]

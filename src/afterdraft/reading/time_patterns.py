@@ -21,18 +21,30 @@ _tens, _ones = _any(TENS), _any(ONES)
 _number = rf"(?:{_tens}(?:[\s-]{_ones})?|{_ones}|\d{{1,3}})"
 _ordinal = rf"(?:{_tens}[\s-]{_any(list(FIRSTS)[:9])}|{_any(FIRSTS)}|(?:[12]?\d|3[01])(?:st|nd|rd|th))"
 _day = rf"(?:{_ordinal}|[12]\d|3[01]|0?[1-9])"
-_hundreds = rf"(?i:fifteen|sixteen|seventeen|eighteen|nineteen|twenty)[\s-]hundred(?:(?:\sand)?\s{_number})?"
+_hundreds = (
+    rf"(?i:fifteen|sixteen|seventeen|eighteen|nineteen|twenty)(?:[\s-]hundred(?:(?:\sand)?\s{_number})?"
+    rf"|[\s-](?:{_tens}(?:-{_ones})?|ten|eleven|twelve|\w+teen))"
+)
 _year = rf"(?:1\d{{3}}|20\d\d|(?i:{_hundreds})|[‘’'](?:{_tens}(?:-{_ones})?|\d\d))"
 _month = rf"(?:{_capital(MONTHS)}|(?:Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec)\b\.?)"
 _unit = rf"(?:{_any(UNITS)}s?|twelvemonth)"
-_count = rf"(?i:half\sa|half\san|an?\s(?:few|couple\sof|good\smany)|a|an|some|several|few|many|{_number}(?:\sor\s{_number})?)"
+_count = (
+    rf"(?i:half\sa|half\san|an?\s(?:few|couple\sof|good\smany)|a|an|some"
+    rf"|several|few|many|{_number}(?:\sor\s{_number})?)"
+)
 _part = _any([*PARTS, "day"])
 _half = r"(?:\s?(?P<half>[apAP]\.?\s?[mM]\b\.?|(?i:(?:o[’']clock\s)?in\sthe\s(?:morning|afternoon|evening)|at\snight)))"
 _hour = rf"(?P<hour>(?:1[0-2]|[1-9])\b|{_any([w for w, n in ONES.items() if n <= 12])}\b)"
 _stop = r"(?=\s*(?:[,.;:!?—…”’)]|$|--|(?:in|and|or|to-?night|to-?morrow|that|this|on|precisely|sharp|exactly|the)\b))"
-_since = r"(?i:in|since|of|year|by|until|till|from|before|after|to|between|during|about|and|early|late|summer|winter|spring|autumn|fall),?\s"
+_since = (
+    r"(?i:in|was|is|since|of|year|by|until|till|from|before|after|to|between|during|about|and|early|late|summer"
+    r"|winter|spring|autumn|fall),?\s"
+)
 _feast = "|".join(word.replace("’", "[’']") for word in sorted([*FEASTS, *MOVABLE], key=len, reverse=True))
-_months_said = r"(?:(?i:in|of|last|next|this|early|late|since|until|till|by|during|through|from|between|mid|before|after|to|for|and|or|about|every),?\s|mid-|[(—])"
+_months_said = (
+    r"(?:(?i:in|of|last|next|this|early|late|since|until|till|by|during|through|from"
+    r"|between|mid|before|after|to|for|and|or|about|every),?\s|mid-|[(—])"
+)
 _sure_months = _capital(["january", "february", "july", "september", "october", "november", "december"])
 
 PATTERNS: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
@@ -81,14 +93,15 @@ PATTERNS: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
         ),
         (
             "next",
-            rf"\b(?:(?P<way>(?i:next|following|previous|preceding|last))\s(?P<of>{_part}|week|fortnight|month|year)\b"
+            rf"\b(?:(?:(?i:the)\s)?(?P<way>(?i:next|following|previous|preceding|last))\s(?P<of>{_part}|week|fortnight|month|year)\b"
             rf"|(?i:the)\s(?P<of2>{_part}|week|month|year)\s(?P<way2>(?i:after|before|following))\b(?!\slast)"
             rf"|(?P<day>(?i:yesterday|to-?morrow|to-?day|to-?night|the\sday\sbefore\syesterday|the\sday\safter\sto-?morrow))"
             rf"(?:\s{_part})?\b|(?P<same>(?i:that\ssame|the\ssame|that|this))\s(?:very\s)?(?P<of3>{_part})\b)",
         ),
         (
             "day only",
-            rf"\b(?i:the\s|on\sthe\s)(?P<day>{_ordinal})(?:\s(?i:of\s(?:the|this|that)\s(?:same\s)?month|inst\b|instant|ult\b))?{_stop}",
+            rf"\b(?i:the\s|on\sthe\s)(?P<day>{_ordinal})"
+            rf"(?:\s(?i:of\s(?:the|this|that)\s(?:same\s)?month|inst\b|instant|ult\b))?{_stop}",
         ),
         ("weekday", rf"\b(?P<weekday>{_capital(DAYS)})s?(?:\s(?P<part>(?i:morning|afternoon|evening|night)))?\b"),
         (
@@ -96,22 +109,27 @@ PATTERNS: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
             rf"(?:(?<=\W)|^){_months_said}(?:the\s)?(?P<month>{_capital(MONTHS)})\b|\b(?P<month2>{_sure_months})\b",
         ),
         (
-            "year",
-            rf"\b(?:{_since}(?:the\s(?:year\s)?)?(?P<year>1[0-9]{{3}}|20\d\d)|(?P<year2>(?i:{_hundreds})))\b(?![-:,]\d|\s?(?:men|pounds|miles))",
+            "season",
+            rf"\b(?i:the|that|this|last|next|early|late|in|of)\s(?:(?:early|late|following|same|next)\s)?"
+            rf"(?P<season>{_any(SEASONS)})\b(?!\s(?:of\s(?:a|his|her|the)|to|into|from|upon|on|back|in\shis|out))"
+            rf"(?:,?\s(?:of\s)?(?P<year>{_year})\b)?",
         ),
         (
-            "season",
-            rf"\b(?i:the|that|this|last|next|early|late|in|of)\s(?:(?:early|late|following|same|next)\s)?(?P<season>{_any(SEASONS)})\b(?!\s(?:of\s(?:a|his|her|the)|to|into|from|upon|on|back|in\shis|out))",
+            "year",
+            rf"\b(?:{_since}(?:the\s(?:year\s)?)?(?P<year>1[0-9]{{3}}|20\d\d)|(?P<year2>(?i:{_hundreds})))"
+            rf"\b(?![-:,]\d|\s?(?:men|pounds|miles))",
         ),
         ("part", rf"\b(?<![Gg]ood\s)(?<![Gg]ood-)(?P<part>{_any(PARTS)})\b(?![-’]|\s(?:gown|dress|room|cap))"),
     )
 )
 
 DATELINE = re.compile(
-    rf"^[\W_]*(?:[^.—\n]{{0,40}}?[.,]\s)?(?:{_capital(DAYS)},?\s(?:the\s)?)?(?P<day>{_ordinal})(?=[,.*_—:\s]*(?:[—\n]|\s*$|[.]))"
+    rf"^[\W_]*(?:[^.—\n]{{0,40}}?[.,]\s)?(?:{_capital(DAYS)},?\s(?:the\s)?)?"
+    rf"(?P<day>{_ordinal})(?=[,.*_—:\s]*(?:[—\n]|\s*$|[.]))"
 )  # an entry headed by its day alone: '19th.—', 'Saturday, 13th.—'
 HEADS = re.compile(
-    rf"^[\W_]*(?:(?:Written|Telegram,)\s|[^.—:;!?\n]{{0,40}}?[.,*_]+\s*)?(?:{_capital(DAYS)},?\s(?:the\s)?)?(?:1\d{{3}}\.?—)?$"
+    rf"^[\W_]*(?:(?:Written|Telegram,)\s|[^.—:;!?\n]{{0,40}}?[.,*_]+\s*)?"
+    rf"(?:{_capital(DAYS)},?\s(?:the\s)?)?(?:1\d{{3}}\.?—)?$"
 )  # what may stand before the date that heads a paragraph: a place, a weekday
-HEADED = re.compile(rf"[*_]*(?:\s*(?:[.,:;—\n)”]|--|$)|\s\d{{1,2}}\s?[ap]\.?m)")  # and what behind
+HEADED = re.compile(r"[*_]*(?:\s*(?:[.,:;—\n)”]|--|$)|\s\d{1,2}\s?[ap]\.?m)")  # and what behind
 PART = re.compile(rf"\b{_any(PARTS)}\Z")

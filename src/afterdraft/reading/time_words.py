@@ -3,7 +3,10 @@
 import re
 from collections.abc import Mapping
 
-_ONES = "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
+_ONES = (
+    "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
+    "eighteen nineteen"
+)
 _TENS = "twenty thirty forty fifty sixty seventy eighty ninety"
 _FIRSTS = (
     "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth "
@@ -11,17 +14,12 @@ _FIRSTS = (
 )
 ONES: Mapping[str, int] = {word: number for number, word in enumerate(_ONES.split(), 1)}
 TENS: Mapping[str, int] = {word: 10 * number for number, word in enumerate(_TENS.split(), 2)}
-FIRSTS: Mapping[str, int] = {word: number for word, number in zip(_FIRSTS.split(), [*range(1, 21), 30], strict=True)}
+FIRSTS: Mapping[str, int] = dict(zip(_FIRSTS.split(), [*range(1, 21), 30], strict=True))
 VAGUE: Mapping[str, int] = {"couple": 2, "few": 3, "some": 3, "several": 5, "many": 10}  # 'P3D~': about that
-MONTHS: Mapping[str, int] = {
-    word: number
-    for number, word in enumerate(
-        "january february march april may june july august september october november december".split(), 1
-    )
-}
-DAYS: Mapping[str, int] = {
-    word: number for number, word in enumerate("monday tuesday wednesday thursday friday saturday sunday".split(), 1)
-}
+_MONTHS = "january february march april may june july august september october november december"
+_DAYS = "monday tuesday wednesday thursday friday saturday sunday"
+MONTHS: Mapping[str, int] = {word: number for number, word in enumerate(_MONTHS.split(), 1)}
+DAYS: Mapping[str, int] = {word: number for number, word in enumerate(_DAYS.split(), 1)}
 PARTS: Mapping[str, str] = {
     "dawn": "T04:00/T07:00",
     "daybreak": "T04:00/T07:00",
@@ -121,5 +119,8 @@ def year(words: str) -> str:
         return small if len(small) == 4 else f"XX{small}"
     century, hundred, rest = small.partition("hundred")
     if not hundred:
+        first, _, rest = small.replace(" ", "-", 1).partition("-")
+        if 15 <= (number(first) or 0) <= 20 and (number(rest) or 0) >= 10:  # nineteen-twelve
+            return f"{number(first)}{number(rest)}"
         return f"XX{number(small):02}"
     return f"{number(century) or 0:02}{number(rest.replace('and ', '')) or 0:02}"

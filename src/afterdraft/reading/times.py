@@ -44,15 +44,17 @@ def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
                     name == "next" and kind == "interval" and (part := PART.search(text, start, end))
                 ):  # 'the next morning': two facts
                     found.append(Time(paragraph, *part.span(), "part of day", PARTS[part.group().lower()], spoken))
-    if (bare := DATELINE.match(text)) and (day := number(bare["day"])) and not any(b < bare.end() for b, _ in taken):
-        found.append(Time(paragraph, *bare.span("day"), "date", f"{UNSAID}-XX-{day:02}", dateline=True))
+    if (bare := DATELINE.match(text)) and (day := number(bare["day"])):
+        start, end = bare.span("day")
+        if not any(start < done and begun < end for begun, done in taken):
+            found.append(Time(paragraph, start, end, "date", f"{UNSAID}-XX-{day:02}", dateline=True))
     yield from sorted(found, key=lambda one: (one.start, one.end))
 
 
 def _span(match: re.Match[str], more: dict[str, object]) -> tuple[int, int]:
     """Of the group that `more` names, or from where another group begins: both are taken out of it."""
-    whole, first = more.pop("group", 0), more.pop("first", 0)
-    return match.start(str(first)) if first else match.start(whole), match.end(whole)  # type: ignore[call-overload]
+    whole, first = str(more.pop("group", "")), str(more.pop("first", ""))
+    return match.start(first or whole or 0), match.end(whole or 0)
 
 
 def _whole(value: str) -> bool:

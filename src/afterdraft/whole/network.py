@@ -1,91 +1,115 @@
-"""A Simple Temporal Network (Dechter, Meiri and Pearl 1991): points in time, and how far apart they may be.
+"""A Simple Temporal Network (Dechter, Meiri & Pearl 1991): points in time, and bounds on the distances between them.
 
-Each constraint says `low ≤ b − a ≤ high`. Shortest paths in its distance graph give the narrowest bounds of every
-point; a cycle of negative length is a contradiction, and the constraints on it are its evidence.
+A bound says that one point is at most so much later than another. A circle of bounds whose sum is below nothing is a
+contradiction, and the bounds of that circle are its evidence. Told one by one: a feasible time for every point is kept,
+and each new bound repairs it or is refused (Cotton & Maler 2006, after Ramalingam et al. 1999).
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass
-from math import inf
+from heapq import heappop, heappush
+from typing import Generic, TypeVar
+
+Why = TypeVar("Why")
 
 
 @dataclass(frozen=True, slots=True)
-class Constraint:
-    """Between points `a` and `b`, in one unit throughout; `inf` where a side is open."""
+class Bound(Generic[Why]):
+    """`head` is at most `most` later than `tail`, in whole units of the network's own; `why` is what that rests on."""
 
-    a: int
-    b: int
-    low: float = -inf
-    high: float = inf
-
-
-@dataclass(frozen=True, slots=True)
-class Bounds:
-    """Of each point, counted from point 0; `dropped` are constraints that contradict others, each with those others."""
-
-    earliest: tuple[float, ...]
-    latest: tuple[float, ...]
-    dropped: tuple[tuple[int, tuple[int, ...]], ...] = ()
+    tail: int
+    head: int
+    most: int
+    why: Why
 
 
-Edge = tuple[int, int, float, int]  # from, to, length, constraint
+class Network(Generic[Why]):
+    """Points are numbered from 0; the bounds told so far never contradict one another."""
+
+    def __init__(self, points: int) -> None:
+        self._from: list[list[Bound[Why]]] = [[] for _ in range(points)]
+        self._to: list[list[Bound[Why]]] = [[] for _ in range(points)]
+        self._time = [0] * points  # feasible: time[head] <= time[tail] + most for each bound
+
+    def tell(self, bound: Bound[Why]) -> tuple[Bound[Why], ...]:
+        """Take the bound in; where it contradicts those told before, leave it out and return the circle, it first."""
+        changed, circle = self._repaired(bound)
+        if circle:
+            return circle
+        for point, time in changed.items():
+            self._time[point] = time
+        self._from[bound.tail].append(bound)
+        self._to[bound.head].append(bound)
+        return ()
+
+    def latest(self, origin: int) -> list[int | None]:
+        """The most that each point can be later than `origin`; None where nothing holds it back."""
+        return [None if reached is None else reached[0] for reached in self._shortest(origin, back=False)]
+
+    def earliest(self, origin: int) -> list[int | None]:
+        """The least that each point must be later than `origin` (below 0: may be before it); None where it is free."""
+        return [None if reached is None else -reached[0] for reached in self._shortest(origin, back=True)]
+
+    def rests_on(self, origin: int) -> list[tuple[Bound[Why], ...]]:
+        """For each point the bounds that make its earliest and its latest."""
+        ways = [self._shortest(origin, back=back) for back in (False, True)]
+        return [tuple(dict.fromkeys(b for way in ways for b in _path(way, point))) for point in range(len(self._time))]
+
+    def _repaired(self, new: Bound[Why]) -> tuple[dict[int, int], tuple[Bound[Why], ...]]:
+        """New times of the points that must become earlier, or the circle that forbids it."""
+        over = self._time[new.tail] + new.most - self._time[new.head]
+        done: dict[int, int] = {}
+        why = {new.head: new}
+        if over < 0 and new.head == new.tail:
+            return {}, (new,)
+        least = {new.head: over}
+        queue = [(over, new.head)]
+        while queue and queue[0][0] < 0:
+            change, point = heappop(queue)
+            if point in done:
+                continue
+            if point == new.tail:
+                return {}, tuple(_circle(new, why))
+            done[point] = self._time[point] + change
+            for bound in self._from[point]:
+                lower = done[point] + bound.most - self._time[bound.head]
+                if bound.head not in done and lower < least.get(bound.head, 0):
+                    least[bound.head], why[bound.head] = lower, bound
+                    heappush(queue, (lower, bound.head))
+        return done, ()
+
+    def _shortest(self, origin: int, *, back: bool) -> "Reached[Why]":
+        """Dijkstra over bounds made non-negative by the feasible times; distance and last bound of each point."""
+        reached: Reached[Why] = [None] * len(self._time)
+        order = 0  # tells equal costs apart: bounds themselves have no order
+        heap: list[tuple[int, int, int, Bound[Why] | None]] = [(0, order, origin, None)]
+        while heap:
+            cost, _, point, by = heappop(heap)
+            if reached[point] is not None:
+                continue
+            shift = self._time[origin] - self._time[point]
+            reached[point] = (cost + shift if back else cost - shift, by)
+            for bound in self._to[point] if back else self._from[point]:
+                order += 1
+                slack = bound.most + self._time[bound.tail] - self._time[bound.head]
+                heappush(heap, (cost + slack, order, bound.tail if back else bound.head, bound))
+        return reached
 
 
-def bounds(points: int, constraints: Sequence[Constraint]) -> Bounds:
-    """Narrowest bounds that all constraints allow. Of those that contradict one another the last given is left out,
-    until the others agree."""
-    left = dict(enumerate(constraints))
-    dropped: list[tuple[int, tuple[int, ...]]] = []
-    while cycle := _cycle(points, _edges(left)):
-        gone = max(cycle)
-        dropped.append((gone, tuple(sorted(cycle - {gone}))))
-        del left[gone]
-    edges = _edges(left)
-    latest, _ = _shortest(points, edges)
-    back, _ = _shortest(points, [(to, at, length, own) for at, to, length, own in edges])
-    return Bounds(tuple(-far for far in back), tuple(latest), tuple(dropped))
+Reached = list[tuple[int, Bound[Why] | None] | None]
 
 
-def _edges(constraints: dict[int, Constraint]) -> list[Edge]:
-    """The distance graph: b − a ≤ high, and a − b ≤ −low."""
-    edges = [(one.a, one.b, one.high, own) for own, one in constraints.items() if one.high < inf]
-    return edges + [(one.b, one.a, -one.low, own) for own, one in constraints.items() if one.low > -inf]
+def _circle(new: Bound[Why], why: dict[int, Bound[Why]]) -> Iterator[Bound[Why]]:
+    yield new
+    bound = why[new.tail]
+    while bound is not new:
+        yield bound
+        bound = why[bound.tail]
 
 
-def _shortest(points: int, edges: Sequence[Edge]) -> tuple[list[float], list[Edge | None]]:
-    """Distances from point 0, and the last edge of each path (Bellman and Ford)."""
-    return _relaxed([0.0 if point == 0 else inf for point in range(points)], edges)
-
-
-def _relaxed(far: list[float], edges: Sequence[Edge]) -> tuple[list[float], list[Edge | None]]:
-    came: list[Edge | None] = [None] * len(far)
-    for _ in range(len(far)):
-        changed = False
-        for edge in edges:
-            at, to, length, _ = edge
-            if far[at] + length < far[to]:
-                far[to], came[to], changed = far[at] + length, edge, True
-        if not changed:
-            break
-    return far, came
-
-
-def _cycle(points: int, edges: Sequence[Edge]) -> frozenset[int]:
-    """The constraints on a cycle of negative length; none where there is none."""
-    far, came = _relaxed([0.0] * points, edges)
-    loose = next((edge for edge in edges if far[edge[0]] + edge[2] < far[edge[1]]), None)
-    if loose is None:
-        return frozenset()
-    point = loose[1]
-    for _ in range(points):  # back along the paths until surely on the cycle
-        edge = came[point]
-        if edge is None:
-            break
-        point = edge[0]
-    seen: set[int] = set()
-    own: set[int] = set()
-    while point not in seen and (edge := came[point]) is not None:
-        seen.add(point)
-        own.add(edge[3])
-        point = edge[0]
-    return frozenset(own)
+def _path(way: Reached[Why], point: int) -> Iterator[Bound[Why]]:
+    reached = way[point]
+    while reached and (bound := reached[1]):
+        yield bound
+        point = bound.tail if point == bound.head else bound.head
+        reached = way[point]
