@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any, TypeVar
 
 from afterdraft import apart, platform
+from afterdraft.comparison.comparison import Comparison
 from afterdraft.desk.table import Sheet
 from afterdraft.errors import AlreadyThere, CannotOpen, CannotWrite, EmptyManuscript, Missing, TooLarge
 from afterdraft.formats import kinds, table
@@ -98,6 +99,15 @@ def draft_named(name: str) -> Draft:
     if mark and number.isdecimal() and place.endswith(SUFFIX) and not os.path.lexists(name):
         return _draft_of(Path(place), int(number))
     return _draft_of(Path(name), None) if name.endswith(SUFFIX) else read(load([Path(name)]))
+
+
+def compared(old: Draft, new: Draft, *, part_way: bool = False) -> Comparison:
+    """Two drafts, scene by scene. `part_way`: the new one goes only as far as the revision has come."""
+    from afterdraft.comparison.compare import compare  # late: only comparing needs it
+    from afterdraft.comparison.told import told
+
+    first, second = (told(draft.division, [block.text for block in draft.source.blocks]) for draft in (old, new))
+    return compare(first, second, part_way=part_way)
 
 
 def put_new(path: Path, content: bytes) -> None:

@@ -33,11 +33,7 @@ def read_form(draft: Draft, *, version: str, text: bool) -> Form:
     return {
         "afterdraft": version,
         "form": "read/1",
-        "file": _file(draft),
-        "title": draft.title,
-        "author": draft.author,
-        "language": draft.language,
-        "words": book.words,
+        **read_head(draft, words=book.words),
         "front": [_matter(view) for view in book.front],
         "back": [_matter(view) for view in book.back],
         "parts": [{"index": view.index, "title": view.part.title} for view in book.parts],
@@ -48,9 +44,16 @@ def read_form(draft: Draft, *, version: str, text: bool) -> Form:
     }
 
 
-def _file(draft: Draft) -> Form:
+def read_head(draft: Draft, *, words: int) -> Form:
+    """The first keys of the form: which file, and what book it says it is. `words` of the story."""
     source = draft.source
-    return {"name": source.name, "format": source.format, "sha256": source.sha256, "bytes": source.size}
+    return {
+        "file": {"name": source.name, "format": source.format, "sha256": source.sha256, "bytes": source.size},
+        "title": draft.title,
+        "author": draft.author,
+        "language": draft.language,
+        "words": words,
+    }
 
 
 def _places(book: Outline) -> dict[str, int]:

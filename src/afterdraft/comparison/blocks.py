@@ -1,0 +1,39 @@
+"""What kept its order, and what has moved: pairs in runs."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from afterdraft.comparison.chain import heaviest
+
+Pairs = Sequence[tuple[int, int]]
+REACH = 3  # units: pairs that lie no further apart on either side have moved together (tried: 1 to 5)
+
+
+@dataclass(frozen=True, slots=True)
+class Runs:
+    """Pairs in old order: `backbone` rises through the whole book, each of `moved` rises by itself."""
+
+    backbone: tuple[tuple[int, int], ...]
+    moved: tuple[tuple[tuple[int, int], ...], ...]
+
+
+def runs(pairs: Pairs, weights: Sequence[float], *, reach: int = REACH) -> Runs:
+    """The heaviest rising run is the backbone; the rest, grouped within `reach`, has moved. `pairs` in old order."""
+    kept = set(heaviest(pairs, weights))
+    backbone = tuple(pair for place, pair in enumerate(pairs) if place in kept)
+    return Runs(backbone, tuple(_grouped([pair for place, pair in enumerate(pairs) if place not in kept], reach)))
+
+
+def _grouped(pairs: Pairs, reach: int) -> list[tuple[tuple[int, int], ...]]:
+    """Each pair joins the open group that it goes on from, if there is one."""
+    done: list[list[tuple[int, int]]] = []
+    open_groups: list[list[tuple[int, int]]] = []
+    for old, new in pairs:
+        open_groups = [group for group in open_groups if old - group[-1][0] <= reach]
+        home = next((group for group in open_groups if 0 < new - group[-1][1] <= reach and old > group[-1][0]), None)
+        if home is None:
+            home = []
+            done.append(home)
+            open_groups.append(home)
+        home.append((old, new))
+    return [tuple(group) for group in done]
