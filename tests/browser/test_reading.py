@@ -109,6 +109,7 @@ def pressed(page: Page, name: str, how: str) -> None:
 def test_corrections_outlive_reading_again(page: Page, book: str) -> None:
     # two names of one man are joined
     skipper = person(page, "the Skipper")
+    skipper.get_by_role("link", name="Join to another…").click()
     skipper.get_by_label("The same as").select_option(label="Bram Teal")
     skipper.get_by_role("button", name="Join them").click()
     expect(page.get_by_text("Join “the Skipper” to “Bram Teal”")).to_be_visible()
