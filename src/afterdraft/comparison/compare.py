@@ -19,8 +19,7 @@ MOVED_WEIGHT = 0.01  # of pairs in scenes that have moved, so that the run of pa
 
 def compare(old: Told, new: Told, *, part_way: bool = False) -> Comparison:
     """What became of everything in `old`. `part_way`: `new` goes only as far as the revision has come."""
-    old_units, new_units = units(old.paragraphs, new.paragraphs)
-    matches = matched(old_units, new_units)
+    old_units, new_units, matches = _matched(old, new)
     homes = _homes(old, old_units), _homes(new, new_units)
     kept, places = _between_scenes(matches, *homes)
     sizes = Sizes(_summed(old_units, homes[0], len(old.scenes)), _summed(new_units, homes[1], len(new.scenes)))
@@ -39,6 +38,20 @@ def compare(old: Told, new: Told, *, part_way: bool = False) -> Comparison:
         chapters=_chapters(old, new, kept, places, sizes, reached),
         totals=_totals(matches, backbone, old_units, new_units),
     )
+
+
+def _matched(old: Told, new: Told) -> tuple[Units, Units, list[Match]]:
+    """Both drafts' units and their pairs, by old unit.
+
+    Which draft is called the old one must not matter to what belongs together: they are matched from the same side
+    always.
+    """
+    if old.paragraphs <= new.paragraphs:
+        old_units, new_units = units(old.paragraphs, new.paragraphs)
+        return old_units, new_units, matched(old_units, new_units)
+    new_units, old_units = units(new.paragraphs, old.paragraphs)
+    turned = [Match(match.new, match.old, match.kept) for match in matched(new_units, old_units)]
+    return old_units, new_units, sorted(turned, key=lambda match: (match.old, match.new))
 
 
 def _homes(told: Told, side: Units) -> list[int]:

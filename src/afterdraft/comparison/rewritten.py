@@ -1,5 +1,6 @@
 """Scenes told anew in other words: offered by where they stand, what they speak of, who is there and where it is."""
 
+from bisect import bisect_left
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from math import log, sqrt
@@ -11,6 +12,7 @@ from afterdraft.comparison.told import Told
 ABOUT = 0.10  # cosine of what two scenes speak of, at least
 FACTS = 0.5  # what the same cast, or the same places, weigh against the cosine, by the share they have in common
 SURE = (0.5, 0.9)  # of such a link, at least and at most: it is offered, not known
+NONE, END = -1, 2**31  # before the first scene and after the last
 Vector = Mapping[str, float]
 
 
@@ -21,24 +23,26 @@ def rewritten(old: Told, new: Told, links: Sequence[Link], words: tuple[Sequence
     if not lone_old or not lone_new:
         return []
     vectors = _vectors(words)
-    steady = [(link.old, link.new) for link in links if not link.moved]
     offers = [
         offer
-        for first, second in _side_by_side(lone_old, lone_new, steady)
+        for first, second in _side_by_side(lone_old, lone_new, links)
         if (offer := _offer(old, new, (first, second), vectors)) is not None
     ]
     best = heaviest([(link.old, link.new) for _, link in offers], [weight for weight, _ in offers])
     return [offers[place][1] for place in best]
 
 
-def _side_by_side(
-    olds: Sequence[int], news: Sequence[int], steady: Sequence[tuple[int, int]]
-) -> Iterator[tuple[int, int]]:
-    """Each old and new scene between which no link crosses."""
+def _side_by_side(olds: Sequence[int], news: Sequence[int], links: Sequence[Link]) -> Iterator[tuple[int, int]]:
+    """Each old and new scene that follow on one scene, or that one scene follows; lone ones are passed over."""
+    joined = {(link.old, link.new) for link in links} | {(NONE, NONE), (END, END)}
+    old_linked = [NONE, *sorted({link.old for link in links}), END]
+    new_linked = [NONE, *sorted({link.new for link in links}), END]
     for old in olds:
-        low = max((after for before, after in steady if before < old), default=-1)
-        high = min((after for before, after in steady if before > old), default=news[-1] + 1)
-        yield from ((old, new) for new in news if low < new < high)
+        at = bisect_left(old_linked, old)
+        for new in news:
+            there = bisect_left(new_linked, new)
+            if {(old_linked[at - 1], new_linked[there - 1]), (old_linked[at], new_linked[there])} & joined:
+                yield old, new
 
 
 def _offer(
