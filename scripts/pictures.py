@@ -33,7 +33,7 @@ def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     home = Path(gettempdir()) / "ursula"  # seen in the pictures
     shutil.rmtree(home, ignore_errors=True)
-    books = {"AFTERDRAFT_HOME": str(home / "Documents" / "Afterdraft")}
+    books = {"AFTERDRAFT_HOME": str(home / "Documents" / "Afterdraft"), "AFTERDRAFT_READING": "on"}
     with running(home, variables=books) as server, sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=browser_finder.find(), args=["--no-sandbox"])
         try:
@@ -55,6 +55,8 @@ def _demonstration(browser: Browser, server: Server, folder: Path) -> None:
         page.get_by_role("button", name="Open the demonstration book").click()
         page.wait_for_url("**/scenes/*")
         book = page.url.partition("/scenes")[0]
+        while page.evaluate("async (url) => (await (await fetch(url)).json()).state", f"{book}/read") != "done":
+            page.wait_for_timeout(500)
     for look, size in (("light", WIDE), ("dark", WIDE), ("narrow", NARROW)):
         with _window(browser, server, look, size) as page:
             for name, show in _screens(book):
@@ -79,6 +81,7 @@ def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
         ("codes", lambda page: page.goto(f"{book}/codes?from=now")),
         ("threads", lambda page: _first_line(page, f"{book}/threads")),
         ("people", lambda page: _first_line(page, f"{book}/people")),
+        ("read", lambda page: _read(page, book)),
         ("runs", lambda page: _runs(page, book)),
         ("notes", lambda page: page.goto(f"{book}/notes")),
         ("plan", lambda page: page.goto(f"{book}/plan")),
@@ -119,6 +122,14 @@ def _runs(page: Page, book: str) -> None:
     summary = page.locator("#runs > summary")
     summary.click()
     summary.evaluate("e => e.scrollIntoView({ block: 'start' })")
+
+
+def _read(page: Page, book: str) -> None:
+    """The third scene with what was read of it, beside the card and in the text."""
+    page.goto(f"{book}/outline")
+    page.locator(".outline-chapter a.code").nth(2).click()
+    page.goto(f"{page.url.partition('?')[0]}?show=people+speech")
+    page.locator("#who > summary").click()
 
 
 def _second_scene(page: Page, book: str) -> None:
