@@ -93,6 +93,7 @@ def _packed(task: Task, known: Mapping[str, str]) -> dict[str, Any]:
         "texts": task.texts,
         "places": task.places,
         "given": given_form(task.given),
+        "heads": task.heads,
         "known": dict(known),
     }
 
@@ -104,6 +105,7 @@ def _unpacked(form: dict[str, Any]) -> tuple[Task, dict[str, str]]:
         texts=tuple(map(tuple, form["texts"])),
         places=tuple(map(tuple, form["places"])),
         given=given_of(form["given"]),
+        heads=tuple(map(tuple, form["heads"])),
     )
     return task, form["known"]
 
@@ -136,7 +138,7 @@ def answers(task: Task, known: Mapping[str, str]) -> Iterator[bytes]:
             facts = packed(_read(paragraphs))
             yield json.dumps([key, facts]).encode()
         scenes.append(unpacked(facts))
-    told = told_in_place(scenes, places=task.places, texts=task.texts, given=task.given)
+    told = told_in_place(scenes, places=task.places, texts=task.texts, given=task.given, heads=task.heads)
     form = told | {"scenes": list(task.ids)}
     yield TOLD + json.dumps(form, ensure_ascii=False, separators=(",", ":")).encode()
 

@@ -75,8 +75,9 @@ def read(files: Sequence[File]) -> Draft:
 
 
 def facts(draft: Draft) -> dict[str, Any] | None:
-    """What reading says of people and speech, as keys of the form `read/1`; None where the text is not English."""
+    """What reading says of people, speech, times: keys of the form `read/1`; None where the text is not English."""
     from afterdraft.engine.reader import read_scenes  # late: the language pipeline takes seconds to load
+    from afterdraft.manuscript.headings import headings_over
     from afterdraft.whole.task import is_read
     from afterdraft.whole.told import told
 
@@ -87,7 +88,8 @@ def facts(draft: Draft) -> dict[str, Any] | None:
     views = outline(draft.division, [0] * len(texts)).scenes
     story = [[texts[index] for index in view.story] for view in views]
     places = [[offsets[index] for index in view.story] for view in views]
-    return told(list(read_scenes(story)), places=places, texts=story)
+    heads = headings_over(draft.division, views, texts)
+    return told(list(read_scenes(story)), places=places, texts=story, heads=heads)
 
 
 def draft_named(name: str) -> Draft:

@@ -1,7 +1,7 @@
 """What times look like in print: one pattern a way of saying it, in the order in which they claim their words."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from afterdraft.reading.time_words import DAYS, FEASTS, FIRSTS, MONTHS, MOVABLE, ONES, PARTS, SEASONS, TENS, UNITS
 
@@ -96,7 +96,7 @@ PATTERNS: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
             rf"\b(?:(?:(?i:the)\s)?(?P<way>(?i:next|following|previous|preceding|last))\s(?P<of>{_part}|week|fortnight|month|year)\b"
             rf"|(?i:the)\s(?P<of2>{_part}|week|month|year)\s(?P<way2>(?i:after|before|following))\b(?!\slast)"
             rf"|(?P<day>(?i:yesterday|to-?morrow|to-?day|to-?night|the\sday\sbefore\syesterday|the\sday\safter\sto-?morrow))"
-            rf"(?:\s{_part})?\b|(?P<same>(?i:that\ssame|the\ssame|that|this))\s(?:very\s)?(?P<of3>{_part})\b)",
+            rf"(?:\s{_part})?\b|(?P<same>(?i:that\ssame|the\ssame|same|that|this))\s(?:very\s)?(?P<of3>{_part})\b)",
         ),
         (
             "day only",
@@ -133,3 +133,38 @@ HEADS = re.compile(
 )  # what may stand before the date that heads a paragraph: a place, a weekday
 HEADED = re.compile(r"[*_]*(?:\s*(?:[.,:;—\n)”]|--|$)|\s\d{1,2}\s?[ap]\.?m)")  # and what behind
 PART = re.compile(rf"\b{_any(PARTS)}\Z")
+
+_stems = tuple(word[:3].capitalize() for word in MONTHS)
+_tens_said = (*TENS, "teen", "twelve")
+HINTS: Mapping[str, tuple[str, ...]] = {
+    "iso": ("-0", "-1"),
+    "year month day": _stems,
+    "day month": _stems,
+    "month day": _stems,
+    "month year": _stems,
+    "month": _stems,
+    "feast": tuple({word.split()[0].split("’")[0].capitalize() for word in (*FEASTS, *MOVABLE)}),
+    "clock": (
+        "past",
+        "clock",
+        "quarter",
+        "noon",
+        "midday",
+        "midnight",
+        ":",
+        "m.",
+        " am",
+        " pm",
+        "AM",
+        "PM",
+        "minutes",
+        "half",
+        *(f"{word} to" for word in ("one", "five", "ten", "twenty")),
+    ),
+    "age": ("years", "year-", "aged", "age of", *_tens_said),
+    "interval": tuple(UNITS),
+    "next": (*PARTS, *UNITS, "to-morrow", "tomorrow", "to-day", "today"),
+    "year": ("1", "20", "hundred", "nineteen", "eighteen"),
+    "season": tuple(SEASONS),
+    "part": tuple(PARTS),
+}  # what a pattern cannot match without: most paragraphs have none of it, and looking for it costs little

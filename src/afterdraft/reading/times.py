@@ -7,28 +7,26 @@ import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from afterdraft.reading.time import Time, TimeKind
-from afterdraft.reading.time_patterns import DATELINE, HEADED, HEADS, PART, PATTERNS
+from afterdraft.reading.time_patterns import DATELINE, HEADED, HEADS, HINTS, PART, PATTERNS
 from afterdraft.reading.time_words import DAYS, FEASTS, MOVABLE, PARTS, SEASONS, UNITS, VAGUE, month, number, year
 
 Spans = Sequence[tuple[int, int]]
 Read = tuple[TimeKind, str, dict[str, object]]  # kind, value, further fields of `Time`
 UNSAID = "XXXX"
-LIKELY = re.compile(
-    r"\d|(?i:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twel|teen|ty\b|first|second|third|th\b|day|night|noon"
-    r"|morning|evening|dawn|dusk|light|week|month|year|hour|minute|ago|fall|spring|summer|winter|autumn|sun|mas|easter|o’clock"
-    r"|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|even|hallow)"
-)  # without any of it no pattern can match
 
 
 def times(text: str, paragraph: int, speech: Spans = ()) -> tuple[Time, ...]:
     """Of one paragraph, in order of their places; `speech` is where it is spoken."""
-    return tuple(_found(text, paragraph, speech)) if LIKELY.search(text) else ()
+    return tuple(_found(text, paragraph, speech))
 
 
 def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
     taken: list[tuple[int, int]] = []
     found: list[Time] = []
+    small = text.lower()
     for name, pattern in PATTERNS:
+        if name in HINTS and not any(hint in text or hint in small for hint in HINTS[name]):
+            continue
         for match in pattern.finditer(text):
             start, end = match.span()
             if any(start < done and begun < end for begun, done in taken):
@@ -167,8 +165,9 @@ def _length(many: int, unit: str) -> str:
 
 
 def _next(match: re.Match[str]) -> Read | None:
-    if match["same"]:
-        return ("part of day", PARTS[match["of3"].lower()], {}) if match["of3"].lower() in PARTS else None
+    if same := match["same"]:
+        of = match["of3"].lower()
+        return ("part of day", PARTS[of], {}) if of in PARTS else ("interval", "P0D", {}) if same != "this" else None
     if day := match["day"]:
         said = day.lower().replace("-", "")
         days = {

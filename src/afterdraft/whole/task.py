@@ -7,7 +7,7 @@ from hashlib import sha256
 from typing import Any
 
 from afterdraft.reading.keeping import key
-from afterdraft.whole.given import Given, GivenPerson
+from afterdraft.whole.given import Given, GivenPerson, GivenPlace
 from afterdraft.whole.told import RECIPE
 
 
@@ -18,16 +18,23 @@ class Task:
     texts: tuple[tuple[str, ...], ...]  # of each scene's story paragraphs
     places: tuple[tuple[int, ...], ...]  # where each begins in the story text
     given: Given
+    heads: tuple[tuple[str, ...], ...] = ()  # lines of the heading right over each scene
 
     @property
     def key(self) -> str:
         """Of what all of it tells: the same scenes and the same words of hers have the same."""
-        told = [RECIPE, self.ids, self.keys, self.places, given_form(self.given)]
+        told = [RECIPE, self.ids, self.keys, self.places, given_form(self.given), self.heads]
         return sha256(json.dumps(told).encode()).hexdigest()
 
 
 def task(
-    ids: Sequence[str], texts: Sequence[Sequence[str]], places: Sequence[Sequence[int]], given: Given, *, model: str
+    ids: Sequence[str],
+    texts: Sequence[Sequence[str]],
+    places: Sequence[Sequence[int]],
+    given: Given,
+    *,
+    model: str,
+    heads: Sequence[Sequence[str]] = (),
 ) -> Task:
     """`model` names what analyses the words."""
     return Task(
@@ -36,6 +43,7 @@ def task(
         texts=tuple(map(tuple, texts)),
         places=tuple(map(tuple, places)),
         given=given,
+        heads=tuple(map(tuple, heads)),
     )
 
 
@@ -45,13 +53,26 @@ def given_form(given: Given) -> dict[str, Any]:
         "people": [asdict(person) for person in given.people],
         "nobody": sorted(given.nobody),
         "speakers": [[*place, person] for place, person in sorted(given.speakers.items())],
+        "places": [asdict(place) for place in given.places],
+        "nowhere": sorted(given.nowhere),
+        "settings": sorted(given.settings.items()),
+        "times": sorted(given.times.items()),
     }
 
 
 def given_of(form: dict[str, Any]) -> Given:
     people = tuple(GivenPerson(**{**one, "forms": tuple(one["forms"])}) for one in form["people"])
     speakers = {(scene, paragraph, start): person for scene, paragraph, start, person in form["speakers"]}
-    return Given(people, frozenset(form["nobody"]), speakers)
+    places = tuple(GivenPlace(**{**one, "forms": tuple(one["forms"])}) for one in form["places"])
+    return Given(
+        people,
+        frozenset(form["nobody"]),
+        speakers,
+        places,
+        frozenset(form["nowhere"]),
+        dict(form["settings"]),
+        dict(form["times"]),
+    )
 
 
 def is_read(language: str) -> bool:

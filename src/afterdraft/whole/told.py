@@ -9,10 +9,12 @@ from afterdraft.whole.facts_form import Form, facts_form
 from afterdraft.whole.given import NOTHING, Given
 from afterdraft.whole.measures_form import measures_form, traits_form
 from afterdraft.whole.pace import measured
+from afterdraft.whole.story_time import StoryTime, story_time
+from afterdraft.whole.times_form import contradictions_form, scene_times_form, time_rows, times_form
 from afterdraft.whole.traits import find_traits
 from afterdraft.whole.turns import meant
 
-RECIPE = 1  # part of the key under which a result is kept: a change of what is told counts it up
+RECIPE = 2  # part of the key under which a result is kept: a change of what is told counts it up
 Row = list[Any]  # positions in a paragraph, and what stands there
 
 
@@ -22,9 +24,12 @@ def told(
     places: Sequence[Sequence[int]],
     texts: Sequence[Sequence[str]],
     given: Given = NOTHING,
+    heads: Sequence[Sequence[str]] = (),
 ) -> Form:
-    """The keys of the form `read/1` that `--facts` adds; `places` and `texts` as `facts_form` takes them."""
-    return _form(read_book(scenes, given), scenes, places, texts)
+    """The keys of the form `read/1` that `--facts` adds; `places` and `texts` as `facts_form` takes them;
+    `heads` has for each scene the lines of the heading right over it."""
+    story = story_time(scenes, heads, given.times)
+    return _form(read_book(scenes, given), scenes, places, texts) | _times(story, scenes, places, texts)
 
 
 def told_in_place(
@@ -33,15 +38,19 @@ def told_in_place(
     places: Sequence[Sequence[int]],
     texts: Sequence[Sequence[str]],
     given: Given = NOTHING,
+    heads: Sequence[Sequence[str]] = (),
 ) -> Form:
-    """`told`, and under `in_place` for each scene where people are named and who speaks: rows of paragraph (among the
-    scene's), start, end, person, and of speech how and how sure; under `unmet` names of hers that stand nowhere."""
+    """`told`, and under `in_place` for each scene where people are named, who speaks, and its times: rows of paragraph
+    (among the scene's), start, end, and then the person; of speech how and how sure as well; of times kind and value.
+    Under `unmet` names of hers that stand nowhere."""
     book = read_book(scenes, given)
     here = [
-        {"named": list(_named(book, scene)), "said": list(_said(book, number, scene))}
+        {"named": list(_named(book, scene)), "said": list(_said(book, number, scene)), "times": time_rows(scene)}
         for number, scene in enumerate(scenes)
     ]
-    return _form(book, scenes, places, texts) | {"in_place": here, "unmet": list(book.cast.unmet)}
+    story = story_time(scenes, heads, given.times)
+    form = _form(book, scenes, places, texts) | _times(story, scenes, places, texts)
+    return form | {"in_place": here, "unmet": list(book.cast.unmet)}
 
 
 def _form(
@@ -50,6 +59,16 @@ def _form(
     return facts_form(book, scenes, places=places, texts=texts) | {
         "measures": measures_form(measured(scenes)),
         "traits": traits_form(find_traits(book, scenes), places=places, texts=texts),
+    }
+
+
+def _times(
+    story: StoryTime, scenes: Sequence[SceneFacts], places: Sequence[Sequence[int]], texts: Sequence[Sequence[str]]
+) -> Form:
+    return {
+        "times": times_form(scenes, places=places, texts=texts),
+        "scene_times": scene_times_form(story, places=places),
+        "time_contradictions": contradictions_form(story, places=places),
     }
 
 

@@ -1,5 +1,8 @@
 """What of a draft is to be read, as the book stands now."""
 
+from dataclasses import replace
+
+from afterdraft.manuscript.headings import headings_over
 from afterdraft.manuscript.outline import outline, paragraph_offsets
 from afterdraft.whole.task import Task, task
 from afterdraft.work.given import given
@@ -13,10 +16,15 @@ def to_read(book: Book, draft: str, *, model: str) -> Task:
     offsets = paragraph_offsets(division, texts)
     scenes = outline(division, [0] * len(texts)).scenes
     places = {paragraph: (scene.index, place) for scene in scenes for place, paragraph in enumerate(scene.story)}
+    order = {scene.scene.id: scene.index for scene in scenes}
+    times = book.scene_times(draft)
     return task(
         [scene.scene.id for scene in scenes],
         [[texts[paragraph] for paragraph in scene.story] for scene in scenes],
         [[offsets[paragraph] for paragraph in scene.story] for scene in scenes],
-        given(book, draft, places),
+        replace(
+            given(book, draft, places), times={order[scene]: words for scene, words in times.items() if scene in order}
+        ),
         model=model,
+        heads=headings_over(division, scenes, texts),
     )
