@@ -10,6 +10,7 @@ from bench.reading import section as reading
 from bench.report import Section, rewrite, shown, write
 from bench.speed import section as speed
 from bench.structure import section as structure
+from bench.time import section as story_times
 from bench.unmarked import section as unmarked
 
 SECTIONS: Mapping[str, Callable[..., Section]] = {
@@ -17,6 +18,7 @@ SECTIONS: Mapping[str, Callable[..., Section]] = {
     "reading": reading.measure,
     "reading-speed": reading_speed.measure,
     "measures": measures.measure,
+    "time": story_times.measure,
     "unmarked": unmarked.measure,
     "speed": speed.measure,
     "laden": laden.measure,

@@ -66,7 +66,7 @@ PATTERNS: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
         ("month year", rf"\b(?P<month>{_month}),?\s(?:of\s|in\s)?(?:the\syear\s)?(?P<year>{_year})\b"),
         (
             "clock",
-            rf"\b(?:(?P<past>half|(?:a\s)?quarter|{_number}(?:\sminutes?)?)[\s-](?P<way>past|after|to|before)\s{_hour}"
+            rf"\b(?:(?P<past>(?i:half|(?:a\s)?quarter)|{_number}(?:\sminutes?)?)[\s-](?P<way>past|after|to|before)\s{_hour}"
             rf"(?:\so[’']clock)?{_half}?"
             rf"|(?P<digits>\d{{1,2}}):(?P<minutes>[0-5]\d)(?!\d){_half.replace('half', 'half2')}?"
             rf"|(?P<digits2>\d{{1,2}})(?:\.(?P<minutes2>[0-5]\d))?\s?(?P<half3>[ap]\.\s?m\.|[ap]m\b|[AP]\.?M\b\.?)"
@@ -116,7 +116,8 @@ PATTERNS: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
         ),
         (
             "year",
-            rf"\b(?:{_since}(?:the\s(?:year\s)?)?(?P<year>1[0-9]{{3}}|20\d\d)|(?P<year2>(?i:{_hundreds})))"
+            rf"\b(?:{_since}(?:the\s(?:year\s)?)?(?P<year>1[0-9]{{3}}|20\d\d)|(?P<year2>(?i:{_hundreds}))"
+            rf"|(?<![\d£$.,#:/-])(?P<year3>1[5-9]\d\d|20[0-2]\d)(?=[.,;:)—?!]|$|\s(?:and|when|was|to|or|that|he|she|it)\b))"
             rf"\b(?![-:,]\d|\s?(?:men|pounds|miles))",
         ),
         ("part", rf"\b(?<![Gg]ood\s)(?<![Gg]ood-)(?P<part>{_any(PARTS)})\b(?![-’]|\s(?:gown|dress|room|cap))"),

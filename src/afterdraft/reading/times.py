@@ -95,7 +95,7 @@ def _month(match: re.Match[str]) -> Read:
 
 
 def _year(match: re.Match[str]) -> Read:
-    group = "year" if match["year"] else "year2"
+    group = _named(match, "year")
     return "date", year(match[group]), {"group": group}
 
 
