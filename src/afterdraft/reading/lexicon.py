@@ -114,6 +114,7 @@ NO_NAMES = words_of(
     christian catholic protestant england france italy germany london paris rome europe america africa asia india
     chapter book part volume letter park street road square house hall-door bible church poor old young little great
     my lord lor gawd lordy sir madam don hi ha hm hum eh elp pray
+    dearest darling beloved majesty majesties highness lordship ladyship excellency worship being having diary
     """
 )
 

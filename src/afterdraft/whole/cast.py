@@ -32,6 +32,9 @@ COMMON = words_of(
 ROLE_TAGS = 2  # times that somebody without a name is named as speaker before they count among the cast
 OF_SCENES = 0.34  # share of the scenes told by an I from which the narrator is a person of the cast
 ACTING = 0.15  # of its mentions, in which a name must act or be called that is never named as speaker
+ELSEWHERE = 2  # times that a word must be written large where nothing but a name is
+SURELY = 0.8  # share of its mentions that the pipeline holds for a place or thing, from which a word is no person
+IDLE = 0.5  # share of its mentions in which a word must be called that never does anything
 SHOWN = 3  # mentions from which somebody who never speaks is shown
 GENDER_VOTES = 2
 NONE: Counter[str] = Counter()
@@ -128,6 +131,8 @@ def is_person(form: str, one: Evidence) -> bool:
         return one.tags + one.called > 1
     if one.named <= one.first and one.tags + one.called < 2 and len(words) == 1:
         return False
+    if one.tags == 0 and len(words) == 1 and _is_doubtful(one):
+        return False
     bad = one.places + one.others + 2 * one.placed
     good = one.people + 2 * one.tags + one.speaks + one.subject + one.called
     if one.count == 1:
@@ -135,6 +140,16 @@ def is_person(form: str, one: Evidence) -> bool:
     if one.tags == 0 and one.subject + one.called < ACTING * one.count:
         return False
     return good > bad and (one.tags > 0 or one.speaks > 0 or one.subject > 1 or one.called > 1)
+
+
+def _is_doubtful(one: Evidence) -> bool:
+    """Of a word never named as speaker: hardly written large but at beginnings, nobody's by the pipeline, or idle."""
+    elsewhere = one.named - one.first
+    return (
+        elsewhere < ELSEWHERE
+        or one.places + one.others >= SURELY * one.count
+        or (one.subject == 0 and one.called < IDLE * one.count)
+    )
 
 
 def _fills_out(form: str, one: Evidence, bare: set[str]) -> bool:
