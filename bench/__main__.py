@@ -5,6 +5,7 @@ import sys
 from collections.abc import Callable, Mapping
 
 from bench import corpus, fuzz, kills, laden, reading_speed
+from bench.comparison import section as comparison
 from bench.measures import section as measures
 from bench.reading import section as reading
 from bench.report import Section, rewrite, shown, write
@@ -20,6 +21,7 @@ SECTIONS: Mapping[str, Callable[..., Section]] = {
     "measures": measures.measure,
     "time": story_times.measure,
     "unmarked": unmarked.measure,
+    "comparison": comparison.measure,
     "speed": speed.measure,
     "laden": laden.measure,
     "kills": kills.measure,

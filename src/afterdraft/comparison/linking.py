@@ -5,7 +5,8 @@ from collections.abc import Mapping, Sequence
 
 Kept = Mapping[tuple[int, int], int]  # words, by old and new unit
 BEST = 0.15  # share of either side's words, for two that keep more of each other than of anything else
-OTHER = 0.3  # … for others: a paragraph saved from a scene that was cut does not make the scene live on
+OTHER = 0.3  # of one side, which keeps more of the other than of anything else: a part split off, a scene taken in;
+# a paragraph saved from a scene that was cut is less, and does not make the scene live on
 
 
 def linked(kept: Kept, old_words: Sequence[int], new_words: Sequence[int]) -> list[tuple[int, int]]:
@@ -13,9 +14,10 @@ def linked(kept: Kept, old_words: Sequence[int], new_words: Sequence[int]) -> li
     best_old, best_new = _best(kept)
     found = []
     for (old, new), words in kept.items():
-        share = max(words / max(old_words[old], 1), words / max(new_words[new], 1))
-        mutual = best_old[old] == new and best_new[new] == old
-        if share >= (BEST if mutual else OTHER):
+        of_old, of_new = words / max(old_words[old], 1), words / max(new_words[new], 1)
+        ours, theirs = best_old[old] == new, best_new[new] == old
+        mutual = ours and theirs and max(of_old, of_new) >= BEST
+        if mutual or (ours and of_old >= OTHER) or (theirs and of_new >= OTHER):
             found.append((old, new))
     return sorted(found)
 

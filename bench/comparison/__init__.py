@@ -1,0 +1,1 @@
+"""Two drafts compared: synthetic revisions of whole novels, two real drafts, time and memory."""
