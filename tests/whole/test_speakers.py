@@ -1,5 +1,7 @@
+from afterdraft.whole.book import read_book
 from afterdraft.whole.cast import find_cast
-from afterdraft.whole.speakers import Spoken, speakers
+from afterdraft.whole.given import Given, GivenPerson
+from afterdraft.whole.speakers import Spoken, said_of, speakers
 from tests.reading.hand import scene, scenes
 
 
@@ -74,3 +76,46 @@ def test_how_and_how_surely() -> None:
 def test_speech_in_an_empty_room_is_nobodys() -> None:
     facts = scene("“Sit.”")
     assert speakers(facts, find_cast([facts])) == (Spoken(0, None, "none", 0.0),)
+
+
+TALK = ("“Sit,” said Ada.", "“No,” said Pike.", "“Why?”", "“Because.”", "“Oh.”")
+ADA, PIKE, JOAN = (GivenPerson(one, one.title(), (one,)) for one in ("ada", "pike", "joan"))
+
+
+def corrected(said: dict[int, str]) -> list[Spoken]:
+    """The speakers of TALK; `said` by paragraph is what the writer said of its first quotation."""
+    facts = scene(*TALK)
+    speakers = {(0, paragraph, facts.quotes[paragraph].start): person for paragraph, person in said.items()}
+    return list(read_book([facts], Given((ADA, PIKE, JOAN), speakers=speakers)).spoken[0])
+
+
+def test_what_the_writer_said_of_a_quotation_wins_and_is_sure() -> None:
+    found = corrected({1: "joan"})
+    assert found[1] == Spoken(1, "joan", "named", 1.0)
+
+
+def test_what_the_writer_said_is_a_turn_for_those_beside_it() -> None:
+    assert [one.speaker for one in corrected({})] == ["ada", "pike", "ada", "pike", "ada"]
+    assert [one.speaker for one in corrected({2: "pike"})][2:] == ["pike", "ada", "pike"]
+
+
+def test_a_quotation_that_she_said_is_nobodys_is_nobodys() -> None:
+    found = corrected({2: ""})
+    assert found[2] == Spoken(2, None, "none", 1.0)
+    assert [one.speaker for one in found][:2] == ["ada", "pike"]
+
+
+def test_two_quotations_of_one_paragraph_may_be_given_to_two_people() -> None:
+    facts = scene("“Sit,” said Ada. “No.”")
+    said = {(0, 0, facts.quotes[1].start): "pike"}
+    found = read_book([facts], Given((ADA, PIKE), speakers=said)).spoken[0]
+    assert [one.speaker for one in found] == ["ada", "pike"]
+
+
+def test_somebody_who_is_not_of_the_cast_speaks_nothing() -> None:
+    assert [one.speaker for one in corrected({1: "gone"})][1] == "pike"
+
+
+def test_what_was_said_of_another_scene_says_nothing_of_this() -> None:
+    given = Given(speakers={(1, 0, 4): "ada", (2, 0, 0): "pike"})
+    assert said_of(1, given) == {(0, 4): "ada"}

@@ -3,43 +3,25 @@
 Who is named beside the words speaks them. Elsewhere everybody of the scene is weighed by what tells for them: a
 pronoun's gender, who acts beside the words, who was called just before, whose turn it is, who was near; and a beam
 search takes the chain of speakers that fits best as a whole (the sieves of
-Muzny et al. 2017, weighed together). Weights are set by hand, chosen on the tuning half of the dialogue corpus.
+Muzny et al. 2017, weighed together).
 """
 
-from bisect import bisect_left
-from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from math import exp, log
+from math import exp
+from types import MappingProxyType
 from typing import Literal
 
-from afterdraft.reading.facts import Gender, SceneFacts
+from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast
-from afterdraft.whole.turns import Turn, guessed, meant, turns
+from afterdraft.whole.given import Given
+from afterdraft.whole.speaking import Heard, alone, distance, heard, in_chain
+from afterdraft.whole.turns import Turn
 
 How = Literal["named", "pronoun", "turn", "none"]
+NONE_SAID: Mapping[tuple[int, int], str] = MappingProxyType({})
 BEAM = 16  # chains kept at each turn; twice as many change nothing
 MOST = 16  # candidates for a turn: those named nearest and most
-
-WRONG_GENDER = -12.0
-NO_GENDER = -2.0
-ACTS_BESIDE = 10.0  # subject of the narration beside the words
-GUESSED = 4.0  # the pronoun of the tag most likely means
-GUESSED_BEFORE = 2.0  # the pronoun that acts before the words does
-ACTS_BEFORE = 5.0
-AROUND = 1.0
-CALLS_SELF = -10.0
-SPEAKS_OF_SELF = -4.0
-WAS_CALLED = 5.0
-SAME_AGAIN = -6.0  # two paragraphs of speech in a row are two people's
-SAME_AFTER_TELLING = -1.0
-TURN_BACK = 5.0  # who spoke before the last one
-TURN_BACK_FAR = 1.5
-LAST_ACTING = 3.0  # acts last in the narration right before
-NEAR = (4.0, 3.5, 3.0, 2.0, 2.0, 1.0, 1.0, 1.0)  # by paragraphs since last named or speaking
-NOT_YET = -2.0  # first named later in the scene
-COMMON = 1.2  # times the logarithm of how often named in the scene
-CONTINUES = 20.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,25 +35,19 @@ class Spoken:
 
 
 @dataclass(frozen=True, slots=True)
-class _Scene:
-    turns: tuple[Turn, ...]
-    named: Mapping[str, tuple[int, ...]]  # in order: paragraphs in which each person is named outside speech, or called
-    acting: Mapping[int, str]  # by paragraph without speech: who acts last in it
-    counts: Counter[str]
-    genders: Mapping[str, Gender]
-    narrator: str | None
-
-
-@dataclass(frozen=True, slots=True)
 class _Chain:
     score: float
     speakers: tuple[str | None, ...]
 
 
-def speakers(scene: SceneFacts, cast: Cast) -> tuple[Spoken, ...]:
-    """The speaker of every quotation of the scene, in order."""
-    people = meant(scene, cast)
-    seen = _seen(scene, people, cast)
+def speakers(scene: SceneFacts, cast: Cast, said: Mapping[tuple[int, int], str] = NONE_SAID) -> tuple[Spoken, ...]:
+    """The speaker of every quotation of the scene, in order.
+
+    `said` has by paragraph and start of a quotation whom the writer named for it, "" for nobody; it wins, and is a
+    turn taken for all turns beside it. People who are not of the cast are passed over.
+    """
+    known = {person.id for person in cast.people} | {""}
+    seen = heard(scene, cast, {place: person for place, person in said.items() if person in known})
     chains = [_Chain(0.0, ())]
     for number in range(len(seen.turns)):
         chains = _longer(chains, number, seen)
@@ -83,45 +59,24 @@ def speakers(scene: SceneFacts, cast: Cast) -> tuple[Spoken, ...]:
     )
 
 
-def _seen(scene: SceneFacts, people: Sequence[str | None], cast: Cast) -> _Scene:
-    genders = {person.id: person.gender for person in cast.people}
-    guesses = guessed(scene, people, genders)
-    said = turns(scene, people, guesses)
-    talking = {turn.paragraph for turn in said}
-    named: dict[str, list[int]] = {}
-    acting: dict[int, str] = {}
-    counts: Counter[str] = Counter()
-    for mention, person, guess in zip(scene.mentions, people, guesses, strict=True):
-        if guess and mention.subject and mention.paragraph not in talking:
-            acting[mention.paragraph] = guess
-            named.setdefault(guess, []).append(mention.paragraph)
-        if person is None:
-            continue
-        counts[person] += 1
-        if not mention.spoken or mention.called:
-            named.setdefault(person, []).append(mention.paragraph)
-        if not mention.spoken and mention.subject and mention.paragraph not in talking:
-            acting[mention.paragraph] = person
-    narrator = cast.narrator
-    return _Scene(
-        turns=said,
-        named={person: tuple(places) for person, places in named.items()},
-        acting=acting,
-        counts=counts,
-        genders=genders,
-        narrator=narrator.id if narrator else None,
-    )
+def said_of(scene: int, given: Given) -> dict[tuple[int, int], str]:
+    """What the writer said of the quotations of one scene, as `speakers` takes it."""
+    return {
+        (paragraph, start): person for (number, paragraph, start), person in given.speakers.items() if number == scene
+    }
 
 
-def _longer(chains: Sequence[_Chain], number: int, seen: _Scene) -> list[_Chain]:
+def _longer(chains: Sequence[_Chain], number: int, seen: Heard) -> list[_Chain]:
     turn = seen.turns[number]
+    if turn.said == "":
+        return [_Chain(chain.score, (*chain.speakers, None)) for chain in chains]
     fixed = _fixed(turn, seen)
     candidates = [fixed] if fixed else _candidates(turn, seen)
     if not candidates:
         return [_Chain(chain.score, (*chain.speakers, None)) for chain in chains]
-    own = {person: 0.0 if fixed else _alone(person, turn, seen) for person in candidates}
+    own = {person: 0.0 if fixed else alone(person, turn, seen) for person in candidates}
     made = [
-        _Chain(chain.score + own[person] + _in_chain(person, number, chain.speakers, seen), (*chain.speakers, person))
+        _Chain(chain.score + own[person] + in_chain(person, number, chain.speakers, seen), (*chain.speakers, person))
         for chain in chains
         for person in candidates
     ]
@@ -133,99 +88,39 @@ def _longer(chains: Sequence[_Chain], number: int, seen: _Scene) -> list[_Chain]
     return list(best.values())
 
 
-def _fixed(turn: Turn, seen: _Scene) -> str | None:
-    """The speaker where words beside the quotation leave no doubt."""
+def _fixed(turn: Turn, seen: Heard) -> str | None:
+    """The speaker where words beside the quotation or the writer leave no doubt."""
+    if turn.said:
+        return turn.said
     if turn.tag == "self" and turn.plain:
         return seen.narrator
     return turn.named if turn.tag == "named" and turn.plain else None
 
 
-def _candidates(turn: Turn, seen: _Scene) -> list[str]:
+def _candidates(turn: Turn, seen: Heard) -> list[str]:
     """Everybody named in the scene, the nearest and commonest first."""
     ranked = sorted(
-        seen.named, key=lambda person: (_distance(person, turn.paragraph, seen) - seen.counts[person], person)
+        seen.named, key=lambda person: (distance(person, turn.paragraph, seen) - seen.counts[person], person)
     )
     return ranked[:MOST]
-
-
-def _distance(person: str, paragraph: int, seen: _Scene) -> int:
-    places = seen.named[person]
-    after = bisect_left(places, paragraph)
-    return min(abs(paragraph - place) for place in places[max(0, after - 1) : after + 1])
-
-
-def _alone(person: str, turn: Turn, seen: _Scene) -> float:
-    """What tells for a person whoever spoke before."""
-    score = COMMON * log(1 + seen.counts[person])
-    if turn.gender and turn.tag == "pronoun":
-        score += _gender_fits(turn.gender, seen.genders.get(person, ""), plain=turn.plain)
-    if turn.tag in ("named", "self") and person == (turn.named or seen.narrator):
-        score += ACTS_BESIDE
-    if turn.tag == "pronoun" and person == seen.narrator:
-        score += WRONG_GENDER
-    score += GUESSED * (person == turn.guess) + GUESSED_BEFORE * (person == turn.guess_before)
-    score += ACTS_BEFORE * (person == turn.before) + ACTS_BESIDE * (person == turn.beside and turn.tag == "none")
-    score += AROUND * (person in turn.around)
-    score += CALLS_SELF * (person in turn.called) + SPEAKS_OF_SELF * (person in turn.spoken_of)
-    score += LAST_ACTING * (person == seen.acting.get(turn.paragraph - 1))
-    return score
-
-
-def _gender_fits(asked: Gender, known: Gender, *, plain: bool) -> float:
-    if not known:
-        return NO_GENDER
-    return 0.0 if asked == known else WRONG_GENDER if plain else WRONG_GENDER / 2
-
-
-def _in_chain(person: str, number: int, before: Sequence[str | None], seen: _Scene) -> float:
-    """What tells for a person after those who spoke before."""
-    turn = seen.turns[number]
-    score = _nearness(person, number, before, seen)
-    if not number:
-        return score
-    last = seen.turns[number - 1]
-    gap = turn.paragraph - last.paragraph
-    if person == before[number - 1]:
-        if turn.goes_on and gap <= 1:
-            return score + CONTINUES
-        score += SAME_AGAIN if gap == 1 else SAME_AFTER_TELLING if gap == 2 else 0.0
-    elif turn.goes_on and gap <= 1:
-        score -= CONTINUES
-    if gap <= 2 and person in last.called:
-        score += WAS_CALLED
-    if number > 1 and person == before[number - 2] and person != before[number - 1]:
-        far = turn.paragraph - seen.turns[number - 2].paragraph
-        score += TURN_BACK if far == 2 else TURN_BACK_FAR if far <= 5 else 0.0
-    return score
-
-
-def _nearness(person: str, number: int, before: Sequence[str | None], seen: _Scene) -> float:
-    """By paragraphs since the person was named or spoke."""
-    here = seen.turns[number].paragraph
-    places = seen.named.get(person, ())
-    before_here = bisect_left(places, here)
-    last = places[before_here - 1] if before_here else None
-    for back in range(number - 1, max(-1, number - 8), -1):
-        if before[back] == person:
-            last = max(last or 0, seen.turns[back].paragraph)
-            break
-    if last is None:
-        return NOT_YET
-    return NEAR[here - last] if here - last < len(NEAR) else 0.0
 
 
 def _how(turn: Turn, speaker: str | None) -> How:
     if speaker is None:
         return "none"
+    if turn.said:
+        return "named"
     if turn.plain and turn.tag in ("named", "self"):
         return "named"
     return "pronoun" if turn.plain and turn.tag == "pronoun" else "turn"
 
 
-def _sure(number: int, best: Sequence[str | None], seen: _Scene) -> float:
+def _sure(number: int, best: Sequence[str | None], seen: Heard) -> float:
     """From how far the next best person is behind, all others being who they are."""
     turn = seen.turns[number]
     person = best[number]
+    if turn.said is not None:
+        return SAID
     if person is None:
         return 0.0
     if _fixed(turn, seen):
@@ -234,8 +129,8 @@ def _sure(number: int, best: Sequence[str | None], seen: _Scene) -> float:
     def whole(other: str) -> float:
         chain = [*best[:number], other, *best[number + 1 :]]
         after = range(number + 1, min(number + 3, len(best)))
-        return _alone(other, turn, seen) + sum(
-            _in_chain(speaker, place, chain, seen) for place in (number, *after) if (speaker := chain[place])
+        return alone(other, turn, seen) + sum(
+            in_chain(speaker, place, chain, seen) for place in (number, *after) if (speaker := chain[place])
         )
 
     mine = whole(person)
@@ -243,6 +138,7 @@ def _sure(number: int, best: Sequence[str | None], seen: _Scene) -> float:
     return min(UNNAMED, 1 / (1 + rest))
 
 
+SAID = 1.0  # by the writer
 NAMED = 0.96  # measured on the tuning half
 UNNAMED = 0.95  # never surer than with a name
 SOFT = 0.23  # how much a point of score is worth as odds; chosen on the tuning half

@@ -1,7 +1,7 @@
 """Speech as turns: what one person says in one paragraph, with what is known of who it is."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from afterdraft.reading.facts import Gender, Mention, Quote, SceneFacts
@@ -30,6 +30,7 @@ class Turn:
     beside: str | None  # who acts first in it after the words
     around: frozenset[str]  # everybody named in the paragraph outside speech
     goes_on: bool
+    said: str | None = None  # who speaks it, as the writer has it; "" for nobody
 
 
 def resolve(form: str, by_form: Mapping[str, str]) -> str | None:
@@ -85,30 +86,42 @@ def guessed(scene: SceneFacts, people: Sequence[str | None], genders: Mapping[st
 
 
 def turns(
-    scene: SceneFacts, people: Sequence[str | None], guesses: Sequence[str | None] | None = None
+    scene: SceneFacts,
+    people: Sequence[str | None],
+    guesses: Sequence[str | None] | None = None,
+    said: Mapping[tuple[int, int], str] | None = None,
 ) -> tuple[Turn, ...]:
-    """The turns of a scene in order; `people` is what `meant` gives, `guesses` what `guessed` does."""
+    """The turns of a scene in order; `people` is what `meant` gives, `guesses` what `guessed` does.
+
+    `said` has by paragraph and start of a quotation what the writer said of it.
+    """
+    told = [(said or {}).get((quote.paragraph, quote.start)) for quote in scene.quotes]
     guesses = guesses or (None,) * len(people)
     by_paragraph: dict[int, list[int]] = {}
     for place, mention in enumerate(scene.mentions):
         by_paragraph.setdefault(mention.paragraph, []).append(place)
     return tuple(
-        _turn(scene, people, guesses, group, by_paragraph.get(scene.quotes[group[0]].paragraph, []))
-        for group in _groups(scene, people)
+        replace(
+            _turn(scene, people, guesses, group, by_paragraph.get(scene.quotes[group[0]].paragraph, [])),
+            said=next((told[place] for place in group if told[place] is not None), None),
+        )
+        for group in _groups(scene, people, told)
     )
 
 
-def _groups(scene: SceneFacts, people: Sequence[str | None]) -> Iterator[list[int]]:
-    """Quotations of one paragraph, parted where their tags name two people."""
+def _groups(scene: SceneFacts, people: Sequence[str | None], told: Sequence[str | None]) -> Iterator[list[int]]:
+    """Quotations of one paragraph, parted where their tags or the writer name two people."""
     group: list[int] = []
     name: str | None = None
     for place, quote in enumerate(scene.quotes):
         tagged = people[quote.tag] if quote.tag is not None and quote.plain else None
-        if group and (quote.paragraph != scene.quotes[group[-1]].paragraph or (tagged and name and tagged != name)):
+        own = tagged if told[place] is None else told[place]
+        other = own is not None and name is not None and own != name
+        if group and (quote.paragraph != scene.quotes[group[-1]].paragraph or other):
             yield group
             group, name = [], None
         group.append(place)
-        name = name or tagged
+        name = own if name is None else name
     if group:
         yield group
 
