@@ -6,11 +6,12 @@ from dataclasses import dataclass
 
 from afterdraft.manuscript.division import MatterKind
 from afterdraft.manuscript.structure.breaks import is_mark
-from afterdraft.manuscript.structure.lines import Line
+from afterdraft.manuscript.structure.lines import Line, ends_sentence, speaks, title_case
 from afterdraft.manuscript.structure.rank import stops
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 
 TITLE_PAGE_WORDS = 150  # title, author, address, word count, agent (common practice)
+NAME_WORDS = 6  # of an author
 QUIET_WORDS = 120  # a dedication or an epigraph is shorter (common practice)
 PROSE_WORDS = 250  # an unheaded piece longer than this, right before the first chapter, is told
 BY = re.compile(r"(a (novel|novella|story) )?by\b", re.IGNORECASE)
@@ -73,11 +74,35 @@ def _pieces(lines: Sequence[Line], end: int, contents: Set[int]) -> Iterator[Pie
 def _title_lines(lines: Sequence[Line], end: int) -> int:
     """How many lines at the very top are set like a title, with the text directly under them."""
     count = 0
-    while count < end and lines[count].short and (lines[count].weight > 0 or BY.match(lines[count].text)):
+    while count < end and lines[count].short and _on_title_page(lines, count):
         count += 1
-        if count < end and (lines[count].turn or lines[count].wide > 1 or front_kind(lines[count].text)):
+        if count < end and (lines[count].turn or lines[count].wide > 1 or _heads_matter(lines, count)):
             return 0
-    return count if count < end and not lines[count].short else 0
+    return count if count < end and (not lines[count].short or _is_talk(lines[count])) else 0
+
+
+def _on_title_page(lines: Sequence[Line], place: int) -> bool:
+    """A line set apart, a line with "by", a title above it, a name under a title; "Contents" over no list."""
+    line = lines[place]
+    if line.weight > 0 or BY.match(line.text) or front_kind(line.text) == "contents":
+        return True
+    if place == 0:
+        return line.text.startswith("#") or (len(lines) > 1 and bool(BY.match(lines[1].text)))
+    entitled = lines[0].weight > 0 or lines[0].text.startswith("#")
+    return place == 1 and entitled and 1 < line.words <= NAME_WORDS and title_case(line.text) and not _is_talk(line)
+
+
+def _heads_matter(lines: Sequence[Line], place: int) -> bool:
+    kind = front_kind(lines[place].text)
+    return kind is not None and (kind != "contents" or not _is_told_next(lines, place))
+
+
+def _is_told_next(lines: Sequence[Line], place: int) -> bool:
+    return place + 1 < len(lines) and (not lines[place + 1].short or _is_talk(lines[place + 1]))
+
+
+def _is_talk(line: Line) -> bool:
+    return speaks(line.text) or ends_sentence(line.text)
 
 
 def _opens_piece(lines: Sequence[Line], line: Line, contents: Set[int]) -> bool:

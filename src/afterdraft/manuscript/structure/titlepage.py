@@ -74,7 +74,7 @@ def _title(lines: Sequence[str], page: Sequence[Line]) -> str:
     weights = {" ".join(line.text.split()): _prominence(line) for line in page}
     loud = [text for text in lines if weights.get(text, 0.0) >= 1 and len(text.split()) <= TITLE_WORDS]
     fit = loud or [text for text in lines if _fits(text)]
-    return max(fit, key=lambda text: weights.get(text, 0.0), default="").strip("*_ ")
+    return max(fit, key=lambda text: weights.get(text, 0.0), default="").strip("#*_ ")
 
 
 def _prominence(line: Line) -> float:
