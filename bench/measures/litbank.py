@@ -31,6 +31,7 @@ class Passage:
     paragraphs: tuple[str, ...]
     words: tuple[tuple[int, int, int], ...]  # beside each word of the corpus: paragraph, start, end
     events: frozenset[int]  # words that are events
+    named_places: tuple[tuple[int, int], ...] = ()  # first and last word of places by name
 
 
 def passages(part: Part) -> list[Passage]:
@@ -53,7 +54,20 @@ def _documents() -> tuple[dict[str, Any], ...]:
 
 def _passage(document: dict[str, Any]) -> Passage:
     paragraphs, places = prose(document["tokens"], document["sentences"])
-    return Passage(document["id"], paragraphs, places, frozenset(document["events"]))
+    return Passage(document["id"], paragraphs, places, frozenset(document["events"]), _named(document))
+
+
+def _named(document: dict[str, Any]) -> tuple[tuple[int, int], ...]:
+    mentions = (tuple(one) for cluster in document["clusters"] for one in cluster["mentions"])
+    return tuple(
+        (first, last) for first, last, kind, how in mentions if kind in ("FAC", "GPE", "LOC") and how == "PROP"
+    )
+
+
+def place_names(passage: Passage) -> list[tuple[int, int, int]]:
+    """Paragraph, start and end of each place by name."""
+    spans = ((passage.words[first], passage.words[last]) for first, last in passage.named_places)
+    return [(first[0], first[1], last[2]) for first, last in spans]
 
 
 def prose(

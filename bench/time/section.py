@@ -8,6 +8,7 @@ from afterdraft.reading.times import times
 from afterdraft.whole.story_time import story_time
 from bench.report import Figure, Section
 from bench.time.books import DRACULA, book, marked, parts
+from bench.time.places import place_score
 from bench.time.score import Answer, answers, entries, in_order
 
 
@@ -19,6 +20,7 @@ def measure(*, full: bool) -> Section:
         for part in ("tune", "report")
     }
     reading, whole = _time()
+    test, dev = place_score("test"), place_score("dev")
     return Section(
         title="Dates and story time",
         corpus=(
@@ -44,6 +46,12 @@ def measure(*, full: bool) -> Section:
             ),
             Figure("marked dates as printed, tuning half", _share([one.right for one in half["tune"]])),
             Figure("the same, with the year", _share([one.whole for one in half["tune"]])),
+            Figure(
+                "names of places: precision, LitBank test passages", test.precision, note=f"{test.known} marked names"
+            ),
+            Figure("names of places: recall, LitBank test passages", test.recall),
+            Figure("names of places: precision, LitBank dev passages", dev.precision),
+            Figure("names of places: recall, LitBank dev passages", dev.recall),
             Figure("reading times, 120,000 words", reading, unit="s", target=1),
             Figure("the network of a novel of 85 scenes", whole, unit="s"),
         ),

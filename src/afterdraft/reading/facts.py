@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from afterdraft.reading.counted import Counted, Event
+from afterdraft.reading.place import Place
 from afterdraft.reading.time import Time
 from afterdraft.reading.trait import Trait
 
@@ -62,3 +63,4 @@ class SceneFacts:
     events: tuple[Event, ...] = ()
     traits: tuple[Trait, ...] = ()
     times: tuple[Time, ...] = ()
+    places: tuple[Place, ...] = ()

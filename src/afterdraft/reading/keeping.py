@@ -8,6 +8,7 @@ from typing import Any
 
 from afterdraft.reading.counted import Counted, Event
 from afterdraft.reading.facts import Mention, Quote, SceneFacts
+from afterdraft.reading.place import Place
 from afterdraft.reading.scene import RECIPE
 from afterdraft.reading.time import Time
 from afterdraft.reading.trait import Trait
@@ -19,6 +20,7 @@ _LISTS: Mapping[str, type[Any]] = {
     "events": Event,
     "traits": Trait,
     "times": Time,
+    "places": Place,
 }  # fields of SceneFacts that are lists of values
 
 

@@ -11,6 +11,8 @@ from afterdraft.reading.facts import Mention, Quote, SceneFacts
 from afterdraft.reading.grammar import Grammar, grammar
 from afterdraft.reading.measures import counted
 from afterdraft.reading.mentions import mentions
+from afterdraft.reading.place import Place
+from afterdraft.reading.places import places
 from afterdraft.reading.quotations import Quote as Stretch
 from afterdraft.reading.quotations import quotations
 from afterdraft.reading.time import Time
@@ -18,7 +20,7 @@ from afterdraft.reading.times import times
 from afterdraft.reading.trait import Trait
 from afterdraft.reading.traits import traits
 
-RECIPE = 7  # part of every cache key: a change of what is read off a scene counts it up
+RECIPE = 8  # part of every cache key: a change of what is read off a scene counts it up
 
 
 def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
@@ -30,13 +32,16 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
     parsed: list[Grammar] = []
     described: list[Trait] = []
     when: list[Time] = []
+    where: list[Place] = []
     leading: tags.Tag | None = None  # from the paragraph before, where that ends in a colon
     for number, paragraph in enumerate(paragraphs):
         spoken = stretches.get(number, [])
         spans = [(one.start, one.end) for one in spoken]
         here = mentions(paragraph, number, spans)
         parsed.append(grammar(paragraph, spans))
-        when.extend(times(paragraph.text, number, spans))
+        dated = times(paragraph.text, number, spans)
+        when.extend(dated)
+        where.extend(places(paragraph, number, spans, dated))
         described.extend(traits(parsed[-1], number, here, len(found)))
         if spoken:
             quotes.extend(_quotes(paragraph, spoken, here, len(found), leading))
@@ -50,6 +55,7 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
         events=events(parsed),
         traits=tuple(described),
         times=tuple(when),
+        places=tuple(where),
     )
 
 

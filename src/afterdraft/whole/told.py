@@ -9,12 +9,14 @@ from afterdraft.whole.facts_form import Form, facts_form
 from afterdraft.whole.given import NOTHING, Given
 from afterdraft.whole.measures_form import measures_form, traits_form
 from afterdraft.whole.pace import measured
+from afterdraft.whole.places import find_places
+from afterdraft.whole.places_form import place_spellings, places_form, settings_form
 from afterdraft.whole.story_time import StoryTime, story_time
 from afterdraft.whole.times_form import contradictions_form, scene_times_form, time_rows, times_form
 from afterdraft.whole.traits import find_traits
 from afterdraft.whole.turns import meant
 
-RECIPE = 2  # part of the key under which a result is kept: a change of what is told counts it up
+RECIPE = 3  # part of the key under which a result is kept: a change of what is told counts it up
 Row = list[Any]  # positions in a paragraph, and what stands there
 
 
@@ -29,7 +31,7 @@ def told(
     """The keys of the form `read/1` that `--facts` adds; `places` and `texts` as `facts_form` takes them;
     `heads` has for each scene the lines of the heading right over it."""
     story = story_time(scenes, heads, given.times)
-    return _form(read_book(scenes, given), scenes, places, texts) | _times(story, scenes, places, texts)
+    return _form(read_book(scenes, given), scenes, places, texts, given) | _times(story, scenes, places, texts)
 
 
 def told_in_place(
@@ -49,14 +51,21 @@ def told_in_place(
         for number, scene in enumerate(scenes)
     ]
     story = story_time(scenes, heads, given.times)
-    form = _form(book, scenes, places, texts) | _times(story, scenes, places, texts)
+    form = _form(book, scenes, places, texts, given) | _times(story, scenes, places, texts)
     return form | {"in_place": here, "unmet": list(book.cast.unmet)}
 
 
 def _form(
-    book: BookRead, scenes: Sequence[SceneFacts], places: Sequence[Sequence[int]], texts: Sequence[Sequence[str]]
+    book: BookRead,
+    scenes: Sequence[SceneFacts],
+    places: Sequence[Sequence[int]],
+    texts: Sequence[Sequence[str]],
+    given: Given,
 ) -> Form:
+    found = find_places(scenes, given, people=[form for one in book.cast.people for form in one.aliases])
     return facts_form(book, scenes, places=places, texts=texts) | {
+        "places": places_form(found, place_spellings(scenes, texts)),
+        "settings": settings_form(found),
         "measures": measures_form(measured(scenes)),
         "traits": traits_form(find_traits(book, scenes), places=places, texts=texts),
     }
