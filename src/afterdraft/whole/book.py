@@ -10,6 +10,7 @@ from afterdraft.whole.cast import Cast, Person, find_cast
 from afterdraft.whole.evidence import told_by_i
 from afterdraft.whole.given import NOTHING, Given
 from afterdraft.whole.speakers import Spoken, said_of, speakers
+from afterdraft.whole.tellers import told_in
 from afterdraft.whole.turns import guessed, meant
 
 Presence = Literal["point of view", "on page", "mentioned"]
@@ -47,11 +48,12 @@ class BookRead:
 def read_book(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> BookRead:
     """Everything that the facts of the scenes, in order, tell of people and speech, with what the writer has said."""
     cast = find_cast(scenes, given)
-    spoken = tuple(speakers(scene, cast, said_of(number, given)) for number, scene in enumerate(scenes))
+    told = [told_in(scene, cast) for scene in scenes]
+    spoken = tuple(speakers(scene, told[number], said_of(number, given)) for number, scene in enumerate(scenes))
     appearances = tuple(
         one
         for number, (scene, said) in enumerate(zip(scenes, spoken, strict=True))
-        for one in _appearances(number, scene, said, cast)
+        for one in _appearances(number, scene, said, told[number])
     )
     return BookRead(cast, spoken, appearances)
 

@@ -123,6 +123,8 @@ def _own(person: GivenPerson, seen: Gathered) -> _Group:
 def is_person(form: str, one: Evidence) -> bool:
     """Whether a form means a person: by title, by speaking and acting, against standing where places stand."""
     words = form.split()
+    if one.signs:
+        return True
     if one.roles > one.named:
         return _is_role(words, one)
     if words[0] in lexicon.TITLES and len(words) > 1:
@@ -385,12 +387,12 @@ def _tell(groups: list[_Group], seen: Gathered) -> None:
 
 
 def _is_shown(group: _Group, seen: Gathered) -> bool:
-    """Those hardly named who never speak are left out: most are no people."""
+    """Those hardly named who never speak or sign are left out: most are no people."""
     return (
         bool(group.known)
         or group.narrator
         or group.count >= SHOWN
-        or any(seen.forms[form].tags for form in group.forms)
+        or any(seen.forms[form].tags or seen.forms[form].signs for form in group.forms)
     )
 
 

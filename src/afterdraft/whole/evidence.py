@@ -7,6 +7,9 @@ from itertools import pairwise
 
 from afterdraft.reading.facts import Mention, SceneFacts
 
+SIGNED = 2  # closing paragraphs in which a signature may stand: a name, a postscript
+LOVING = 4  # words of a signature besides the name: 'Your ever loving friend'
+
 
 @dataclass(slots=True)
 class Evidence:
@@ -25,6 +28,7 @@ class Evidence:
     others: int = 0
     placed: int = 0
     first: int = 0  # where the capital says nothing
+    signs: int = 0  # scenes told by an I that close with it
     scenes: set[int] = field(default_factory=set)
     pronouns: Counter[str] = field(default_factory=Counter)  # gender of the pronouns that follow
 
@@ -39,7 +43,7 @@ class Gathered:
     apart: Mapping[frozenset[str], int]  # how much speaks for two forms being two people
     same: Mapping[str, Counter[str]]  # role: names it stands beside ('Mr. X, the vicar')
     answers: Mapping[str, Counter[str]]  # form that is called: forms that speak right before or after, "" for 'I'
-    selves: int  # scenes that an I tells
+    selves: int  # scenes that an I tells and nobody signs
     scenes: int
 
 
@@ -56,7 +60,10 @@ def gathered(scenes: Sequence[SceneFacts]) -> Gathered:
         for one, other in pairwise(scene.mentions):
             if other.apposed and one.kind == "name":
                 same[other.form][one.form] += 1
-    return Gathered(forms, apart, same, answers, sum(map(told_by_i, scenes)), len(scenes))
+    signed = [signature(scene) for scene in scenes if told_by_i(scene)]
+    for mention in filter(None, signed):
+        forms[mention.form].signs += 1
+    return Gathered(forms, apart, same, answers, signed.count(None), len(scenes))
 
 
 def told_by_i(scene: SceneFacts) -> bool:
@@ -64,6 +71,22 @@ def told_by_i(scene: SceneFacts) -> bool:
     selves = sum(one.kind == "self" and not one.spoken for one in scene.mentions)
     others = sum(one.kind == "pronoun" and not one.spoken for one in scene.mentions)
     return selves > 4 and selves > 0.15 * (selves + others)  # chosen on the tuning half: others stay below 0.05
+
+
+def signature(scene: SceneFacts) -> Mention | None:
+    """The name with which a scene closes as letters do: it ends a short paragraph that says little else."""
+    closing = range(scene.paragraphs - 1, max(0, scene.paragraphs - 1 - SIGNED), -1)
+    for number in closing:
+        here = [one for one in scene.mentions if one.paragraph == number and one.kind != "self"]
+        if len(here) == 1 and _is_alone(here[0], scene.counted[number].words):
+            return here[0]
+    return None
+
+
+def _is_alone(one: Mention, words: int) -> bool:
+    """Whether a name stands for itself in a paragraph of so many words."""
+    free = one.kind == "name" and not (one.spoken or one.subject or one.called)
+    return free and words <= LOVING + len(one.form.split())
 
 
 def _count(scene: SceneFacts, number: int, forms: defaultdict[str, Evidence]) -> None:

@@ -1,0 +1,24 @@
+"""Who the I of a scene is: whoever signs it, as letters and diaries are signed; else the book's narrator."""
+
+from dataclasses import replace
+
+from afterdraft.reading.facts import SceneFacts
+from afterdraft.whole.cast import Cast
+from afterdraft.whole.evidence import signature, told_by_i
+
+
+def told_in(scene: SceneFacts, cast: Cast) -> Cast:
+    """The cast as the scene has it: where an I tells and signs the scene, the narrator is that person."""
+    if not told_by_i(scene):
+        return cast
+    signed = signature(scene)
+    writer = cast.by_form.get(signed.form) if signed else None
+    return _narrated(cast, writer) if writer else cast
+
+
+def _narrated(cast: Cast, writer: str) -> Cast:
+    people = tuple(
+        person if person.narrator == (person.id == writer) else replace(person, narrator=person.id == writer)
+        for person in cast.people
+    )
+    return replace(cast, people=people)
