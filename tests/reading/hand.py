@@ -11,8 +11,14 @@ from afterdraft.reading.analysed import Analysed
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.lexicon import FEELING, ROLES, SPEECH
 from afterdraft.reading.scene import scene_facts
+from afterdraft.reading.speech_words import RARER
 
-VERBS = SPEECH | FEELING | {"came", "went", "turned", "looked", "sat", "stood", "is", "was", "smiled", "nodded", "rose"}
+VERBS = (
+    SPEECH
+    | RARER
+    | FEELING
+    | {"came", "went", "turned", "looked", "sat", "stood", "is", "was", "smiled", "nodded", "rose"}
+)
 WORD = re.compile(r"\w+(?:[-]\w+)*\.(?=\s[A-Z])|\w+(?:[’']\w+)?|[^\w\s]")
 POINTED = {"Mr.", "Mrs.", "Dr.", "Rev."}
 NOMINATIVE = {"he", "she", "i"}

@@ -28,6 +28,23 @@ def test_the_words_beside_speech_name_its_speaker(text: str, expected: list[str 
     assert tags(scene(text)) == expected
 
 
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("“Go,” Ada asserted.", [("ada", True)]),
+        ("“Go?” hazarded Mr. Pike.", [("mr pike", True)]),
+        ("“Go!” Ada hotly asserted.", [("ada", True)]),
+        ("“Go,” she smiled.", [("she", True)]),  # any verb, where the sentence goes on
+        ("“Why?” she smiled.", [("she", True)]),
+        ("“Go.” She smiled.", [("she", False)]),  # an act beside the words
+        ("“Go.” It was late, and Ada smiled.", []),
+    ],
+)
+def test_rarer_verbs_tell_words_where_they_touch_them(text: str, expected: list[tuple[str, bool]]) -> None:
+    facts = scene(text)
+    assert [(facts.mentions[one.tag].form, one.plain) for one in facts.quotes if one.tag is not None] == expected
+
+
 def test_a_paragraph_that_ends_in_a_colon_leads_up_to_the_next() -> None:
     assert tags(scene("Ada looked at the wall and said:", "“Paint it.”")) == ["ada"]
 
