@@ -59,7 +59,10 @@ def test_people_speech_and_presence_with_offsets_into_the_story_text(
         (1, form["scenes"][1]["words"], "third", "past"),
     ]
     assert form["measures"][0]["speech_share"] == round(12 / 33, 4)
-    assert "places" not in form  # a key that is not computed yet is not there
+    assert all(story[one["at"] :].startswith(one["text"]) for one in form["times"])
+    assert [one["scene"] for one in form["scene_times"]] == [0, 1]
+    assert len(form["settings"]) == 2
+    assert all(set(one["scenes"]) <= {0, 1} for one in form["places"])
 
 
 def test_a_text_in_another_language_is_not_read_for_people() -> None:
