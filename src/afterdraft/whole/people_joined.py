@@ -1,0 +1,90 @@
+"""Who is joined by more than names: by a role, by answering, by telling."""
+
+from afterdraft.whole.evidence import Gathered
+from afterdraft.whole.people import BY_ANSWERS, NONE, Group, are_two, genders_differ, join
+from afterdraft.whole.people_names import parse
+
+SAME_TITLE = {
+    "doctor": ("dr",),
+    "professor": ("prof",),
+    "captain": ("capt",),
+    "colonel": ("col",),
+    "sergeant": ("sgt",),
+    "lieutenant": ("lieut",),
+    "general": ("gen",),
+    "reverend": ("rev",),
+    "inspector": (),
+    "judge": (),
+}
+
+
+def by_role(groups: list[Group], seen: Gathered) -> None:
+    """'The vicar' goes to the one Mr. X whom the book calls 'Mr. X, the vicar', 'the professor' to Professor Y."""
+    alone = [group for group in groups if len(group.forms) == 1 and not group.known]
+    for group in [group for group in alone if seen.forms[group.forms[0]].roles]:
+        role = group.forms[0]
+        titled = {role, *SAME_TITLE.get(role, ())}
+        homes = {
+            number: sum(seen.same.get(role, NONE)[form] for form in other.forms) + bool(titled & other.titles)
+            for number, other in enumerate(groups)
+            if other is not group and not genders_differ(role, other, seen)
+        }
+        best = [number for number, votes in homes.items() if votes]
+        if len(best) == 1 and not are_two(role, groups[best[0]], seen):
+            home = groups[best[0]]
+            home.forms.append(role)
+            home.count += group.count
+            groups.remove(group)
+
+
+def by_answers(groups: list[Group], seen: Gathered) -> None:
+    """A name by which somebody is only ever called goes to whoever answers to it."""
+    for group in sorted(groups, key=lambda group: group.count):
+        evidence = [seen.forms[form] for form in group.forms]
+        spoken, tags = sum(one.spoken for one in evidence), sum(one.tags for one in evidence)
+        if group.known or group.narrator or tags or spoken < 0.8 * group.count:
+            continue
+        votes = {
+            id(other): sum(_answer_votes(form, other, seen) for form in group.forms)
+            for other in groups
+            if other is not group and (other.narrator or other.count > group.count) and _can_be(group, other, seen)
+        }
+        best = max(votes, key=lambda key: votes[key], default=None)
+        if best is not None and votes[best] >= BY_ANSWERS and 2 * votes[best] > sum(votes.values()):
+            home = next(other for other in groups if id(other) == best)
+            for form in group.forms:
+                join(home, form, seen.forms[form].count)
+            groups.remove(group)
+
+
+def _answer_votes(form: str, other: Group, seen: Gathered) -> int:
+    """How much somebody answers where a form is called; the narrator's answers are an I's."""
+    answers = seen.answers.get(form, NONE)
+    return sum(answers[theirs] for theirs in other.forms) + (answers[""] if other.narrator else 0)
+
+
+def _can_be(group: Group, other: Group, seen: Gathered) -> bool:
+    return not any(are_two(form, other, seen) or genders_differ(form, other, seen) for form in group.forms)
+
+
+def tell(groups: list[Group], seen: Gathered) -> None:
+    """The narrator: a name that is called where an I answers, and hardly used in the telling; else somebody unnamed."""
+    best: Group | None = None
+    most = BY_ANSWERS - 1
+    for group in groups:
+        evidence = [seen.forms[form] for form in group.forms]
+        told = sum(one.count - one.spoken for one in evidence)
+        votes = sum(seen.answers.get(form, NONE)[""] for form in group.forms)
+        if told <= 0.25 * group.count and votes > most:
+            best, most = group, votes
+    if best is None:
+        best = Group([])
+        groups.append(best)
+    best.narrator = True
+    names = {name for form in best.forms for name in parse(form)[1]}
+    for group in [group for group in groups if group is not best and not group.known]:
+        same = names & {name for form in group.forms for name in parse(form)[1]}
+        if same and all(seen.forms[form].spoken >= 0.75 * seen.forms[form].count for form in group.forms):
+            for form in group.forms:
+                join(best, form, seen.forms[form].count)
+            groups.remove(group)

@@ -1,0 +1,89 @@
+"""Which forms of names mean people: by title, by speaking and acting, against standing where places stand."""
+
+from collections.abc import Sequence
+
+from afterdraft.reading import lexicon
+from afterdraft.reading.lexicon import words_of
+from afterdraft.whole.evidence import Evidence
+
+GENERIC = words_of(
+    """
+    man woman girl boy lady gentleman person fellow voice child creature people one lad youth
+    """
+)
+COMMON = words_of(
+    """
+    young old elder elderly little other poor same first second third tall new
+    """
+)
+ROLE_TAGS = 2  # times that somebody without a name is named as speaker before they count among the cast
+ACTING = 0.15  # of its mentions, in which a name must act or be called that is never named as speaker
+ELSEWHERE = 2  # times that a word must be written large where nothing but a name is
+SURELY = 0.8  # share of its mentions that the pipeline holds for a place or thing, from which a word is no person
+IDLE = 0.5  # share of its mentions in which a word must be called that never does anything
+
+
+def is_person(form: str, one: Evidence) -> bool:
+    """Whether a form means a person: by title, by speaking and acting, against standing where places stand."""
+    words = form.split()
+    if one.signs:
+        return True
+    if one.roles > one.named:
+        return _is_role(words, one)
+    if words[0] in lexicon.TITLES and len(words) > 1:
+        return one.places + one.others <= one.count * 0.6 or one.tags > 0
+    if words[0] in lexicon.TITLES:  # 'Mother', 'Captain': as names
+        return one.tags + one.called > 1
+    if one.named <= one.first and one.tags + one.called < 2 and len(words) == 1:
+        return False
+    if one.tags == 0 and len(words) == 1 and _is_doubtful(one):
+        return False
+    bad = one.places + one.others + 2 * one.placed
+    good = one.people + 2 * one.tags + one.speaks + one.subject + one.called
+    if one.count == 1:
+        return one.tags > 0 or (len(words) > 1 and one.people > 0 and bad == 0 and one.subject > 0)
+    if one.tags == 0 and one.subject + one.called < ACTING * one.count:
+        return False
+    return good > bad and (one.tags > 0 or one.speaks > 0 or one.subject > 1 or one.called > 1)
+
+
+def _is_doubtful(one: Evidence) -> bool:
+    """Of a word never named as speaker: hardly written large but at beginnings, nobody's by the pipeline, or idle."""
+    elsewhere = one.named - one.first
+    return (
+        elsewhere < ELSEWHERE
+        or one.places + one.others >= SURELY * one.count
+        or (one.subject == 0 and one.called < IDLE * one.count)
+    )
+
+
+def fills_out(form: str, one: Evidence, bare: set[str]) -> bool:
+    """Whether a rare full name is that of somebody known by one of its parts."""
+    names = parse(form)[1]
+    if lexicon.ROLES & set(names):
+        return False
+    return (
+        len(names) == 2
+        and one.named > one.roles
+        and one.places + one.others + one.placed == 0
+        and bool(bare & set(names))
+    )
+
+
+def _is_role(words: Sequence[str], one: Evidence) -> bool:
+    if (words[-1] in lexicon.KIN or words[-1] in GENERIC) and 2 * one.large < one.roles:
+        return len(words) > 1 and words[0] not in COMMON and one.tags >= ROLE_TAGS and len(one.scenes) <= 2
+    if words[-1] in lexicon.ROLES:
+        return one.tags >= ROLE_TAGS
+    return one.tags >= ROLE_TAGS and one.placed == 0
+
+
+def is_full(form: str) -> bool:
+    return len(parse(form)[1]) > 1
+
+
+def parse(form: str) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """Titles and names of a form. A title alone is a name."""
+    words = form.split()
+    titles = [word for word in words[:-1] if word in lexicon.TITLES]
+    return tuple(titles), tuple(words[len(titles) :])
