@@ -1,5 +1,7 @@
 from collections.abc import Iterable
 
+import pytest
+
 from afterdraft.whole.cast import Cast, Person, find_cast
 from tests.reading.hand import scenes
 
@@ -35,6 +37,34 @@ def test_husband_and_wife_stay_two() -> None:
 def test_a_nickname_is_its_owner() -> None:
     found = cast(["William Pike came in.", "“Sit,” said Bill.", "“No,” said Ada.", "“Yes,” said Bill Pike."])
     assert person(found, "bill") == person(found, "william pike")
+
+
+@pytest.mark.parametrize(
+    ("name", "short"),
+    [("Archibald", "Archie"), ("Beatrice", "Trixie"), ("Cecilia", "Cissie"), ("Theodore", "Ted"), ("Sophia", "Sophy")],
+)  # common knowledge of English names
+def test_short_forms_that_are_no_beginnings(name: str, short: str) -> None:
+    found = cast([f"{name} Pike came in.", f"“Sit,” said {short}.", "“No,” said Wren.", f"“Yes,” said {short} Pike."])
+    assert person(found, short.lower()) == person(found, f"{name.lower()} pike")
+
+
+def test_two_joined_by_and_are_two_though_one_could_be_short_for_the_other() -> None:
+    found = cast(
+        ["William and Bill came in.", "“Sit,” said William.", "“No,” said Bill.", "Then William and Bill sat."],
+        ["“Yes,” said William.", "“Why?” said Bill."],
+    )
+    assert person(found, "william") != person(found, "bill")
+
+
+@pytest.mark.parametrize("word", ["Majesty", "Dearest", "Lordship"])
+def test_forms_of_address_are_nobody(word: str) -> None:
+    found = cast([f"“Sit, your {word},” said Ada. “So, {word}, sit.”", f"“No, {word},” said Ada. “Your {word} sat.”"])
+    assert [one.name for one in found.people] == ["ada"]
+
+
+def test_a_word_that_only_begins_sentences_is_nobody() -> None:
+    found = cast(["“Sit,” said Ada. Fiasco. Then Ada sat.", "Fiasco was there. Fiasco came in.", "“No,” said Ada."])
+    assert "fiasco" not in found.by_form
 
 
 def test_somebody_known_by_a_role_only_is_a_person() -> None:
