@@ -1,10 +1,10 @@
-"""What the writer has said of the cast, as reading takes it."""
+"""What the writer has said of the cast and places, as reading takes it."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from afterdraft.desk.cast import Known, SaidBy
 from afterdraft.reading.mentions import form
-from afterdraft.whole.given import Given, GivenPerson, Said
+from afterdraft.whole.given import Given, GivenPerson, GivenPlace, Said
 from afterdraft.work.ports import Book
 
 Place = tuple[int, int]  # of a paragraph: its scene, and its place among the scene's story paragraphs
@@ -19,6 +19,8 @@ def given(book: Book, draft: str, where: Mapping[int, Place]) -> Given:
         people=people,
         nobody=book.no_names("person") | (places - theirs),  # a place of hers is no person, unless she says that too
         speakers=dict(_speakers(book.said_by(draft), where)),
+        places=tuple(_places(book.known("place"))),
+        nowhere=book.no_names("place"),
     )
 
 
@@ -31,6 +33,15 @@ def _people(known: Iterable[Known]) -> tuple[GivenPerson, ...]:
         taken.update(forms)
         people.append(GivenPerson(one.id, one.name, forms, one.gender, one.narrator))
     return tuple(people)
+
+
+def _places(known: Iterable[Known]) -> Iterator[GivenPlace]:
+    """A name that two of them have is the first one's."""
+    taken: set[str] = set()
+    for one in known:
+        forms = tuple(name for name in dict.fromkeys(map(form, one.names)) if name and name not in taken)
+        taken.update(forms)
+        yield GivenPlace(one.id, one.name, forms)
 
 
 def _speakers(said: Iterable[SaidBy], where: Mapping[int, Place]) -> Iterable[tuple[Said, str]]:

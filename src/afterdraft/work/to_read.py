@@ -17,14 +17,13 @@ def to_read(book: Book, draft: str, *, model: str) -> Task:
     scenes = outline(division, [0] * len(texts)).scenes
     places = {paragraph: (scene.index, place) for scene in scenes for place, paragraph in enumerate(scene.story)}
     order = {scene.scene.id: scene.index for scene in scenes}
-    times = book.scene_times(draft)
+    times = {order[scene]: words for scene, words in book.scene_times(draft).items() if scene in order}
+    settings = {order[one.scene]: one.place for one in reversed(book.settings(draft)) if one.scene in order}
     return task(
         [scene.scene.id for scene in scenes],
         [[texts[paragraph] for paragraph in scene.story] for scene in scenes],
         [[offsets[paragraph] for paragraph in scene.story] for scene in scenes],
-        replace(
-            given(book, draft, places), times={order[scene]: words for scene, words in times.items() if scene in order}
-        ),
+        replace(given(book, draft, places), times=times, settings=settings),
         model=model,
         heads=headings_over(division, scenes, texts),
     )
