@@ -1,4 +1,5 @@
 from itertools import pairwise
+from unicodedata import category
 
 import pytest
 from hypothesis import given
@@ -79,6 +80,13 @@ def test_one_broken_line_does_not_make_a_scene_of_dashes() -> None:
 
 def test_speech_resumes_in_small_letters_after_no_full_stop() -> None:
     assert spoken("“And this,” he nodded towards the hall, “must take a while.”")[1] == "must take a while."
+
+
+@pytest.mark.parametrize(("opening", "closing"), ["“”", "‘’", "«»"])
+def test_marks_that_open_and_close_are_those_of_the_unicode_standard(opening: str, closing: str) -> None:
+    # Unicode Character Database (UAX #44), General_Category: Pi opens and Pf closes a quotation.
+    assert (category(opening), category(closing)) == ("Pi", "Pf")
+    assert spoken(f"{opening}Sit,{closing} said Ada. {opening}Do.{closing}") == ["Sit,", "Do."]
 
 
 @given(st.lists(st.text(alphabet="“”‘’\"'«»—-.,!? abAB\n", max_size=40), max_size=8))

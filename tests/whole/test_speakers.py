@@ -119,3 +119,29 @@ def test_somebody_who_is_not_of_the_cast_speaks_nothing() -> None:
 def test_what_was_said_of_another_scene_says_nothing_of_this() -> None:
     given = Given(speakers={(1, 0, 4): "ada", (2, 0, 0): "pike"})
     assert said_of(1, given) == {(0, 4): "ada"}
+
+
+ANIMAL = ("“Who?” said the Owl.", "“Oh,” said the Owl.", "So the Owl sat.")
+
+
+def test_an_animal_speaks_as_people_do() -> None:
+    found = who("“Who goes?” said the Owl.", "“I,” said Ada.", "“Why?”", "“Oh.”", known=ANIMAL)
+    assert found == ["owl", "ada", "owl", "ada"]
+
+
+def test_a_letter_that_is_read_out_is_one_persons_to_its_end() -> None:
+    letter = ("Pike wrote: “My dear Ada,", "“I am well.", "“Yours, Pike.”")
+    assert who(*letter, "“Well,” said Ada.", known=PAIR) == ["pike", "pike", "pike", "ada"]
+
+
+def test_a_diary_without_marks_has_nobody_speaking() -> None:
+    facts = scene("3 May. I saw Ada and she asked me to sit.", "I said no.")
+    assert speakers(facts, find_cast([facts, *scenes([PAIR])])) == ()
+
+
+def test_dialogue_by_dashes_goes_by_turns() -> None:
+    assert who("— Sit, said Ada.", "— No, said Pike.", "— Why?", "— Because.") == ["ada", "pike", "ada", "pike"]
+
+
+def test_a_quotation_within_a_quotation_is_its_speakers() -> None:
+    assert who("“He said ‘Never,’ and went,” said Ada.", "“No,” said Pike.") == ["ada", "pike"]
