@@ -129,7 +129,7 @@ def _child() -> None:
 def answers(task: Task, known: Mapping[str, str]) -> Iterator[bytes]:
     """What the child says, line by line: each scene read, its key and facts; at the end, behind `TOLD`, the whole."""
     from afterdraft.reading.keeping import packed, unpacked
-    from afterdraft.whole.told import told_in_place
+    from afterdraft.whole.told import RECIPE, told_in_place
 
     scenes = []
     for key, paragraphs in zip(task.keys, task.texts, strict=True):
@@ -139,7 +139,7 @@ def answers(task: Task, known: Mapping[str, str]) -> Iterator[bytes]:
             yield json.dumps([key, facts]).encode()
         scenes.append(unpacked(facts))
     told = told_in_place(scenes, places=task.places, texts=task.texts, given=task.given, heads=task.heads)
-    form = told | {"scenes": list(task.ids)}
+    form = told | {"scenes": list(task.ids), "recipe": RECIPE}
     yield TOLD + json.dumps(form, ensure_ascii=False, separators=(",", ":")).encode()
 
 

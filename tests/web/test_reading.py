@@ -13,6 +13,7 @@ from afterdraft.store.opening import begin_book
 from afterdraft.web.reading import Progress, Reading, State
 from afterdraft.web.reading_words import told
 from afterdraft.whole.task import Task
+from afterdraft.whole.told import RECIPE
 from afterdraft.work.add_known import add_known
 from afterdraft.work.bring_draft import bring_draft
 from afterdraft.work.join_scenes import join_scenes
@@ -20,6 +21,7 @@ from afterdraft.work.split_scene import split_scene
 from tests.store import sample
 from tests.store.sample import begun
 
+WHEN = {"earliest": None, "latest": None, "part_of_day": None, "flashback": False}
 WAIT = 5.0  # seconds until a thread has surely done what it does in hundredths
 
 
@@ -57,15 +59,18 @@ class Run:
                 return None
             on_scene(key, json.dumps(list(paragraphs)))
             mine.append(paragraphs[0][:3])
-        nothing: dict[str, list[object]] = {"named": [], "said": []}
+        nothing: dict[str, list[object]] = {"named": [], "said": [], "times": []}
         return json.dumps(
             {
                 "people": [],
                 "appearances": [],
                 "measures": [{"words": len(text)} for text in task.texts],
                 "in_place": [nothing] * len(task.ids),
+                "scene_times": [WHEN] * len(task.ids),
+                "places": [],
                 "unmet": [],
                 "scenes": list(task.ids),
+                "recipe": RECIPE,
             }
         )
 
@@ -236,6 +241,13 @@ def test_switched_off_it_reads_nothing_until_she_asks(book: BookFile, child: Chi
 )
 def test_what_is_said_of_it(progress: Progress, sentence: str) -> None:
     assert told(progress) == sentence
+
+
+def test_what_an_earlier_program_told_is_not_shown(book: BookFile, reading: Reading) -> None:
+    (draft,) = book.drafts()
+    book.keep_whole(draft.id, "a key", json.dumps({"recipe": RECIPE - 1, "people": [{"id": "x"}]}))
+    assert reading.told(book, draft.id).people == {}
+    assert until(reading, book, "done").scenes_done == 3
 
 
 def settled(reading: Reading, book: BookFile, draft: str, *, scenes: int) -> None:

@@ -15,6 +15,7 @@ from afterdraft.web.reading import Progress, Reading
 from afterdraft.web.reading_words import told as sentence
 from afterdraft.web.told import InScene, ReadPerson, Speech, Told
 from afterdraft.web.view import BookView
+from afterdraft.web.when import when_told
 from afterdraft.work.finding import called
 from afterdraft.work.found import Found, of_known
 
@@ -37,6 +38,17 @@ class PersonHere:
 
 
 @dataclass(frozen=True, slots=True)
+class PlaceHere:
+    """Where a scene happens."""
+
+    id: str  # of her row, or given by reading
+    name: str
+    hers: bool
+    read: bool
+    mark: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class FactsHere:
     """For the side of a scene's card."""
 
@@ -45,6 +57,8 @@ class FactsHere:
     measures: Mapping[str, Any]  # as the published form has them; empty as long as nothing was read
     progress: Progress
     told: str  # how far reading is, "" where there is nothing to say
+    places: tuple[PlaceHere, ...] = ()
+    when: str = ""  # as read, in words
 
     @property
     def viewpoints(self) -> int:
@@ -63,6 +77,8 @@ def facts_here(request: Request, seen: BookView, shown: SceneView) -> FactsHere:
         people=people_by_scene(seen, told).get(shown.scene.id, ()),
         time=seen.book.scene_times(seen.draft.id).get(shown.scene.id, ""),
         measures=told.of(shown.scene.id).measures,
+        places=places_by_scene(seen, told).get(shown.scene.id, ()),
+        when=when_told(told.of(shown.scene.id).when),
     )
 
 
@@ -92,6 +108,46 @@ def people_by_scene(seen: BookView, told: Told) -> dict[str, tuple[PersonHere, .
         )
         for scene in seen.outline.scenes
     }
+
+
+def places_by_scene(seen: BookView, told: Told) -> dict[str, tuple[PlaceHere, ...]]:
+    """Where each scene happens: as she says, else as read."""
+    known = {one.id: one for one in seen.book.known("place")}
+    absent = seen.book.absent(seen.draft.id)
+    hers: dict[str, list[str]] = {}
+    for one in seen.book.settings(seen.draft.id):
+        hers.setdefault(one.scene, []).append(one.place)
+    found: dict[str, tuple[PlaceHere, ...]] = {}
+    for scene in (view.scene.id for view in seen.outline.scenes):
+        read = [_row_of(told.places[place].name, place, known) for place in told.of(scene).settings]
+        ids = dict.fromkeys(hers.get(scene) or [place for place in read if (scene, place) not in absent])
+        found[scene] = tuple(
+            PlaceHere(
+                place,
+                known[place].name if place in known else told.places[place].name,
+                place in hers.get(scene, ()),
+                place in read,
+                known[place].mark if place in known else "",
+            )
+            for place in ids
+        )
+    return found
+
+
+def _row_of(name: str, id: str, known: Mapping[str, Known]) -> str:
+    """The row of hers that a place of reading is, by its name; else what reading calls it."""
+    row = None if id in known else called(known.values(), name)
+    return row.id if row else id
+
+
+def found_place(seen: BookView, told: Told, id: str) -> Found:
+    """A place by its id as a page has it. Raises `Missing`."""
+    for known in seen.book.known("place"):
+        if known.id == id:
+            return of_known(known)
+    if id in told.places:
+        return Found(told.places[id].name)
+    raise Missing("This place")
 
 
 def rows_of(told: Told, known: Iterable[Known]) -> dict[str, str]:
@@ -135,7 +191,7 @@ def _merged(
 
 
 def highlights(seen: BookView, told: Told, shown: SceneView, wanted: frozenset[str]) -> dict[int, tuple[Stretch, ...]]:
-    """By paragraph of the file, what she wants to see in the text: "people", "speech"."""
+    """By paragraph of the file, what she wants to see in the text: "people", "speech", "times"."""
     made: dict[int, list[Stretch]] = {}
     here = told.of(shown.scene.id)
     known = {one.id: one for one in seen.book.known("person")}
@@ -143,6 +199,10 @@ def highlights(seen: BookView, told: Told, shown: SceneView, wanted: frozenset[s
         for place, _ in here.named:
             if place.paragraph < len(shown.story):
                 made.setdefault(shown.story[place.paragraph], []).append(Stretch(place.start, place.end, "person"))
+    if "times" in wanted:
+        for place in here.times:
+            if place.paragraph < len(shown.story):
+                made.setdefault(shown.story[place.paragraph], []).append(Stretch(place.start, place.end, "time"))
     if "speech" in wanted:
         for one in here.speech:
             if one.place.paragraph < len(shown.story):

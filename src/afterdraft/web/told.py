@@ -1,10 +1,11 @@
 """What reading told of a book, by scene and by person, for the pages."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
 from afterdraft.desk.cast import Gender, Presence
+from afterdraft.whole.told import RECIPE
 
 _HOW: Mapping[str, Presence] = {"point of view": "viewpoint", "on page": "on page", "mentioned": "mentioned"}
 
@@ -49,17 +50,40 @@ class Speech:
 
 
 @dataclass(frozen=True, slots=True)
+class When:
+    """When a scene happens, as read: EDTF dates, "" where nothing is known."""
+
+    earliest: str = ""
+    latest: str = ""
+    part_of_day: str = ""
+    flashback: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class ReadScene:
     people: tuple[InScene, ...] = ()
     named: tuple[tuple[Place, str], ...] = ()  # where who is named
     speech: tuple[Speech, ...] = ()
+    times: tuple[Place, ...] = ()  # where the text says when
+    when: When = When()
+    settings: tuple[str, ...] = ()  # ids of the places it is set in
     measures: Mapping[str, Any] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class ReadPlace:
+    """Where scenes are set."""
+
+    id: str  # of her row, or given by reading
+    name: str
+    scenes: tuple[str, ...]  # ids
 
 
 @dataclass(frozen=True, slots=True)
 class Told:
     people: Mapping[str, ReadPerson]  # by id, those named most first
     scenes: Mapping[str, ReadScene]  # by id
+    places: Mapping[str, ReadPlace] = field(default_factory=dict)  # by id, those of most scenes first
     unmet: frozenset[str] = frozenset()  # names of hers, as compared, that stand nowhere in the draft
 
     def of(self, scene: str) -> ReadScene:
@@ -70,23 +94,40 @@ NOTHING = Told({}, {})
 
 
 def told_of(form: Mapping[str, Any]) -> Told:
-    """Of what `afterdraft.alongside` answered."""
+    """Of what `afterdraft.alongside` answered; nothing where an earlier program kept it, which told otherwise."""
+    if form.get("recipe") != RECIPE:
+        return NOTHING
     ids: list[str] = form["scenes"]
     people: dict[str, list[InScene]] = {one: [] for one in ids}
     for one in form["appearances"]:
         scene = ids[one["scene"]]
         how = _HOW[one["as"]]
         people[scene].append(InScene(scene, one["person"], how, one["mentions"], one["words_spoken"]))
+    places = {one["id"]: _place(one, ids) for one in form["places"]}
     scenes = {
         scene: ReadScene(
             people=tuple(people[scene]),
             named=tuple((Place(*place), person) for *place, person in here["named"]),
             speech=tuple(Speech(Place(*row[:3]), *row[3:]) for row in here["said"]),
+            times=tuple(Place(*row[:3]) for row in here["times"]),
+            when=_when(when),
+            settings=tuple(place.id for place in places.values() if scene in place.scenes),
             measures=measures,
         )
-        for scene, here, measures in zip(ids, form["in_place"], form["measures"], strict=True)
+        for scene, here, when, measures in zip(
+            ids, form["in_place"], form["scene_times"], form["measures"], strict=True
+        )
     }
-    return Told({one["id"]: _person(one) for one in form["people"]}, scenes, frozenset(form["unmet"]))
+    by_id = {one["id"]: _person(one) for one in form["people"]}
+    return Told(by_id, scenes, places, frozenset(form["unmet"]))
+
+
+def _when(form: Mapping[str, Any]) -> When:
+    return When(form["earliest"] or "", form["latest"] or "", form["part_of_day"] or "", form["flashback"])
+
+
+def _place(form: Mapping[str, Any], ids: Sequence[str]) -> ReadPlace:
+    return ReadPlace(form["id"], form["name"], tuple(ids[scene] for scene in form["scenes"]))
 
 
 def _person(form: Mapping[str, Any]) -> ReadPerson:

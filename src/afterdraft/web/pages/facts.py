@@ -10,7 +10,7 @@ from starlette.responses import Response
 from afterdraft.desk.cast import PRESENCES, KnownKind
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.web.body import form, text
-from afterdraft.web.facts_here import found, read_of, speech_at
+from afterdraft.web.facts_here import found, found_place, read_of, speech_at
 from afterdraft.web.passages import passages
 from afterdraft.web.render import back, book_of, go
 from afterdraft.web.told import Told
@@ -22,7 +22,7 @@ from afterdraft.work.join_found import join_found
 from afterdraft.work.keep_found import keep_found
 from afterdraft.work.part_name import part_name
 from afterdraft.work.refuse_name import allow_name, refuse_name
-from afterdraft.work.say_present import How, say_present
+from afterdraft.work.say_present import How, say_present, say_setting
 from afterdraft.work.say_speaker import say_speaker
 from afterdraft.work.set_scene_time import set_scene_time
 from afterdraft.work.tell_of_person import follow_speech, tell_gender, tell_narrator
@@ -116,6 +116,13 @@ def _present(asked: _Asked) -> str:
     return ""
 
 
+def _setting(asked: _Asked) -> str:
+    """The scene `code` happens in `where`; not, where `there` is 0."""
+    where = found_place(asked.seen, asked.told, asked.text("where"))
+    say_setting(asked.seen.book, asked.scene, where, there=asked.text("there") != "0")
+    return ""
+
+
 def _time(asked: _Asked) -> str:
     """The scene `code` happens when `words` say."""
     set_scene_time(asked.seen.book, asked.scene, asked.text("words"))
@@ -145,6 +152,7 @@ ACTS: dict[str, Callable[[_Asked], str]] = {
     "narrator": _narrator,
     "follow": _follow,
     "present": _present,
+    "setting": _setting,
     "time": _time,
     "speaker": _speaker,
 }

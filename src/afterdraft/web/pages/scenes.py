@@ -18,7 +18,7 @@ from afterdraft.web.suggesting import Perhaps, perhaps
 from afterdraft.web.view import BookView, chapter_title, view
 
 SECTION = 40  # paragraphs in one section of a long scene; sections out of sight are not laid out
-SHOWN = frozenset({"people", "speech"})
+SHOWN = frozenset({"people", "speech", "times"})
 LONG = 300  # paragraphs from which a scene counts as long
 
 
@@ -56,7 +56,7 @@ class ScenePage:
     after: Neighbour | None
     next_unwritten: Neighbour | None
     facts: FactsHere
-    show: frozenset[str] = frozenset()  # what of the facts is shown in the text: "people", "speech"
+    show: frozenset[str] = frozenset()  # what of the facts is shown in the text: "people", "speech", "times"
     perhaps: Mapping[int, Perhaps] = field(default_factory=dict)  # where a scene may begin unmarked, by paragraph
 
     @property
