@@ -40,6 +40,22 @@ def passages(part: Part) -> list[Passage]:
     return [_passage(one) for one in _documents() if one["id"] in names]
 
 
+def named(passage: Passage) -> tuple[frozenset[tuple[int, int]], frozenset[tuple[int, int]]]:
+    """Paragraph and end of everybody who is meant by name or noun, and of those meant by name."""
+    document = next(one for one in _documents() if one["id"] == passage.id)
+    ends = [(paragraph, end) for paragraph, _, end in passage.words]
+    proper = (
+        last
+        for cluster in document["clusters"]
+        for _, last, kind, how in cluster["mentions"]
+        if (kind, how) == ("PER", "PROP")
+    )
+    return (
+        frozenset(ends[last] for _, last, kind in document["entities"] if kind == "PER"),
+        frozenset(ends[last] for last in proper),
+    )
+
+
 @cache
 def _split() -> dict[str, list[str]]:
     found: dict[str, list[str]] = json.loads((FOLDER / "split.json").read_text("utf-8"))

@@ -4,6 +4,7 @@ from collections import Counter
 from collections.abc import Callable, Sequence
 from itertools import chain
 
+from bench.reading.litbank import Named, people_named
 from bench.reading.novels import titles
 from bench.reading.run import Answer, Result, measured
 from bench.reading.score import Found, calibration, f1, surest_half
@@ -21,6 +22,7 @@ KINDS = ("Explicit", "Anaphoric", "Implicit")
 def measure(*, full: bool) -> Section:
     results = list(measured())
     report = [result for result in results if result.half == "report"]
+    names = people_named("test")
     return Section(
         title="Reading: speech and cast",
         corpus=(
@@ -28,7 +30,7 @@ def measure(*, full: bool) -> Section:
             "that only reports ([how they are halved, and what is counted](reading/README.md)). Figures in the "
             "table are of that half; nothing is tuned for a book."
         ),
-        figures=tuple(figures(report)),
+        figures=(*figures(report), *_names(names)),
         lines=(*_halves(results), "", *novels(results), "", *_confusions(results)),
     )
 
@@ -54,6 +56,14 @@ def figures(results: Sequence[Result]) -> list[Figure]:
             "a book",
             note="an upper bound of non-people (target 2): the corpus lists those who speak or are spoken of in speech",
         ),
+    ]
+
+
+def _names(names: Named) -> list[Figure]:
+    where = f"LitBank's test passages, about 2,000 words each, read alone; {names.held} held, {names.people} known"
+    return [
+        Figure("names held for people, that are people's", names.right / max(1, names.held), note=where),
+        Figure("names of people, that are held for people's", names.met / max(1, names.people), note=where),
     ]
 
 
