@@ -72,18 +72,17 @@ class ReadScene:
 
 @dataclass(frozen=True, slots=True)
 class ReadPlace:
-    """Where scenes are set."""
-
     id: str  # of her row, or given by reading
     name: str
-    scenes: tuple[str, ...]  # ids
+    scenes: tuple[str, ...]  # ids of those it is named in
+    settings: tuple[str, ...]  # ids of those it is the place of
 
 
 @dataclass(frozen=True, slots=True)
 class Told:
     people: Mapping[str, ReadPerson]  # by id, those named most first
     scenes: Mapping[str, ReadScene]  # by id
-    places: Mapping[str, ReadPlace] = field(default_factory=dict)  # by id, those of most scenes first
+    places: Mapping[str, ReadPlace] = field(default_factory=dict)  # by id
     unmet: frozenset[str] = frozenset()  # names of hers, as compared, that stand nowhere in the draft
 
     def of(self, scene: str) -> ReadScene:
@@ -111,7 +110,7 @@ def told_of(form: Mapping[str, Any]) -> Told:
             speech=tuple(Speech(Place(*row[:3]), *row[3:]) for row in here["said"]),
             times=tuple(Place(*row[:3]) for row in here["times"]),
             when=_when(when),
-            settings=tuple(place.id for place in places.values() if scene in place.scenes),
+            settings=tuple(place.id for place in places.values() if scene in place.settings),
             measures=measures,
         )
         for scene, here, when, measures in zip(
@@ -127,7 +126,8 @@ def _when(form: Mapping[str, Any]) -> When:
 
 
 def _place(form: Mapping[str, Any], ids: Sequence[str]) -> ReadPlace:
-    return ReadPlace(form["id"], form["name"], tuple(ids[scene] for scene in form["scenes"]))
+    scenes, settings = (tuple(ids[scene] for scene in form[key]) for key in ("scenes", "settings"))
+    return ReadPlace(form["id"], form["name"], scenes, settings)
 
 
 def _person(form: Mapping[str, Any]) -> ReadPerson:

@@ -13,7 +13,7 @@ from afterdraft.reading.place import Place
 from afterdraft.whole.given import NOTHING, Given
 
 WEIGHTS: Mapping[str, float] = {"heads": 6, "in": 2, "to": 2, "from": 0.5, "": 0.5}
-# how much a mention tells that a scene is set there; common practice, tried by eye on the demonstration book
+# how much a mention tells that a scene is set there; set by hand, not measured
 SPOKEN = 0.1  # of a mention in speech: people mostly talk of elsewhere
 EARLY, EARLIER = 3, 2.0  # in the first paragraphs a mention tells more
 LEAST = 2.0  # evidence from which a scene has a setting

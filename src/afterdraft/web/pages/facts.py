@@ -27,8 +27,6 @@ from afterdraft.work.say_speaker import say_speaker
 from afterdraft.work.set_scene_time import set_scene_time
 from afterdraft.work.tell_of_person import follow_speech, tell_gender, tell_narrator
 
-PERSON: KnownKind = "person"
-
 
 @dataclass(frozen=True, slots=True)
 class _Asked:
@@ -40,7 +38,13 @@ class _Asked:
         return text(self.posted, name).strip()
 
     def who(self, name: str = "who") -> Found:
-        return found(self.seen, self.told, self.text(name))
+        """Somebody, or a place."""
+        return (found_place if self.kind == "place" else found)(self.seen, self.told, self.text(name))
+
+    @property
+    def kind(self) -> KnownKind:
+        """What it is about: a person, unless the form says a place."""
+        return "place" if self.text("kind") == "place" else "person"
 
     @property
     def scene(self) -> str:
@@ -64,28 +68,28 @@ def correct(request: Request) -> Response:
 def _keep(asked: _Asked) -> str:
     """`who`; `name` calls them otherwise."""
     name = asked.text("name")
-    return keep_found(asked.seen.book, PERSON, asked.who(), name=named(name, THINGS[PERSON]) if name else "")
+    return keep_found(asked.seen.book, asked.kind, asked.who(), name=named(name, THINGS[asked.kind]) if name else "")
 
 
 def _join(asked: _Asked) -> str:
     """`who` is the same as `into`."""
-    return join_found(asked.seen.book, PERSON, into=asked.who("into"), of=asked.who())
+    return join_found(asked.seen.book, asked.kind, into=asked.who("into"), of=asked.who())
 
 
 def _part(asked: _Asked) -> str:
     """`name` is not one of `who`'s."""
-    return part_name(asked.seen.book, PERSON, asked.who(), asked.text("name"))
+    return part_name(asked.seen.book, asked.kind, asked.who(), asked.text("name"))
 
 
 def _refuse(asked: _Asked) -> str:
-    """`who` is no person."""
-    refuse_name(asked.seen.book, PERSON, asked.who())
+    """`who` is no person, or no place."""
+    refuse_name(asked.seen.book, asked.kind, asked.who())
     return ""
 
 
 def _allow(asked: _Asked) -> str:
-    """`name` is a person after all."""
-    allow_name(asked.seen.book, PERSON, asked.text("name"))
+    """`name` is a person, or a place, after all."""
+    allow_name(asked.seen.book, asked.kind, asked.text("name"))
     return ""
 
 

@@ -10,11 +10,11 @@ from starlette.responses import Response
 from afterdraft.desk.cast import Carried, Known, KnownKind, Presence
 from afterdraft.manuscript.outline import SceneView
 from afterdraft.reading.mentions import form
-from afterdraft.web.facts_here import FactsHere, people_by_scene, progress_of, read_of, rows_of
+from afterdraft.web.facts_here import FactsHere, people_by_scene, places_by_scene, progress_of, read_of, rows_of
 from afterdraft.web.render import book_of, frame, many, render
-from afterdraft.web.told import NOTHING, ReadPerson, Told
+from afterdraft.web.told import NOTHING, ReadPerson, ReadPlace, Told
 from afterdraft.web.view import BookView, view
-from afterdraft.work.finding import alike
+from afterdraft.work.finding import alike, called
 
 OFTEN = 2  # scenes from which somebody whom only reading knows is shown at once
 OFTEN_SAID = 50  # or words that they speak
@@ -65,6 +65,14 @@ class FoundRow:
 
 
 @dataclass(frozen=True, slots=True)
+class PlaceRow:
+    """A place that only reading knows."""
+
+    place: ReadPlace
+    scenes: tuple[SceneName, ...]  # that it is the place of
+
+
+@dataclass(frozen=True, slots=True)
 class PeoplePage:
     view: BookView
     groups: tuple[tuple[KnownKind, str, str, tuple[KnownRow, ...]], ...]
@@ -72,10 +80,18 @@ class PeoplePage:
     joining: str  # id of the row that is to be joined to another
     again: str  # a name that is taken, and was asked for all the same
     again_kind: str
+    places: tuple[PlaceRow, ...] = ()  # those of most scenes first
+    nowhere: tuple[str, ...] = ()  # names that she said are no place's
     found: tuple[FoundRow, ...] = ()  # those named most first
     seldom: tuple[FoundRow, ...] = ()  # the others
     nobody: tuple[str, ...] = ()  # names that she said are no person's
     facts: FactsHere | None = None  # how far reading is
+
+    @property
+    def all_places(self) -> tuple[tuple[str, str], ...]:
+        """Id and name of every place, hers first."""
+        hers = [(row.known.id, row.known.name) for kind, _, _, rows in self.groups if kind == "place" for row in rows]
+        return (*hers, *((row.place.id, row.place.name) for row in self.places))
 
     @property
     def all_people(self) -> tuple[tuple[str, str], ...]:
@@ -119,10 +135,12 @@ def people_page(
         found=tuple(often),
         seldom=tuple(row for row in found if row not in often),
         nobody=tuple(sorted(seen.book.no_names("person"))),
+        places=tuple(_found_places(seen, told, places)),
+        nowhere=tuple(sorted(seen.book.no_names("place"))),
         facts=facts,
         groups=(
             ("person", "People", "The cast: who is in the book.", _people(seen, cast, told, here)),
-            ("place", "Places", "Where it happens.", _places(seen, places)),
+            ("place", "Places", "Where it happens.", _places(seen, places, told)),
         ),
         opened=opened,
         joining=joining,
@@ -179,13 +197,25 @@ def _shown(scenes: Mapping[Presence, list[SceneName]]) -> tuple[tuple[tuple[str,
     return shown, sum(map(len, scenes.values()))
 
 
-def _places(seen: BookView, places: tuple[Known, ...]) -> tuple[KnownRow, ...]:
+def _found_places(seen: BookView, told: Told, places: tuple[Known, ...]) -> list[PlaceRow]:
+    """Places that scenes are set in, or that several name, and that are none of hers."""
+    names, hers = _names(seen), {one.id for one in places}
+    free = [
+        one
+        for one in told.places.values()
+        if one.id not in hers and not called(places, one.name) and (one.settings or len(one.scenes) >= OFTEN)
+    ]
+    free.sort(key=lambda one: (-len(one.settings), -len(one.scenes), one.name))
+    return [PlaceRow(one, tuple(names[scene] for scene in one.settings if scene in names)) for one in free[:MOST]]
+
+
+def _places(seen: BookView, places: tuple[Known, ...], told: Told) -> tuple[KnownRow, ...]:
     names = _names(seen)
-    settings = seen.book.settings(seen.draft.id)
+    here = places_by_scene(seen, told)
     all_drafts = Counter(one.place for draft in seen.book.drafts() for one in seen.book.settings(draft.id))
     rows = []
     for place in places:
-        scenes = tuple(names[one.scene] for one in settings if one.place == place.id)
+        scenes = tuple(names[scene] for scene, several in here.items() if any(one.id == place.id for one in several))
         goes = _goes(all_drafts[place.id])
         shown = (("", scenes),) if scenes else ()
         rows.append(KnownRow(place, shown, len(scenes), (), (), _namesakes(places, place), goes))
