@@ -8,8 +8,8 @@ from afterdraft.reading import lexicon
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.book import BookRead, genders
 from afterdraft.whole.speakers import Spoken
-from afterdraft.whole.traits_pronouns import antecedents
 from afterdraft.whole.tellers import told_in
+from afterdraft.whole.traits_pronouns import antecedents
 from afterdraft.whole.turns import meant
 
 BY_NAME = 0.9  # chosen by hand
