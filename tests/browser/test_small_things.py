@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from tests.browser.walk import bring_in, saved, summary
+from tests.browser.walk import MANUSCRIPT, bring_in, saved, summary
 from tests.server import Server, running
 
 pytestmark = pytest.mark.browser
@@ -32,7 +32,7 @@ def test_a_note_is_written_reworded_done_and_opened_again(page: Page) -> None:
 
 
 def test_first_words_are_put_away_and_brought_back(page: Page) -> None:
-    bring_in(page)
+    bring_in(page, MANUSCRIPT)
     words = page.get_by_text("Look down the beginnings")
     expect(words).to_be_visible()
     page.get_by_role("button", name="Put away").click()
