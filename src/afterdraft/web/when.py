@@ -36,8 +36,7 @@ def day_told(date: str) -> str:
 
 
 def _days(earliest: str, latest: str) -> str:
-    if earliest and latest and earliest != latest:
-        return f"between {day_told(earliest)} and {day_told(latest)}"
-    if earliest == latest:
-        return day_told(earliest) if earliest else ""
-    return f"from {day_told(earliest)}" if earliest else f"until {day_told(latest)}"
+    """Of a day known on one side only nothing is said: before the first date of a book everything is before it."""
+    if not (earliest and latest):
+        return ""
+    return day_told(earliest) if earliest == latest else f"between {day_told(earliest)} and {day_told(latest)}"
