@@ -16,8 +16,9 @@ from bench.comparison.halves import scenes
 from bench.comparison.revise import revision
 
 Scenes = Sequence[Sequence[str]]
-SIZES = (120_000, 400_000, 1_500_000)  # words
-ROUNDS = 3  # runs, of which the quickest counts: others work on the machine too
+SMALLEST = 120_000  # words
+ROUNDS = {SMALLEST: 9, 400_000: 3, 1_500_000: 1}  # runs, of which the quickest counts: others work on the machine too
+WORST_ROUNDS = 3
 OTHERS = {
     "wdiff": ("wdiff",),
     "git diff --word-diff": ("git", "diff", "--no-index", "--word-diff"),
@@ -28,42 +29,62 @@ import json, os, subprocess, sys, time
 before = time.perf_counter()
 child = subprocess.Popen(sys.argv[1:], stdout=subprocess.DEVNULL)
 usage = os.wait4(child.pid, 0)[2]
-print(json.dumps({"seconds": time.perf_counter() - before, "peak": usage.ru_maxrss / 1024}), flush=True)
+seconds = time.perf_counter() - before
+worked = usage.ru_utime + usage.ru_stime
+print(json.dumps({"seconds": seconds, "processor": worked, "peak": usage.ru_maxrss / 1024}), flush=True)
 os._exit(0)
 """
 
 
 @dataclass(frozen=True, slots=True)
+class Cost:
+    seconds: float
+    processor: float  # seconds of it that the processor worked: what else runs on the machine does not count
+    peak: float  # MB
+
+
+@dataclass(frozen=True, slots=True)
 class Timed:
     name: str
-    seconds: float  # comparing, both drafts in memory
-    whole: float  # the process, from its start to its end
-    peak: float  # MB
-    others: dict[str, tuple[float, float]]  # seconds and MB of each that is installed
+    ours: Cost  # comparing, both drafts in memory
+    whole: float  # seconds of the process, from its start to its end
+    others: dict[str, Cost]  # of each that is installed
 
 
-def timed(name: str, old: Scenes, new: Scenes, *, others: bool = True, rounds: int = ROUNDS) -> Timed:
+def timed(name: str, old: Scenes, new: Scenes, rounds: int, *, others: bool = True) -> Timed:
+    """In each round first ours, then the others, so that all meet the same machine."""
+    known = {other: command for other, command in OTHERS.items() if others and shutil.which(command[0])}
+    ours: list[tuple[Cost, float]] = []
+    beside: dict[str, list[Cost]] = {other: [] for other in known}
     with tempfile.TemporaryDirectory() as folder:
         files = [_written(Path(folder) / side, draft) for side, draft in (("old.txt", old), ("new.txt", new))]
-        ours = [_ours(files) for _ in range(rounds)]
-        beside = {
-            other: min(_other([*command, *files]) for _ in range(rounds))
-            for other, command in OTHERS.items()
-            if others and shutil.which(command[0])
-        }
-    best = min(ours)
-    return Timed(name, *best, beside)
+        for _ in range(rounds):
+            ours.append(_ours(files))
+            for other, command in known.items():
+                beside[other].append(_told([sys.executable, "-c", LAUNCH, *command, *files]))
+    return Timed(
+        name,
+        _best([cost for cost, _ in ours]),
+        min(whole for _, whole in ours),
+        {other: _best(costs) for other, costs in beside.items()},
+    )
 
 
-def pairs() -> list[tuple[str, Scenes, Scenes]]:
-    """Revisions of each size, scenes moved, cut, split, joined and worked on."""
-    return [(f"{size:,} words", *_revised(size)) for size in SIZES]
+def _best(costs: Sequence[Cost]) -> Cost:
+    return Cost(
+        min(cost.seconds for cost in costs), min(cost.processor for cost in costs), max(cost.peak for cost in costs)
+    )
+
+
+def pairs() -> list[tuple[str, Scenes, Scenes, int]]:
+    """Revisions of each size, scenes moved, cut, split, joined and worked on; and how often they are timed."""
+    return [(f"{size:,} words", *_revised(size), rounds) for size, rounds in ROUNDS.items()]
 
 
 def worst() -> list[tuple[str, Scenes, Scenes]]:
     """What a comparison can stumble over, at 120,000 words."""
-    old, new = _revised(SIZES[0])
-    other = _book(SIZES[0], skip=SIZES[0] + 60_000)
+    old, new = _revised(SMALLEST)
+    other = _book(SMALLEST, skip=SMALLEST + 60_000)
     first, second = ([[" ".join(" ".join(scene) for scene in draft)]] for draft in (old, new))
     return [
         ("unrelated drafts", old, other),
@@ -102,19 +123,15 @@ def _written(path: Path, draft: Scenes) -> str:
     return str(path)
 
 
-def _ours(files: Sequence[str]) -> tuple[float, float, float]:
+def _ours(files: Sequence[str]) -> tuple[Cost, float]:
     before = time.perf_counter()
-    told = _told([sys.executable, "-m", "bench.comparison.child", *files])
-    return told["seconds"], time.perf_counter() - before, told["peak"]
+    cost = _told([sys.executable, "-m", "bench.comparison.child", *files])
+    return cost, time.perf_counter() - before
 
 
-def _other(command: Sequence[str]) -> tuple[float, float]:
-    """Seconds and MB. A small process starts it, since a child's highest memory counts from that of its parent."""
-    told = _told([sys.executable, "-c", LAUNCH, *command])
-    return told["seconds"], told["peak"]
-
-
-def _told(command: Sequence[str]) -> dict[str, float]:
+def _told(command: Sequence[str]) -> Cost:
+    """What a process that measures says of it. A small one starts the others: a child's highest memory counts from that
+    of its parent."""
     done = subprocess.run(command, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, check=True)
-    told: dict[str, float] = json.loads(done.stdout)
-    return told
+    told = json.loads(done.stdout)
+    return Cost(told["seconds"], told["processor"], told["peak"])

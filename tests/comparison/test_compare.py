@@ -1,6 +1,10 @@
 """Two drafts compared: hand-made changes, and what holds of any two drafts."""
 
+import os
 import random
+import subprocess
+import sys
+from pathlib import Path
 
 import pytest
 from hypothesis import given
@@ -125,6 +129,36 @@ def test_every_word_and_every_scene_is_accounted_for_once(one: list[list[int]], 
     assert totals.new == sum(len(text.split()) for text in new.paragraphs) == totals.kept + totals.added
     assert totals.moved <= totals.kept
     assert compare(old, new) == found
+
+
+TWICE = """
+import random
+from afterdraft.comparison.compare import compare
+from tests.comparison.test_compare import SYLLABLES, draft
+
+chance = random.Random(5)
+words = [first + last for first in SYLLABLES for last in SYLLABLES][:60]
+line = lambda: " ".join(chance.choice(words) for _ in range(8))
+old, new = ([[line() for _ in range(8)] for _ in range(60)] for _ in range(2))
+found = compare(draft(*old), draft(*new))
+print(len(found.pairs), found.pairs)
+"""
+
+
+def test_it_is_the_same_in_every_process() -> None:
+    """Sets of words are walked in another order in each: drafts of few words, where much is alike by chance."""
+    said = {
+        subprocess.run(
+            [sys.executable, "-c", TWICE],
+            env={**os.environ, "PYTHONHASHSEED": seed, "PYTHONPATH": str(Path(__file__).parents[2])},
+            capture_output=True,
+            encoding="utf-8",
+            check=True,
+        ).stdout
+        for seed in ("1", "2", "3")
+    }
+    assert len(said) == 1
+    assert int(said.pop().split()[0]) > 10
 
 
 @given(texts, texts)

@@ -69,10 +69,10 @@ def _summed(side: Units, homes: Sequence[int], scenes: int) -> list[int]:
 
 
 def _words(side: Units, homes: Sequence[int], scenes: int) -> list[str]:
-    """Each scene's words that are not common."""
+    """Each scene's words, in one string."""
     parts: list[list[str]] = [[] for _ in range(scenes)]
-    for home, key in zip(homes, side.keys, strict=True):
-        parts[home].append(key)
+    for home, words in zip(homes, side.words, strict=True):
+        parts[home].append(words)
     return ["".join(one) for one in parts]
 
 

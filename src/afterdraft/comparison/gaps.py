@@ -35,9 +35,9 @@ def alike_enough(likeness: float, words: int) -> bool:
 
 def likenesses(old: Units, new: Units, gap: Gap) -> Iterator[tuple[int, int, float]]:
     """Old unit, new unit, likeness: all that are alike enough."""
-    there = [new.keys[unit] for unit in gap[1]]
+    there = [new.key(unit) for unit in gap[1]]
     for unit in gap[0]:
-        key, count = old.keys[unit], old.counts[unit]
+        key, count = old.key(unit), old.counts[unit]
         for _, likeness, place in process.extract(
             key, there, scorer=Indel.normalized_similarity, score_cutoff=ALIKE_LONG, limit=None
         ):

@@ -2,6 +2,7 @@
 
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
+from heapq import nsmallest
 from itertools import chain
 
 from rapidfuzz.distance import Indel
@@ -44,15 +45,15 @@ def _found(matching: Matching, old: Sequence[int], new: Sequence[int]) -> Iterat
             sharing = index.get(sign, ())
             if len(sharing) <= CROWD:
                 votes.update(sharing)
-        for other, _ in votes.most_common(TRIED):
-            likeness = Indel.normalized_similarity(first.keys[other], second.keys[unit], score_cutoff=0.3)
+        for other, _ in nsmallest(TRIED, votes.items(), key=lambda vote: (-vote[1], vote[0])):
+            likeness = Indel.normalized_similarity(first.key(other), second.key(unit), score_cutoff=0.3)
             if alike_enough(likeness, min(first.counts[other], second.counts[unit])):
                 yield likeness * matching.weight(other, unit), other, unit
 
 
 def _signs(units: Units, unit: int, counts: Counter[str]) -> set[str]:
     """Rare words, pairs of words that are not common, triples of any: told apart by their lengths."""
-    words, key = units.words[unit], units.keys[unit]
+    words, key = units.words[unit], units.key(unit)
     signs = {words[at : at + 3] for at in range(len(words) - 2)}
     signs.update(key[at : at + 2] for at in range(len(key) - 1))
     signs.update(word for word in key if 0 < counts[word] <= RARE)

@@ -1,5 +1,6 @@
 """Words as single characters, so that a paragraph is a short string and fast string methods count in words."""
 
+import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
 
@@ -7,6 +8,7 @@ COMMONEST = 120  # words left out where likeness is measured: unrelated paragrap
 COMMON_SHARE = 0.001  # of all words: what is rarer is not common, however short the draft
 COMMON_COUNT = 20  # nor what stands there fewer times
 SURROGATES = 0xD800, 0xE000  # code points that no text may hold
+SIGNS = re.compile(r"[\W_]+")  # what is no letter and no digit
 LAST = 0x110000 - (SURROGATES[1] - SURROGATES[0]) - 1  # ids beyond it are given a second time
 
 
@@ -18,7 +20,9 @@ class Lexicon(dict[str, str]):
         self._words: dict[str, str] = {}
 
     def __missing__(self, token: str) -> str:
-        word = "".join(filter(str.isalnum, token.casefold()))
+        word = token.casefold()
+        if not word.isalnum():
+            word = SIGNS.sub("", word)
         self[token] = character = self.character(word) if word else ""
         return character
 

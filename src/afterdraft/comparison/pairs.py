@@ -57,10 +57,12 @@ def _words(side: Units) -> dict[int, int]:
 
 def _similarity(old: str, new: str, kept: int, words: int) -> float:
     """By words; where these are the same, by characters, white space aside."""
-    if old == new or old.split() == new.split():
+    if old == new:
         return 1.0
     if 2 * kept < words:
         return round(2 * kept / words, 4)
+    if old.split() == new.split():
+        return 1.0
     if max(len(old), len(new)) > SPELLED:
         return NEARLY
     return min(NEARLY, round(Indel.normalized_similarity(old, new), 4))

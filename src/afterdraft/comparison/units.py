@@ -2,12 +2,13 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from afterdraft.comparison.lexicon import Lexicon, common
 
 LONG = 1_500  # words: no paragraph of the corpus's novels comes near, and matching slows by the square
 PIECE = 400  # words of a piece where a long paragraph has no sentences either
+FEW = 2  # words that are not common: fewer say nothing
 SENTENCE = re.compile(r"(?<=[.!?…][”’\"')\]])\s+|(?<=[.!?…])\s+")
 
 
@@ -16,37 +17,50 @@ class Units:
     """One draft's units in order, each a string of word characters, never empty."""
 
     words: tuple[str, ...]
-    keys: tuple[str, ...]  # what likeness is measured on: the words that are not common, or all if these are too few
     counts: tuple[int, ...]  # words of each; 0 for a paragraph without any ("* * *" kept as text, "—")
     paragraphs: tuple[int, ...]  # which each lies in
+    common: dict[int, None] = field(repr=False)  # the characters of the commonest words, as `translate` drops them
+    _keys: dict[int, str] = field(default_factory=dict, repr=False, compare=False)
 
     def __len__(self) -> int:
         return len(self.words)
+
+    def key(self, unit: int) -> str:
+        """What likeness is measured on: its words that are not common, or all if these are too few.
+
+        Most units are known again as they are and never asked for it.
+        """
+        known = self._keys.get(unit)
+        if known is None:
+            content = self.words[unit].translate(self.common)
+            self._keys[unit] = known = content if len(content) >= FEW else self.words[unit]
+        return known
 
 
 def units(old: Sequence[str], new: Sequence[str]) -> tuple[Units, Units]:
     """Both drafts' paragraphs as units over one lexicon."""
     lexicon = Lexicon()
-    sides = [list(_pieces(side, lexicon)) for side in (old, new)]
+    known: dict[str, str] = {}  # most paragraphs stand in both drafts: their words are taken once
+    sides = [list(_pieces(side, lexicon, known)) for side in (old, new)]
     dropped = dict.fromkeys(map(ord, common([[words for words, _, _ in side] for side in sides])))
-    first, second = (_units(side, dropped) for side in sides)
+    first, second = (
+        Units(
+            tuple(words for words, _, _ in side),
+            tuple(count for _, count, _ in side),
+            tuple(place for _, _, place in side),
+            dropped,
+        )
+        for side in sides
+    )
     return first, second
 
 
-FEW = 2  # words that are not common: fewer say nothing
-
-
-def _units(pieces: Sequence[tuple[str, int, int]], dropped: dict[int, None]) -> Units:
-    words = tuple(words for words, _, _ in pieces)
-    contents = [one.translate(dropped) for one in words]
-    keys = tuple(content if len(content) >= FEW else full for content, full in zip(contents, words, strict=True))
-    return Units(words, keys, tuple(count for _, count, _ in pieces), tuple(place for _, _, place in pieces))
-
-
-def _pieces(paragraphs: Sequence[str], lexicon: Lexicon) -> Iterator[tuple[str, int, int]]:
+def _pieces(paragraphs: Sequence[str], lexicon: Lexicon, known: dict[str, str]) -> Iterator[tuple[str, int, int]]:
     """Words, how many, and the paragraph."""
     for place, text in enumerate(paragraphs):
-        words = lexicon.words(text)
+        words = known.get(text)
+        if words is None:
+            known[text] = words = lexicon.words(text)
         if not words:
             yield lexicon.character(f"\0{text.strip()}"), 0, place
         elif len(words) <= LONG:
