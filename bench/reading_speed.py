@@ -57,8 +57,8 @@ def measure(*, full: bool) -> Section:
     lines = [
         f"A bare pass took {bare:.1f} s, its start and the loading of the pipeline counted on both sides. "
         f"With a boundary moved {moved.seconds:.2f} s ({moved.seconds / whole.seconds:.3f} of a full reading), "
-        f"with a scene edited {edited.seconds:.2f} s ({edited.seconds / whole.seconds:.3f}): most of it is the loading of "
-        "the pipeline, and what the whole book tells."
+        f"with a scene edited {edited.seconds:.2f} s ({edited.seconds / whole.seconds:.3f}): most of it is the loading "
+        "of the pipeline, and what the whole book tells."
     ]
     if full:
         million = _run(_task(MILLION), {})
