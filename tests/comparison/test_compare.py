@@ -131,6 +131,26 @@ def test_every_word_and_every_scene_is_accounted_for_once(one: list[list[int]], 
     assert compare(old, new) == found
 
 
+def test_a_book_of_short_lines_keeps_them_in_order() -> None:
+    """No line is long enough to be known anywhere, and most stand many times."""
+    chosen = random.Random(2)  # noqa: S311 — the same words each time
+    few = [word(chosen) for _ in range(40)]
+    lines = [" ".join(chosen.choice(few) for _ in range(3)) for _ in range(3000)]
+    changed = [
+        "A new first line.",
+        *lines[:1000],
+        *lines[1010:2200],
+        "One put in.",
+        *lines[2200:-1],
+        "A new last line.",
+    ]
+    found = compare(draft(lines), draft(changed))
+    kept = {(pair.old, pair.new) for pair in found.pairs if pair.similarity == 1}
+    wanted = {(at, at + 1) for at in range(1000)} | {(at, at - 9) for at in range(1010, 2200)}
+    assert len(kept & wanted) >= 0.99 * len(wanted)
+    assert {fate.became for fate in compare(draft(lines), draft(lines)).scenes} == {"same"}
+
+
 TWICE = """
 import random
 from afterdraft.comparison.compare import compare

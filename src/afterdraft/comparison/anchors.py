@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
+from afterdraft.comparison.chain import heaviest
 from afterdraft.comparison.matching import NONE, Matching
 
 ANCHOR = 6  # words of a paragraph that is known again anywhere; shorter ones ("“I don't know,” he said.") are not
@@ -16,10 +17,25 @@ def anchor(matching: Matching) -> None:
     spread(matching)
 
 
+def anchor_within(matching: Matching, old: Sequence[int], new: Sequence[int]) -> None:
+    """Join what is identical and stands once on each side of a gap, however short, and keeps its order there.
+
+    Method: patience sorting of unique lines (Bram Cohen's, from memory), where a gap is too large to compare all.
+    """
+    ones = _once([matching.new.words[unit] for unit in new])
+    pairs = [
+        (old[place], new[ones[words]])
+        for words, place in _once([matching.old.words[unit] for unit in old]).items()
+        if place != NONE and ones.get(words, NONE) != NONE
+    ]
+    for place in heaviest(pairs, [matching.weight(*pair) for pair in pairs]):
+        matching.join(*pairs[place])
+
+
 def spread(matching: Matching) -> None:
-    """Join what is identical and stands beside a pair, on and on, downwards and then upwards."""
-    for step, pairs in ((1, matching.pairs()), (-1, matching.pairs()[::-1])):
-        _spread(matching, pairs, step)
+    """Join what is identical and stands beside a pair, or at an end of both drafts, downwards and then upwards."""
+    _spread(matching, [(-1, -1), *matching.pairs()], 1)
+    _spread(matching, [(len(matching.old), len(matching.new)), *matching.pairs()[::-1]], -1)
 
 
 def _spread(matching: Matching, pairs: Iterable[tuple[int, int]], step: int) -> None:

@@ -6,6 +6,7 @@ from itertools import pairwise
 from rapidfuzz import process
 from rapidfuzz.distance import Indel
 
+from afterdraft.comparison.anchors import anchor_within
 from afterdraft.comparison.blocks import Runs, runs
 from afterdraft.comparison.chain import heaviest
 from afterdraft.comparison.matching import NONE, Matching
@@ -14,6 +15,7 @@ from afterdraft.comparison.units import Units
 ALIKE = 0.4  # unrelated paragraphs of 15 to 40 words reach 0.20, those with 60 % replaced keep 0.38
 ALIKE_LONG = 0.3  # where chance says less:
 LONG = 10  # words
+SHORT, WHOLE = 6, 0.3  # words; likeness in all words of what has fewer: below it half were wrong on the tune half
 BESIDE = 30  # units that a moved run may be filled up across, or grow at its ends
 Gap = tuple[Sequence[int], Sequence[int]]  # free units, old and new
 
@@ -24,13 +26,20 @@ def close_gaps(matching: Matching, *, cells: int) -> None:
     found = runs(pairs, [matching.weight(*pair) for pair in pairs], reach=BESIDE)
     for gaps in (_in_backbone(matching, found), _in_moved(matching, found)):
         for old, new in gaps:
-            if 0 < len(old) * len(new) <= cells:
+            if len(old) * len(new) > cells:
+                anchor_within(matching, old, new)
+            elif old and new:
                 _join_alike(matching, old, new)
 
 
 def alike_enough(likeness: float, words: int) -> bool:
     """Whether a likeness is more than chance; `words` of the shorter side."""
     return likeness >= (ALIKE_LONG if words >= LONG else ALIKE)
+
+
+def in_all_words(old: Units, new: Units, first: int, second: int) -> float:
+    """Likeness with the common words, 0…1."""
+    return float(Indel.normalized_similarity(old.words[first], new.words[second]))
 
 
 def likenesses(old: Units, new: Units, gap: Gap) -> Iterator[tuple[int, int, float]]:
@@ -41,8 +50,10 @@ def likenesses(old: Units, new: Units, gap: Gap) -> Iterator[tuple[int, int, flo
         for _, likeness, place in process.extract(
             key, there, scorer=Indel.normalized_similarity, score_cutoff=ALIKE_LONG, limit=None
         ):
-            if alike_enough(likeness, min(count, new.counts[gap[1][place]])):
-                yield unit, gap[1][place], likeness
+            other = gap[1][place]
+            words = min(count, new.counts[other])
+            if alike_enough(likeness, words) and (words >= SHORT or in_all_words(old, new, unit, other) >= WHOLE):
+                yield unit, other, likeness
 
 
 def _join_alike(matching: Matching, old: Sequence[int], new: Sequence[int]) -> None:

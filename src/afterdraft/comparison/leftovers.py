@@ -7,13 +7,18 @@ from itertools import chain
 
 from rapidfuzz.distance import Indel
 
-from afterdraft.comparison.gaps import alike_enough
+from afterdraft.comparison.gaps import ALIKE_LONG, LONG, alike_enough, in_all_words
 from afterdraft.comparison.matching import Matching
 from afterdraft.comparison.units import Units
 
 SHORT = 6  # words: fewer are not looked for anywhere else
 RARE = 4  # times that a word stands in what is left of one draft, at most, to be a sign
 CROWD = 8  # units that share a sign, at most: more say nothing
+WHOLE, WHOLE_LONG = (
+    0.45,
+    0.3,
+)  # likeness in all words as well, of what has no neighbour to speak for it: below them most
+# were wrong on the tune half of the bench; `LONG` tells the two apart
 TRIED = 4  # of the units that share the most signs
 
 
@@ -46,8 +51,11 @@ def _found(matching: Matching, old: Sequence[int], new: Sequence[int]) -> Iterat
             if len(sharing) <= CROWD:
                 votes.update(sharing)
         for other, _ in nsmallest(TRIED, votes.items(), key=lambda vote: (-vote[1], vote[0])):
-            likeness = Indel.normalized_similarity(first.key(other), second.key(unit), score_cutoff=0.3)
-            if alike_enough(likeness, min(first.counts[other], second.counts[unit])):
+            likeness = Indel.normalized_similarity(first.key(other), second.key(unit), score_cutoff=ALIKE_LONG)
+            words = min(first.counts[other], second.counts[unit])
+            if alike_enough(likeness, words) and in_all_words(first, second, other, unit) >= (
+                WHOLE_LONG if words >= LONG else WHOLE
+            ):
                 yield likeness * matching.weight(other, unit), other, unit
 
 

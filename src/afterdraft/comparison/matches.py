@@ -33,6 +33,7 @@ def matched(old: Units, new: Units) -> list[Match]:
     matching = Matching(old, new)
     anchor(matching)
     close_gaps(matching, cells=SMALL)
+    spread(matching)
     find_leftovers(matching)
     close_gaps(matching, cells=LARGE)
     spread(matching)
