@@ -1,4 +1,4 @@
-"""Two real drafts of one novel, and revisions of a novel made by chance, held to what the bench holds all of them to."""
+"""Two real drafts of one novel, and revisions of a novel made by chance, held to what the bench holds them to."""
 
 import pytest
 
