@@ -11,6 +11,7 @@ from pathlib import Path
 from statistics import median
 from typing import Any
 
+from afterdraft.web.serve import SETTLED
 from bench.report import Figure, Section
 from bench.speed.novel import SCENES, WORDS, budget_novel, largest_novel
 from bench.speed.serving import bring_in, serving
@@ -62,7 +63,7 @@ def _run(budget: Manuscript, largest: Manuscript, *, edits: int) -> Run:
         _, peak = server.memory()
     with serving() as server:
         bring_in(server.client, budget.name, budget.data)
-        time.sleep(3)  # seconds: after the pause in which the book tidies itself up
+        time.sleep(SETTLED + 2)  # after the book has tidied itself up, and what is loaded later has been loaded
         rest, _ = server.memory()
     return Run(starts, brought, peak, rest, pages, made)
 

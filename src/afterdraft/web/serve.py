@@ -37,6 +37,7 @@ PORTS_TRIED = 50  # the usual one and those after it; then any that is free
 ANSWER_WITHIN = 10.0  # seconds: a running server may be bringing an older book up to date
 LOOK_AGAIN = 0.1  # seconds
 LINGER = 0.5  # seconds between the answer to Close and the end
+SETTLED = 5.0  # seconds after which the first pages have been answered
 LOOK_FOR_A_NEW_DAY = 900.0  # seconds
 LET_FINISH = 5  # seconds given at the end to requests under way
 ENDING = (signal.SIGINT, signal.SIGTERM, *(getattr(signal, n) for n in ("SIGHUP", "SIGBREAK") if hasattr(signal, n)))
@@ -86,6 +87,7 @@ def _run(
     close = partial(_close, registry, ending)
     app = build(registry, key=owner.key, port=owner.port, close=close, log=str(folders.log))
     Thread(target=_daily, args=(registry, ending), daemon=True).start()
+    Thread(target=_make_ready, args=(ending,), daemon=True).start()
     with _signals_end(ending):
         _write(owned, json.dumps(asdict(owner)))
         _Server(app, ending=ending, ready=lambda: show(_address(owner, page))).run(sockets=[listening])
@@ -94,6 +96,12 @@ def _run(
     if troubles:
         raise BookTrouble(" ".join(troubles))
     return 0
+
+
+def _make_ready(ending: Event) -> None:
+    """What takes some tenths of a second when it is first wanted, loaded while nobody waits for it."""
+    if not ending.wait(SETTLED):
+        wiring.make_ready_for_tables()
 
 
 def _daily(registry: Registry, ending: Event) -> None:

@@ -6,7 +6,6 @@ taken in as one edit. The table travels in the page from step to step.
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from threading import Thread
 from typing import get_args
 from urllib.parse import quote
 
@@ -123,7 +122,6 @@ class RowsPage:
 def table(request: Request) -> Response:
     """`/books/{book}/table`"""
     seen = view(book_of(request))
-    Thread(target=wiring.make_ready_for_tables, daemon=True).start()  # while she looks at the page
     context = TablePage(seen, ",".join(wiring.TABLE_ENDINGS))
     return render(request, "table.html", context, frame(request, "Tables in and out", "table", book=seen))
 
