@@ -72,6 +72,21 @@ def test_a_fault_in_the_child_is_no_answer() -> None:
     assert Reader().run(of, dict.fromkeys(of.keys, "no facts"), on_scene=lambda *_: None) is None
 
 
+@pytest.mark.parametrize("status", [0, 1, -9])
+def test_one_that_ends_in_the_middle_of_a_line_has_told_what_came_before(
+    monkeypatch: pytest.MonkeyPatch, status: int
+) -> None:
+    end = f"os._exit({status})" if status >= 0 else "os.kill(os.getpid(), 9)"
+    code = f"""import os, sys; sys.stdin.read(); os.write(1, b'["k1", "f1"]\\n["k2", "f'); {end}"""
+    monkeypatch.setattr(
+        "afterdraft.alongside._spawned",
+        lambda: subprocess.Popen([sys.executable, "-c", code], stdin=subprocess.PIPE, stdout=subprocess.PIPE),
+    )
+    heard: list[tuple[str, str]] = []
+    assert Reader().run(asked(), {}, on_scene=lambda key, facts: heard.append((key, facts))) is None
+    assert heard == [("k1", "f1")]
+
+
 @pytest.mark.slow
 def test_the_real_child_reads_scene_by_scene_and_can_be_ended_between_two() -> None:
     of, reader, heard = asked(), Reader(), []

@@ -44,6 +44,8 @@ class Reader:
         result: str | None = None
         with process:
             for line in process.stdout or ():
+                if not line.endswith(b"\n"):
+                    break  # the child ended in the middle of it
                 if line.startswith(TOLD):
                     result = line.removeprefix(TOLD).decode()
                 else:

@@ -200,6 +200,13 @@ def test_a_book_that_is_closed_is_not_read_on(book: BookFile, reading: Reading, 
     assert child.read == [[]]
 
 
+def test_stopped_holds_until_the_book_is_closed(book: BookFile, reading: Reading, child: Child) -> None:
+    reading.stop(book, look(reading, book))
+    until(reading, book, "stopped")
+    reading.end(book.id)
+    assert until(reading, book, "done").scenes_done == 3
+
+
 def test_what_is_not_english_is_not_read_and_says_so(tmp_path: Path, reading: Reading, child: Child) -> None:
     german = replace(sample.draft(), language="de-DE")
     place = tmp_path / "Schleuse.afterdraft"

@@ -118,6 +118,7 @@ class Reading:
             for kept in (self._wanted, self._progress, self._told, self._stamps):
                 for which in [which for which in kept if book in (None, which[0])]:
                     kept.pop(which)
+            self._stopped = {which for which in self._stopped if book not in (None, which[0])}
 
     def _begin(self, which: Which, book: Book) -> None:
         """Under the lock."""
