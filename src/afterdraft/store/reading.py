@@ -114,6 +114,8 @@ class DeskReading:
 
     def set_scene_time(self, scene: str, words: str) -> None:
         require(self._db, "desk_scene", scene, "This scene")
+        if self._db.execute("SELECT 1 FROM desk_scene_time WHERE (scene, words) = (?, ?)", (scene, words)).fetchone():
+            return  # the same again is no edit
         self._db.execute("DELETE FROM desk_scene_time WHERE scene = ?", (scene,))
         if words:
             self._db.execute("INSERT INTO desk_scene_time VALUES (?, ?)", (scene, words))
