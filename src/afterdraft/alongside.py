@@ -11,11 +11,14 @@ import subprocess
 import sys
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from threading import Lock, Thread
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from afterdraft import platform
 from afterdraft.faultlog import log_to, write_down
 from afterdraft.whole.task import Task, given_form, given_of
+
+if TYPE_CHECKING:
+    from afterdraft.reading.facts import SceneFacts
 
 MEGABYTES = 4096  # of address space, of which a twelfth is used; what maps files counts here too
 TOLD = b"told "  # begins the line with what all scenes tell
@@ -33,7 +36,7 @@ class Reader:
     def run(self, task: Task, known: Mapping[str, str], *, on_scene: Callable[[str, str], None]) -> str | None:
         """Read the scenes whose facts are not `known` by their keys, each one's key and facts handed to `on_scene`.
 
-        Returns what all of it tells, as JSON (`whole.told.told_in_place`, and the scenes' ids under `scenes`); None
+        Returns what all of it tells, as JSON (`whole.told.told`, in place, and the scenes' ids under `scenes`); None
         where it was stopped or the child ended early.
         """
         with self._lock:
@@ -131,7 +134,7 @@ def _child() -> None:
 def answers(task: Task, known: Mapping[str, str]) -> Iterator[bytes]:
     """What the child says, line by line: each scene read, its key and facts; at the end, behind `TOLD`, the whole."""
     from afterdraft.reading.keeping import packed, unpacked
-    from afterdraft.whole.told import RECIPE, told_in_place
+    from afterdraft.whole.told import RECIPE, told
 
     scenes = []
     for key, paragraphs in zip(task.keys, task.texts, strict=True):
@@ -140,16 +143,16 @@ def answers(task: Task, known: Mapping[str, str]) -> Iterator[bytes]:
             facts = packed(_read(paragraphs))
             yield json.dumps([key, facts]).encode()
         scenes.append(unpacked(facts))
-    told = told_in_place(scenes, places=task.places, texts=task.texts, given=task.given, heads=task.heads)
-    form = told | {"scenes": list(task.ids), "recipe": RECIPE}
+    whole = told(scenes, places=task.places, texts=task.texts, given=task.given, heads=task.heads, in_place=True)
+    form = whole | {"scenes": list(task.ids), "recipe": RECIPE}
     yield TOLD + json.dumps(form, ensure_ascii=False, separators=(",", ":")).encode()
 
 
-def _read(paragraphs: Sequence[str]) -> Any:  # SceneFacts; imported late with the pipeline, which takes seconds
-    from afterdraft.engine.pipeline import analyse
-    from afterdraft.reading.scene import scene_facts
+def _read(paragraphs: Sequence[str]) -> "SceneFacts":
+    from afterdraft.engine.reader import read_scenes  # late: the pipeline takes seconds
 
-    return scene_facts(analyse(paragraphs))
+    (facts,) = read_scenes([paragraphs])
+    return facts
 
 
 if __name__ == "__main__":

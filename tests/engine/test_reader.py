@@ -1,25 +1,7 @@
-from collections.abc import Iterable, Sequence
-
 import pytest
 
 from afterdraft.engine.pipeline import analyse
 from afterdraft.engine.reader import read_scenes
-from afterdraft.reading.analysed import Analysed
-from tests.reading.hand import analysed
-
-
-def test_a_scene_read_before_is_not_read_again() -> None:
-    read: list[str] = []
-
-    def by_hand(paragraphs: Sequence[str]) -> Iterable[Analysed]:
-        read.extend(paragraphs)
-        return map(analysed, paragraphs)
-
-    kept: dict[str, str] = {}
-    first = list(read_scenes([["“Sit,” said Ada."], ["She rose."]], kept, analyse=by_hand))
-    again = list(read_scenes([["“Sit,” said Ada."], ["She turned."]], kept, analyse=by_hand))
-    assert read == ["“Sit,” said Ada.", "She rose.", "She turned."]
-    assert again[0] == first[0]
 
 
 @pytest.mark.slow

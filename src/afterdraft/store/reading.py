@@ -51,14 +51,6 @@ class BookReading:
                 found.update((key, zlib.decompress(facts).decode()) for key, facts in rows)
         return found
 
-    def known_facts(self, keys: Sequence[str]) -> frozenset[str]:
-        found: set[str] = set()
-        with self._reading() as db:
-            for some in _batches(keys):
-                marks = ", ".join("?" * len(some))
-                found.update(k for (k,) in db.execute(f"SELECT key FROM read_scene WHERE key IN ({marks})", some))  # noqa: S608
-        return frozenset(found)
-
     def keep_facts(self, key: str, facts: str) -> None:
         packed = zlib.compress(facts.encode())
         self._write(

@@ -27,32 +27,27 @@ def told(
     texts: Sequence[Sequence[str]],
     given: Given = NOTHING,
     heads: Sequence[Sequence[str]] = (),
+    in_place: bool = False,
 ) -> Form:
     """The keys of the form `read/1` that `--facts` adds; `places` and `texts` as `facts_form` takes them;
-    `heads` has for each scene the lines of the heading right over it."""
-    story = story_time(scenes, heads, given.times)
-    return _form(read_book(scenes, given), scenes, places, texts, given) | _times(story, scenes, places, texts)
+    `heads` has for each scene the lines of the heading right over it.
 
-
-def told_in_place(
-    scenes: Sequence[SceneFacts],
-    *,
-    places: Sequence[Sequence[int]],
-    texts: Sequence[Sequence[str]],
-    given: Given = NOTHING,
-    heads: Sequence[Sequence[str]] = (),
-) -> Form:
-    """`told`, and under `in_place` for each scene where people are named, who speaks, and its times: rows of paragraph
-    (among the scene's), start, end, and then the person; of speech how and how sure as well; of times kind and value.
-    Under `unmet` names of hers that stand nowhere."""
+    With `in_place` also, for each scene, where people are named, who speaks, and its times: rows of paragraph (among
+    the scene's), start, end, and then the person; of speech how and how sure as well; of times kind and value. Under
+    `unmet` names of hers that stand nowhere.
+    """
     book = read_book(scenes, given)
+    story = story_time(scenes, heads, given.times)
+    form = _form(book, scenes, places, texts, given) | _times(story, scenes, places, texts)
+    return form | _in_place(book, scenes) if in_place else form
+
+
+def _in_place(book: BookRead, scenes: Sequence[SceneFacts]) -> Form:
     here = [
         {"named": list(_named(book, scene)), "said": list(_said(book, number, scene)), "times": time_rows(scene)}
         for number, scene in enumerate(scenes)
     ]
-    story = story_time(scenes, heads, given.times)
-    form = _form(book, scenes, places, texts, given) | _times(story, scenes, places, texts)
-    return form | {"in_place": here, "unmet": list(book.cast.unmet)}
+    return {"in_place": here, "unmet": list(book.cast.unmet)}
 
 
 def _form(

@@ -26,10 +26,6 @@ class BookReading(Protocol):
         """Who speaks, as she says, in order of the text."""
         ...
 
-    def known_facts(self, keys: Sequence[str]) -> frozenset[str]:
-        """Those of the keys of which facts are kept."""
-        ...
-
     def kept_facts(self, keys: Sequence[str]) -> dict[str, str]:
         """Facts of scenes as `reading.keeping` packs them, by key, as far as they are kept."""
         ...
