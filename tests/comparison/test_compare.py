@@ -84,6 +84,28 @@ def test_what_became_of_every_scene(
     assert became(compare(draft(*old), draft(*new))) == expected
 
 
+def test_pieces_of_a_split_or_joined_paragraph_have_not_moved() -> None:
+    whole = paragraph(7, 40)
+    pieces = [whole[: whole.index(" ", 100)], whole[whole.index(" ", 100) + 1 :]]
+    one, two = draft([*A[:2], whole, *A[2:]], B), draft([*A[:2], *pieces, *A[2:]], B)
+    for found in (compare(one, two), compare(two, one)):
+        assert len(found.pairs) == 14
+        assert not any(pair.moved for pair in found.pairs)
+        assert (found.blocks, found.totals.moved) == ((), 0)
+
+
+def test_a_split_paragraph_that_has_moved_is_one_block() -> None:
+    whole = paragraph(7, 40)
+    pieces = [whole[: whole.index(" ", 100)], whole[whole.index(" ", 100) + 1 :]]
+    found = compare(draft([whole, *A], B), draft(A, [*B, *pieces]))
+    assert [(block.old, block.new, block.kept) for block in found.blocks] == [((0, 1), (12, 14), 40)]
+
+
+def test_scenes_joined_in_one_paragraph_have_not_moved() -> None:
+    found = compare(draft([A[0]], [B[0]]), draft([f"{A[0]} {B[0]}"]))
+    assert became(found) == [((0, 1), (0,), "joined", False)]
+
+
 def test_what_a_part_way_draft_has_not_come_to_is_not_cut() -> None:
     whole, begun = draft(A, B, C, D), draft(A, edited(B, 0.1))
     assert [one[2] for one in became(compare(whole, begun))] == ["same", "revised", "cut", "cut"]

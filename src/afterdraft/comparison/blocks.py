@@ -18,8 +18,11 @@ class Runs:
 
 
 def runs(pairs: Pairs, weights: Sequence[float], *, reach: int = REACH) -> Runs:
-    """The heaviest rising run is the backbone; the rest, grouped within `reach`, has moved. `pairs` in old order."""
-    kept = set(heaviest(pairs, weights))
+    """The heaviest rising run is the backbone; the rest, grouped within `reach`, has moved. `pairs` in old order.
+
+    Pairs that share a unit are pieces of it: they keep their order too.
+    """
+    kept = set(heaviest(pairs, weights, shared=True))
     backbone = tuple(pair for place, pair in enumerate(pairs) if place in kept)
     return Runs(backbone, tuple(_grouped([pair for place, pair in enumerate(pairs) if place not in kept], reach)))
 
@@ -30,7 +33,7 @@ def _grouped(pairs: Pairs, reach: int) -> list[tuple[tuple[int, int], ...]]:
     open_groups: list[list[tuple[int, int]]] = []
     for old, new in pairs:
         open_groups = [group for group in open_groups if old - group[-1][0] <= reach]
-        home = next((group for group in open_groups if 0 < new - group[-1][1] <= reach and old > group[-1][0]), None)
+        home = next((group for group in open_groups if 0 <= new - group[-1][1] <= reach), None)
         if home is None:
             home = []
             done.append(home)

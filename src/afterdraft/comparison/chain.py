@@ -6,9 +6,13 @@ Method: longest increasing subsequence with weights, by a binary indexed tree of
 from collections.abc import Sequence
 
 
-def heaviest(pairs: Sequence[tuple[int, int]], weights: Sequence[float]) -> list[int]:
-    """Places in `pairs` of a heaviest subset in which old and new indices both strictly rise, in that order."""
-    order = sorted(range(len(pairs)), key=lambda place: (pairs[place][0], -pairs[place][1]))
+def heaviest(pairs: Sequence[tuple[int, int]], weights: Sequence[float], *, shared: bool = False) -> list[int]:
+    """Places in `pairs` of a heaviest subset in which old and new indices both strictly rise, in that order.
+
+    `shared`: neighbours of the run may have an index of either side in common, as the pieces of one unit do.
+    """
+    below, turn = (0, 1) if shared else (1, -1)
+    order = sorted(range(len(pairs)), key=lambda place: (pairs[place][0], turn * pairs[place][1]))
     ranks = {new: rank for rank, new in enumerate(sorted({new for _, new in pairs}), 1)}
     size = len(ranks) + 1
     best = [0.0] * size  # heaviest run that ends at or under a rank …
@@ -17,7 +21,7 @@ def heaviest(pairs: Sequence[tuple[int, int]], weights: Sequence[float]) -> list
     for place in order:
         rank = ranks[pairs[place][1]]
         weight, previous = 0.0, -1
-        at = rank - 1
+        at = rank - below
         while at > 0:
             if best[at] > weight:
                 weight, previous = best[at], last[at]

@@ -58,7 +58,7 @@ def moved_among(
     weights = [
         (1.0 if _share(pairs[place], kept, words) >= MOST else PART) + LATER * pairs[place][0] for place in placed
     ]
-    in_order = {placed[n] for n in heaviest([places[pairs[place]] for place in placed], weights)}
+    in_order = {placed[n] for n in heaviest([places[pairs[place]] for place in placed], weights, shared=True)}
     return [place not in in_order and pair in places for place, pair in enumerate(pairs)]
 
 
