@@ -1,11 +1,13 @@
 """What kept its order, and what has moved: pairs in runs."""
 
 from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 
 from afterdraft.comparison.chain import heaviest
 
 Pairs = Sequence[tuple[int, int]]
+MOVED_WEIGHT = 0.01  # of pairs in scenes that have moved, so that the run of paragraphs follows that of scenes
 REACH = 3  # units: pairs that lie no further apart on either side have moved together (tried: 1 to 5)
 
 
@@ -25,6 +27,16 @@ def runs(pairs: Pairs, weights: Sequence[float], *, reach: int = REACH) -> Runs:
     kept = set(heaviest(pairs, weights, shared=True))
     backbone = tuple(pair for place, pair in enumerate(pairs) if place in kept)
     return Runs(backbone, tuple(_grouped([pair for place, pair in enumerate(pairs) if place not in kept], reach)))
+
+
+def runs_in_scenes(
+    pairs: Pairs, kept: Sequence[int], scenes: Sequence[tuple[int, int]], aside: AbstractSet[tuple[int, int]]
+) -> Runs:
+    """Runs by the words `kept`. `scenes` has the old and new scene of each pair; those `aside` say little of order."""
+    weights = [
+        (words + 0.01) * (MOVED_WEIGHT if home in aside else 1.0) for words, home in zip(kept, scenes, strict=True)
+    ]
+    return runs(pairs, weights)
 
 
 def _grouped(pairs: Pairs, reach: int) -> list[tuple[tuple[int, int], ...]]:

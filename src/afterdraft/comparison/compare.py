@@ -3,9 +3,9 @@
 from collections import Counter
 from collections.abc import Sequence
 
-from afterdraft.comparison.blocks import runs
+from afterdraft.comparison.blocks import runs_in_scenes
 from afterdraft.comparison.comparison import Block, Comparison, Fate, Link, Totals
-from afterdraft.comparison.fates import fates
+from afterdraft.comparison.fates import fates, reached_by
 from afterdraft.comparison.linking import Kept, linked, summed
 from afterdraft.comparison.matches import Match, matched
 from afterdraft.comparison.pairs import paragraph_pairs
@@ -13,8 +13,6 @@ from afterdraft.comparison.rewritten import rewritten
 from afterdraft.comparison.scenes import Places, Sizes, moved_among, scene_links, sureness
 from afterdraft.comparison.told import Told
 from afterdraft.comparison.units import Units, units
-
-MOVED_WEIGHT = 0.01  # of pairs in scenes that have moved, so that the run of paragraphs follows that of scenes
 
 
 def compare(old: Told, new: Told, *, part_way: bool = False) -> Comparison:
@@ -27,7 +25,7 @@ def compare(old: Told, new: Told, *, part_way: bool = False) -> Comparison:
     words = _words(old_units, homes[0], len(old.scenes)), _words(new_units, homes[1], len(new.scenes))
     links = sorted([*links, *rewritten(old, new, links, words)], key=lambda link: (link.old, link.new))
     backbone, blocks = _order(matches, links, *homes, old_units, new_units)
-    reached = 1 + max((link.old for link in links if not link.moved), default=-1) if part_way else None
+    reached = reached_by(links) if part_way else None
     return Comparison(
         old=old,
         new=new,
@@ -37,6 +35,7 @@ def compare(old: Told, new: Told, *, part_way: bool = False) -> Comparison:
         scenes=fates(links, sizes.old, sizes.new, reached=reached),
         chapters=_chapters(old, new, kept, places, sizes, reached),
         totals=_totals(matches, backbone, old_units, new_units),
+        part_way=part_way,
     )
 
 
@@ -101,11 +100,8 @@ def _order(
     """Pairs of units that kept their order, and the blocks of paragraphs that did not."""
     gone = {(link.old, link.new) for link in links if link.moved}
     pairs = [(match.old, match.new) for match in matches]
-    weights = [
-        (match.kept + 0.01) * (MOVED_WEIGHT if (old_homes[match.old], new_homes[match.new]) in gone else 1.0)
-        for match in matches
-    ]
-    found = runs(pairs, weights)
+    homes = [(old_homes[match.old], new_homes[match.new]) for match in matches]
+    found = runs_in_scenes(pairs, [match.kept for match in matches], homes, gone)
     words = {(match.old, match.new): match.kept for match in matches}
     blocks = [
         Block(

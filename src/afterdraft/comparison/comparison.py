@@ -6,7 +6,7 @@ from typing import Literal
 from afterdraft.comparison.told import Told
 
 Became = Literal["same", "revised", "rewritten", "split", "joined", "cut", "new", "not reached"]
-Reason = Literal["words", "bookmark", "cast", "place", "position"]
+Reason = Literal["words", "bookmark", "cast", "place", "position", "said"]  # "said": by the writer
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,3 +76,4 @@ class Comparison:
     scenes: tuple[Fate, ...]  # by first old scene; new ones where they stand in the new draft
     chapters: tuple[Fate, ...]
     totals: Totals
+    part_way: bool = False  # the new draft goes only as far as the revision has come

@@ -28,6 +28,11 @@ def fates(
     return tuple(_ordered(found))
 
 
+def reached_by(links: Sequence[Link]) -> int:
+    """How far a part-way draft goes: one beyond the last old scene that lives on in its order."""
+    return 1 + max((link.old for link in links if not link.moved), default=-1)
+
+
 def _grown(
     group: tuple[tuple[int, ...], tuple[int, ...]],
     by_pair: dict[tuple[int, int], Link],
