@@ -150,6 +150,10 @@ def test_every_word_and_every_scene_is_accounted_for_once(one: list[list[int]], 
     assert totals.old == sum(len(text.split()) for text in old.paragraphs) == totals.kept + totals.cut
     assert totals.new == sum(len(text.split()) for text in new.paragraphs) == totals.kept + totals.added
     assert totals.moved <= totals.kept
+    assert list(found.old_words) == [
+        sum(len(text.split()) for text in old.paragraphs[one.start : one.end]) for one in old.scenes
+    ]
+    assert (sum(found.old_words), sum(found.new_words)) == (totals.old, totals.new)
     assert compare(old, new) == found
 
 

@@ -35,6 +35,8 @@ def compare(old: Told, new: Told, *, part_way: bool = False) -> Comparison:
         scenes=fates(links, sizes.old, sizes.new, reached=reached),
         chapters=_chapters(old, new, kept, places, sizes, reached),
         totals=_totals(matches, backbone, old_units, new_units),
+        old_words=tuple(sizes.old),
+        new_words=tuple(sizes.new),
         part_way=part_way,
     )
 

@@ -76,4 +76,6 @@ class Comparison:
     scenes: tuple[Fate, ...]  # by first old scene; new ones where they stand in the new draft
     chapters: tuple[Fate, ...]
     totals: Totals
+    old_words: tuple[int, ...]  # of each scene of the old draft
+    new_words: tuple[int, ...]
     part_way: bool = False  # the new draft goes only as far as the revision has come

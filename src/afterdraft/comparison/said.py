@@ -12,8 +12,6 @@ from afterdraft.comparison.comparison import Block, Comparison, Fate, Link, Pair
 from afterdraft.comparison.fates import fates, reached_by
 from afterdraft.comparison.linking import Kept
 from afterdraft.comparison.scenes import Places, Sizes, moved_among
-from afterdraft.comparison.told import Told
-from afterdraft.manuscript.words import count
 
 ScenePair = tuple[int, int]
 
@@ -35,18 +33,13 @@ def overruled(found: Comparison, said: Said) -> Comparison:
     """
     if said == Said():
         return found
-    sizes = Sizes(*(scene_words(told) for told in (found.old, found.new)))
+    sizes = Sizes(found.old_words, found.new_words)
     links = _linked(found, said, sizes)
     reached = reached_by(links) if found.part_way else None
     told = tuple(_said_of(fate, said) for fate in fates(links, sizes.old, sizes.new, reached=reached))
     ruled = replace(found, links=tuple(links), scenes=told)
     aside = _moved(links) | (said.apart - said.linked).intersection(_homes(found))
     return ruled if aside == _moved(found.links) else _in_order(ruled, aside)
-
-
-def scene_words(told: Told) -> list[int]:
-    """Words of each scene."""
-    return [sum(map(count, told.paragraphs[scene.start : scene.end])) for scene in told.scenes]
 
 
 def _linked(found: Comparison, said: Said, sizes: Sizes) -> list[Link]:
@@ -105,7 +98,10 @@ def _in_order(found: Comparison, aside: AbstractSet[ScenePair]) -> Comparison:
     gone = set(chain.from_iterable(runs.moved))
     return replace(
         found,
-        pairs=tuple(replace(pair, moved=(pair.old, pair.new) in gone) for pair in found.pairs),
+        pairs=tuple(
+            pair if pair.moved == ((pair.old, pair.new) in gone) else replace(pair, moved=not pair.moved)
+            for pair in found.pairs
+        ),
         blocks=tuple(
             Block((run[0][0], run[-1][0] + 1), (run[0][1], run[-1][1] + 1), sum(kept[pair] for pair in run))
             for run in runs.moved
