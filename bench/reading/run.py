@@ -8,11 +8,14 @@ from dataclasses import dataclass
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.scene import scene_facts
 from afterdraft.whole.cast import Cast, find_cast
-from afterdraft.whole.speakers import Spoken, speakers
+from afterdraft.whole.speakers import speakers
+from bench.reading.cases import Cases, Met
+from bench.reading.faults import fault
 from bench.reading.given import compared, owners, theirs, true_cast
 from bench.reading.halves import Half, halves
 from bench.reading.kept import analysed
 from bench.reading.novels import Novel, Quotation, novel, titles
+from bench.reading.same import joined
 from bench.reading.score import Found, Span, b_cubed, found, overlap
 
 MATTERING = ("major", "intermediate")
@@ -28,6 +31,7 @@ class Answer:
     sure: float
     speaker: str  # of the corpus
     said: str  # name of whom we took, "" for nobody
+    fault: str = ""  # the kind of fault, where it is wrong
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +51,7 @@ def measured(only: Half | None = None) -> Iterator[Result]:
     side = halves(titles().values())
     for slug, title in titles().items():
         if only is None or side[title] == only:
-            yield read(novel(slug), side[title])
+            yield read(joined(novel(slug)), side[title])
 
 
 def read(book: Novel, half: Half) -> Result:
@@ -79,34 +83,37 @@ def _spans(book: Novel, scenes: Sequence[SceneFacts]) -> Iterator[tuple[Span, in
 
 def _answers(book: Novel, scenes: Sequence[SceneFacts], cast: Cast, matched: Mapping[str, int]) -> Iterator[Answer]:
     said = [speakers(scene, cast) for scene in scenes]
-    placed = [(span, said[number][place]) for span, number, place in _spans(book, scenes)]
+    placed = [(span, (number, said[number][place])) for span, number, place in _spans(book, scenes)]
     names = {c.id: c.name for c in book.characters}
     own = {person.id: person.name for person in cast.people}
-    for quotation in book.quotations:
-        one = _overlapping(quotation, placed)
-        took = matched.get(one.speaker or "") if one else None
+    met = [_overlapping(quotation, placed) for quotation in book.quotations]
+    cases = Cases(book, scenes, cast, matched, said, met)
+    for quotation, at in zip(book.quotations, met, strict=True):
+        one = at[1] if at else None
+        right = (matched.get(one.speaker or "") if one else None) == quotation.speaker
         yield Answer(
             quotation.kind,
-            took == quotation.speaker,
+            right,
             one.how if one else "",
             one.sure if one else 0.0,
             names[quotation.speaker],
             own.get(one.speaker or "", "") if one else "",
+            "" if right else fault(cases.of(quotation, at)),
         )
 
 
-def _overlapping(quotation: Quotation, placed: Sequence[tuple[Span, Spoken]]) -> Spoken | None:
+def _overlapping(quotation: Quotation, placed: Sequence[tuple[Span, Met]]) -> Met | None:
     """What was said of the stretch that covers most of the quotation: by speaker, over all its spans."""
     votes: Counter[str | None] = Counter()
-    sample: dict[str | None, Spoken] = {}
+    sample: dict[str | None, Met] = {}
     for span in quotation.spans:
         place = max(0, bisect_left(placed, span[0], key=lambda one: one[0][1]) - 1)
         while place < len(placed) and placed[place][0][0] < span[1]:
             shared = overlap(span, placed[place][0])
             if shared:
-                one = placed[place][1]
+                number, one = placed[place][1]
                 votes[one.speaker] += shared
-                sample.setdefault(one.speaker, one)
+                sample.setdefault(one.speaker, (number, one))
             place += 1
     return sample[votes.most_common(1)[0][0]] if votes else None
 

@@ -15,7 +15,6 @@ GIVEN = (
     "published with the true cast: 0.785 (Vishnubhotla et al. 2023), 0.823 on unseen authors and 0.945 "
     "(Michel et al. 2026, large model), 0.906 (Michel et al. 2025, 8B model)"
 )
-COMMONEST = 20  # confusions shown
 KINDS = ("Explicit", "Anaphoric", "Implicit")
 
 
@@ -31,7 +30,7 @@ def measure(*, full: bool) -> Section:
             "table are of that half; nothing is tuned for a book."
         ),
         figures=(*figures(report), *_names(names)),
-        lines=(*_halves(results), "", *novels(results), "", *_confusions(results)),
+        lines=(*_halves(results), "", *novels(results), "", *confusion(results)),
     )
 
 
@@ -112,17 +111,11 @@ def _row(name: str, results: Sequence[Result]) -> str:
     return f"| {name} | " + " | ".join(cells) + " |"
 
 
-def _confusions(results: Sequence[Result]) -> list[str]:
-    """The commonest faults of the tuning half, own cast: the other half is not looked into."""
-    faults: Counter[tuple[str, str, str, str, str]] = Counter()
-    for result in results:
-        if result.half == "tune":
-            for one in result.own:
-                if not one.right:
-                    faults[
-                        titles()[result.slug], one.speaker, one.said or "nobody", one.kind, one.how or "not found"
-                    ] += 1
-    lines = ["The commonest confusions of the tuning half, own cast:", ""]
-    for (title, speaker, said, kind, how), number in faults.most_common(COMMONEST):
-        lines.append(f"- {number} × {title}: {speaker} taken for {said} ({kind.lower() or 'unmarked'}, by {how})")
-    return lines
+def confusion(results: Sequence[Result]) -> list[str]:
+    """Every wrong quotation of the tuning half by its kind of fault: the other half is not looked into."""
+    tuned = [result for result in results if result.half == "tune"]
+    own, true = (Counter(one.fault for one in _all(tuned, which) if not one.right) for which in ("own", "true"))
+    number = max(1, len(_all(tuned, "own")))
+    lines = ["| kind of fault, tuning half | own cast | share of all | true cast |", "|---|---:|---:|---:|"]
+    kinds = sorted(own | true, key=lambda kind: (-own[kind], -true[kind], kind))
+    return [*lines, *(f"| {kind} | {own[kind]} | {own[kind] / number:.3f} | {true[kind]} |" for kind in kinds)]
