@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from rapidfuzz.distance import Indel
+from rapidfuzz.distance import Indel, Levenshtein
 
 from afterdraft.comparison.lexicon import Lexicon
 
@@ -30,6 +30,20 @@ def changes(old: str, new: str) -> tuple[Change, ...]:
     words = [[lexicon[token] or lexicon.character(f"\0{token}") for token, _, _ in side] for side in (first, second)]
     found = [change for stretch in _stretches(words[0], words[1]) for change in _told(stretch, first, second)]
     return tuple(_merged(_covering(found, len(old), len(new))))
+
+
+def changed_words(old: str, new: str) -> int:
+    """How many words to replace, cut or put in to come from one to the other; punctuation does not count.
+
+    Method: edit distance over words (Levenshtein 1966).
+    """
+    lexicon = Lexicon()
+    first, second = lexicon.words(old), lexicon.words(new)
+    front = _shared(first, second)
+    back = _shared(first[front:][::-1], second[front:][::-1])
+    first, second = first[front : len(first) - back], second[front : len(second) - back]
+    many = len(first) + len(second) > MANY
+    return max(len(first), len(second)) if many else Levenshtein.distance(first, second)
 
 
 Token = tuple[str, int, int]  # itself, start, end
