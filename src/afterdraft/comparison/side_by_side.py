@@ -45,6 +45,7 @@ class _Rows:
     def __init__(self, found: Comparison, olds: Sequence[int], news: Sequence[int]) -> None:
         self._old, self._new = found.old, found.new
         self._olds, self._news = _paragraphs(found.old, olds), _paragraphs(found.new, news)
+        self._scenes = found.old.scene_at(), found.new.scene_at()
         self._there: defaultdict[int, dict[int, int]] = defaultdict(dict)
         self._back: defaultdict[int, dict[int, int]] = defaultdict(dict)
         for pair in found.pairs:
@@ -86,14 +87,14 @@ class _Rows:
         return SideRow("changed", olds, news, changed_words(old, new), changes(old, new))
 
     def _left(self, olds: Paragraphs) -> Iterator[SideRow]:
-        for one, scene, partners in _sent(olds, self._there, self._new):
+        for one, scene, partners in _sent(olds, self._there, self._scenes[1]):
             if scene is None:
                 yield SideRow("cut", one, (), count(text_of(self._old, one)))
             else:
                 yield SideRow("moved away", one, (), self._differing(one, partners), (), scene, partners)
 
     def _right(self, news: Paragraphs) -> Iterator[SideRow]:
-        for one, scene, partners in _sent(news, self._back, self._old):
+        for one, scene, partners in _sent(news, self._back, self._scenes[0]):
             if scene is None:
                 yield SideRow("new", (), one, count(text_of(self._new, one)))
             else:
@@ -109,13 +110,12 @@ class _Rows:
 
 
 def _sent(
-    paragraphs: Paragraphs, partners: Partners, other: Told
+    paragraphs: Paragraphs, partners: Partners, scenes: Sequence[int]
 ) -> Iterator[tuple[Paragraphs, int | None, Paragraphs]]:
     """Paragraphs alone in their column, with the scene and paragraphs of the other side that they went to or are from.
 
     Neighbours of one row are pieces of the same paragraphs.
     """
-    scenes = other.scene_at()
     for (scene, there), run in groupby(paragraphs, key=lambda one: _home(partners.get(one, {}), scenes)):
         if there:
             yield tuple(run), scene, there
