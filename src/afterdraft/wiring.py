@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from importlib import resources
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from afterdraft import apart, platform
 from afterdraft.comparison.comparison import Comparison
@@ -28,6 +28,9 @@ from afterdraft.work.demonstrate import demonstrate
 from afterdraft.work.outline_table import outline_table
 from afterdraft.work.ports import Book
 from afterdraft.work.suggest_breaks import suggest_breaks as find_breaks
+
+if TYPE_CHECKING:
+    from afterdraft.questions.seen import Seen
 
 T = TypeVar("T")
 File = tuple[str, bytes]  # a name without folders, and what is in it
@@ -90,6 +93,22 @@ def facts(draft: Draft) -> dict[str, Any] | None:
     places = [[offsets[index] for index in view.story] for view in views]
     heads = headings_over(draft.division, views, texts)
     return told(list(read_scenes(story)), places=places, texts=story, heads=heads)
+
+
+def seen_by_checks(name: str) -> "Seen":
+    """What checks look at: of a manuscript by its path, or of the newest draft in a book, with what is marked there.
+
+    Raises `UnreadableManuscript`, `BookTrouble`, `Missing`.
+    """
+    from afterdraft.engine.pipeline import MODEL  # late: the language pipeline takes seconds to load
+    from afterdraft.engine.reader import read_scenes
+    from afterdraft.questions.of_draft import seen_of
+    from afterdraft.work.to_ask import ask_book
+
+    if name.endswith(SUFFIX):
+        with closing(look_at(Path(name))) as book:
+            return ask_book(book, read_scenes, model=MODEL)
+    return seen_of(read(load([Path(name)])), read_scenes)
 
 
 def draft_named(name: str) -> Draft:

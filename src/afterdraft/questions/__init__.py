@@ -1,0 +1,1 @@
+"""What a sharp first reader would ask: checks, each with its method and its blind spots, and their questions."""

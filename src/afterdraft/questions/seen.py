@@ -1,0 +1,113 @@
+"""What checks look at: the book's words, what reading found in them, and the writer's marks."""
+
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from functools import cached_property
+from hashlib import sha256
+from typing import Literal, get_args
+
+from afterdraft.questions.marks import NO_MARKS, Marks
+from afterdraft.questions.question import Span
+from afterdraft.reading.facts import SceneFacts
+from afterdraft.reading.keeping import packed
+from afterdraft.whole.book import BookRead, read_book
+from afterdraft.whole.facts_form import spellings
+from afterdraft.whole.given import NOTHING, Given
+from afterdraft.whole.pace import Measures, measured
+from afterdraft.whole.places import Places, find_places
+from afterdraft.whole.story_time import StoryTime, story_time
+from afterdraft.whole.task import given_form
+from afterdraft.whole.traits import PersonTrait, find_traits
+
+Part = Literal["words", "facts", "cast", "time", "marks"]
+PARTS: tuple[Part, ...] = get_args(Part)
+READ: frozenset[Part] = frozenset({"facts", "cast", "time"})  # parts that there are only where the text was read
+# words: the text · facts: what was read of each scene alone · cast: people, who speaks, who is where, traits, with what
+# she says of them · time: story time, with her words for it · marks: what she marked
+
+
+@dataclass(frozen=True)
+class Seen:
+    """Everything is by scene, in telling order. What takes work is worked out when first asked for."""
+
+    texts: tuple[tuple[str, ...], ...]  # story paragraphs
+    facts: tuple[SceneFacts, ...] = ()  # none where the text was not read
+    heads: tuple[tuple[str, ...], ...] = ()  # lines of the heading right over each scene
+    titles: tuple[str, ...] = ()  # what each scene is called on screen
+    given: Given = NOTHING
+    marks: Marks = NO_MARKS
+    keys: tuple[str, ...] = ()  # of each scene's facts, where they are known
+    _digests: dict[Part, str] = field(default_factory=dict, repr=False, compare=False)
+
+    @property
+    def is_read(self) -> bool:
+        return bool(self.facts)
+
+    @property
+    def scenes(self) -> range:
+        return range(len(self.texts))
+
+    @cached_property
+    def book(self) -> BookRead:
+        return read_book(self.facts, self.given)
+
+    @cached_property
+    def story(self) -> StoryTime:
+        return story_time(self.facts, self.heads, self.given.times)
+
+    @cached_property
+    def traits(self) -> tuple[PersonTrait, ...]:
+        return find_traits(self.book, self.facts)
+
+    @cached_property
+    def places(self) -> Places:
+        people = [form for one in self.book.cast.people for form in one.aliases]
+        return find_places(self.facts, self.given, people=people)
+
+    @cached_property
+    def measures(self) -> tuple[Measures, ...]:
+        return measured(self.facts)
+
+    @cached_property
+    def spelled(self) -> Mapping[str, str]:
+        """How each form of a name is mostly written."""
+        return spellings(self.facts, self.texts)
+
+    def name(self, person: str) -> str:
+        """As the book writes it, or as she does; "" for nobody of the cast."""
+        for one in self.book.cast.people:
+            if one.id == person:
+                return self.spelled.get(one.name, one.name)
+        return ""
+
+    def span(self, scene: int, paragraph: int, start: int, end: int) -> Span:
+        return Span(scene, paragraph, start, end, self.texts[scene][paragraph][start:end])
+
+    def digest(self, part: Part) -> str:
+        """Of what a check that reads this part depends on."""
+        if part not in self._digests:
+            self._digests[part] = sha256(json.dumps(_OF[part](self)).encode()).hexdigest()
+        return self._digests[part]
+
+
+def _facts(seen: Seen) -> object:
+    return list(seen.keys or map(packed, seen.facts))
+
+
+def _cast(seen: Seen) -> object:
+    form = given_form(seen.given)
+    return [_facts(seen), {key: value for key, value in form.items() if key not in ("times", "settings")}]
+
+
+def _time(seen: Seen) -> object:
+    return [_facts(seen), seen.heads, given_form(seen.given)["times"]]
+
+
+_OF: Mapping[Part, Callable[[Seen], object]] = {
+    "words": lambda seen: seen.texts,
+    "facts": _facts,
+    "cast": _cast,
+    "time": _time,
+    "marks": lambda seen: repr(seen.marks),
+}

@@ -1,0 +1,18 @@
+"""The sentences of questions: about the passages, never about her; each can be answered.
+
+One function a check, in a file a family; here they are brought together.
+"""
+
+from collections.abc import Mapping, Sequence
+
+from afterdraft.questions.question import Finding
+from afterdraft.questions.wording_accidents import ACCIDENTS
+from afterdraft.questions.wording_continuity import CONTINUITY
+from afterdraft.questions.wording_kit import Say
+
+WORDS: Mapping[str, Say] = {**CONTINUITY, **ACCIDENTS}  # by id of the check
+
+
+def worded(check: str, finding: Finding, titles: Sequence[str]) -> str:
+    """What is asked; `titles` are what scenes are called."""
+    return WORDS[check](finding, titles)

@@ -1,0 +1,65 @@
+"""Questions: their order, their fingerprints, and that nothing is looked for twice."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from afterdraft.questions.asking import ask
+from afterdraft.questions.catalogue import BY_ID, CHECKS
+from afterdraft.questions.findings_form import findings_form, findings_of
+from afterdraft.questions.question import Finding
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.wording import WORDS
+from tests.questions.asked import book
+
+SCENES = [["It was Sunday.", "Tuesday 14th February 1965", "He said TK."], ["They saw TK there. [check] It rained."]]
+
+
+def test_every_check_has_its_words_and_its_page() -> None:
+    assert WORDS.keys() == {check.id for check in CHECKS}
+    assert all(check.name and check.looks_at and check.method and check.blind and check.reads for check in CHECKS)
+    assert len(BY_ID) == len(CHECKS)
+
+
+def test_the_sharpest_come_first_and_always_in_the_same_order() -> None:
+    asked = ask(book(SCENES))
+    assert [one.strength for one in asked] == sorted((one.strength for one in asked), reverse=True)
+    assert asked == ask(book(SCENES), checks=CHECKS[::-1])
+
+
+def test_a_fingerprint_stays_when_the_book_is_edited_elsewhere() -> None:
+    before = {one.fingerprint for one in ask(book(SCENES))}
+    after = {one.fingerprint for one in ask(book([["A new scene of a hundred words."], *SCENES]))}
+    assert len(before) == 4
+    assert before == after
+
+
+def test_a_fingerprint_changes_with_the_words_in_evidence() -> None:
+    one, other = (ask(book([[text]]))[0] for text in ("He said TK.", "He said TK again."))
+    assert one.fingerprint != other.fingerprint
+
+
+def test_the_same_words_twice_are_two_questions() -> None:
+    asked = ask(book([["He said TK."], ["He said TK."]]))
+    assert len({one.fingerprint for one in asked}) == 2
+
+
+def test_nothing_is_looked_for_again_where_what_is_read_is_the_same() -> None:
+    ran: list[str] = []
+
+    def find(seen: Seen) -> Iterator[Finding]:
+        ran.append("again")
+        yield Finding((seen.span(0, 0, 0, 2),), 0.5, words={"words": "It"})
+
+    check = replace(BY_ID["placeholder"], find=find)
+    kept: dict[str, tuple[Finding, ...]] = {}
+    first = ask(book(SCENES), checks=[check], kept=kept)
+    assert ask(replace(book(SCENES), titles=("One", "Two")), checks=[check], kept=kept)[0].evidence == first[0].evidence
+    assert ran == ["again"]
+    ask(book([*SCENES, ["More."]]), checks=[check], kept=kept)
+    assert ran == ["again", "again"]
+
+
+def test_findings_outlive_json() -> None:
+    kept: dict[str, tuple[Finding, ...]] = {}
+    ask(book(SCENES), kept=kept)
+    assert findings_of(findings_form(kept)) == kept

@@ -1,0 +1,41 @@
+"""Words to be written later. The signs are common practice."""
+
+import pytest
+
+from afterdraft.questions.each.placeholders import CHECK
+from tests.questions.asked import found, quotes
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "He gave her the key to TK and went.",
+        "The inspector, Mr TKTK, came at noon.",
+        "It was XXX miles to the ferry.",
+        "She [check: which hand?] took the oar.",
+        "They came [insert name] and sat down.",
+        "He was ??? years old.",
+        "TODO the fight on the stairs.",
+    ],
+)
+def test_asks_where_words_are_still_to_come(text: str) -> None:
+    assert quotes(found(CHECK, ["A quiet day.", text])) == [[text]]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "In the reign of Henry XX the ferry ran twice a day.",
+        "What? What did you say??",
+        "He wrote his name, Tobias Kerr, and the initials T.K. under it.",
+        "They sailed on the Atkins and the Natkat.",
+    ],
+)
+def test_is_silent_where_nothing_is_missing(text: str) -> None:
+    assert found(CHECK, [text]) == []
+
+
+def test_brackets_that_are_a_manner_of_the_book_are_let_be() -> None:
+    letters = [f"I saw him in the yard [of house {number}] again." for number in range(6)]
+    assert found(CHECK, letters) == []
+    assert len(found(CHECK, letters[:1])) == 1
