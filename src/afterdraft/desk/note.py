@@ -32,11 +32,23 @@ class Note:
     laid: str | None = None  # id of a planned card
     about_book: bool = False
     anchors: tuple[Anchor, ...] = ()  # the passage it is about, a stretch for each paragraph
+    then: tuple[Anchor, ...] = ()  # the passages it was about in earlier drafts
 
     @property
     def anchor(self) -> Anchor | None:
         """Where its passage begins."""
         return self.anchors[0] if self.anchors else None
+
+    @property
+    def passage(self) -> Literal["there", "changed", "gone"] | None:
+        """What became of its passage since the draft it was written on; None where it is on none, or of this draft."""
+        if not self.then:
+            return None
+        if not self.anchors:
+            return "gone"
+        draft = self.then[-1].draft
+        before = [one.quote for one in self.then if one.draft == draft]
+        return "there" if before == [one.quote for one in self.anchors] else "changed"
 
     @property
     def loose(self) -> bool:

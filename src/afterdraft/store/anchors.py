@@ -8,7 +8,7 @@ from afterdraft.desk.anchor import Anchor
 
 _PLACE = "draft, paragraph, start_at, end_at, quote, words_before, words_after"  # the fields of `Anchor`, in order
 _OF = f"SELECT owner, {_PLACE} FROM desk_anchor a JOIN {{owners}} o ON o.id = a.owner"  # noqa: S608 — own names
-_ORDER = "ORDER BY a.draft, a.paragraph, a.start_at"
+_ORDER = "ORDER BY (SELECT ordinal FROM text_draft t WHERE t.id = a.draft), a.paragraph, a.start_at"
 _FASTEN = f"INSERT INTO desk_anchor (owner, {_PLACE}) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"  # noqa: S608
 
 

@@ -17,6 +17,7 @@ from afterdraft.store.arranging import BookArrangements
 from afterdraft.store.cast import BookCast
 from afterdraft.store.changes import BookChanges
 from afterdraft.store.desk import OpenDesk
+from afterdraft.store.drafts_order import BookDrafts
 from afterdraft.store.inks import BookInks
 from afterdraft.store.journal import Journal
 from afterdraft.store.lines import BookLines
@@ -37,7 +38,7 @@ def utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-class BookFile(BookArrangements, BookLines, BookCast, BookChanges, BookInks, BookReading, BookUnits):
+class BookFile(BookArrangements, BookLines, BookCast, BookChanges, BookDrafts, BookInks, BookReading, BookUnits):
     """Fills `work.ports.Book`. Made by `store.opening`; `path` holds a book of ours."""
 
     def __init__(

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from afterdraft.desk.change import Change, ChangePlace, When
 from afterdraft.errors import Missing
+from afterdraft.store import drafts
 from afterdraft.store.names import new_id
 from afterdraft.store.rows import gone, require
 
@@ -15,18 +16,29 @@ _CHANGE = (
     "SELECT c.id, c.wrong, c.decide, c.due, c.work, c.note, c.place, r.revision FROM desk_change c "
     "JOIN row_revision r ON r.id = c.id"
 )
-_PLACES = (
-    "SELECT p.change, p.id, p.scene, p.laid, p.words, p.done, r.revision FROM desk_change_place p "
-    "JOIN row_revision r ON r.id = p.id ORDER BY p.change, p.n"
-)
+# A place that was taken over into a later draft is seen there; one that never was is seen wherever it is.
+_PLACES = """
+SELECT p.change, p.id, p.scene, p.laid, p.words, p.done, r.revision FROM desk_change_place p
+JOIN row_revision r ON r.id = p.id LEFT JOIN desk_scene s ON s.id = p.scene LEFT JOIN desk_laid l ON l.id = p.laid
+LEFT JOIN desk_arrangement a ON a.id = l.arrangement
+WHERE coalesce(s.draft, a.draft, :draft) = :draft ORDER BY p.change, p.n
+"""
 _HERE = "WHERE c.id IN (SELECT change FROM desk_change_place WHERE scene = ?)"
+_ALSO_TICKED = """
+WITH RECURSIVE same (id) AS (
+    SELECT :place UNION SELECT f.id FROM desk_from f JOIN same ON f.source = same.id
+    UNION SELECT f.source FROM desk_from f JOIN same ON f.id = same.id
+)
+UPDATE desk_change_place SET done = :done WHERE id IN (SELECT id FROM same) AND done <> :done
+"""
 
 
-def changes(db: sqlite3.Connection, *, scene: str | None = None) -> tuple[Change, ...]:
-    """In the writer's order; all, or those that have a place in a scene."""
+def changes(db: sqlite3.Connection, *, scene: str | None = None, draft: str | None = None) -> tuple[Change, ...]:
+    """In the writer's order; all, or those that have a place in a scene. With their places in a draft: the newest,
+    unless another is named."""
     where, given = ("", ()) if scene is None else (_HERE, (scene,))
     rows = db.execute(f"{_CHANGE} {where} ORDER BY c.place, c.key", given)
-    return _with_places(db, tuple(Change(*row) for row in rows))
+    return _with_places(db, tuple(Change(*row) for row in rows), draft)
 
 
 def change(db: sqlite3.Connection, id: str) -> Change:
@@ -34,14 +46,14 @@ def change(db: sqlite3.Connection, id: str) -> Change:
     row = db.execute(f"{_CHANGE} WHERE c.id = ?", (id,)).fetchone()
     if row is None:
         raise Missing(WHAT)
-    return _with_places(db, (Change(*row),))[0]
+    return _with_places(db, (Change(*row),), None)[0]
 
 
-def _with_places(db: sqlite3.Connection, known: tuple[Change, ...]) -> tuple[Change, ...]:
+def _with_places(db: sqlite3.Connection, known: tuple[Change, ...], draft: str | None) -> tuple[Change, ...]:
     if not known:
         return ()
     places: dict[str, list[ChangePlace]] = {}
-    for owner, *place in db.execute(_PLACES):
+    for owner, *place in db.execute(_PLACES, {"draft": draft or drafts.current(db)}):
         places.setdefault(owner, []).append(_place(*place))
     return tuple(replace(one, places=tuple(places.get(one.id, ()))) for one in known)
 
@@ -55,9 +67,9 @@ class BookChanges:
 
     _reading: Callable[[], AbstractContextManager[sqlite3.Connection]]
 
-    def changes(self, *, scene: str | None = None) -> tuple[Change, ...]:
+    def changes(self, *, scene: str | None = None, draft: str | None = None) -> tuple[Change, ...]:
         with self._reading() as db:
-            return changes(db, scene=scene)
+            return changes(db, scene=scene, draft=draft)
 
     def change(self, id: str) -> Change:
         with self._reading() as db:
@@ -104,4 +116,6 @@ class DeskChanges:
         gone(self._db.execute("DELETE FROM desk_change_place WHERE id = ?", (id,)), "This place")
 
     def tick(self, place: str, *, done: bool) -> None:
+        """In the draft where it stands, and in those it came from and went on into: it is one place."""
         gone(self._db.execute("UPDATE desk_change_place SET done = ? WHERE id = ?", (done, place)), "This place")
+        self._db.execute(_ALSO_TICKED, {"place": place, "done": done})

@@ -12,6 +12,7 @@ from afterdraft.store import cards, corrections, divisions, drafts, fields, foll
 from afterdraft.store.arranging import DeskArrangements
 from afterdraft.store.cast import DeskCast
 from afterdraft.store.changes import DeskChanges
+from afterdraft.store.drafts_order import DeskDrafts
 from afterdraft.store.inks import DeskInks
 from afterdraft.store.journal import Journal
 from afterdraft.store.lines import DeskLines
@@ -21,7 +22,7 @@ from afterdraft.store.units import DeskUnits
 from afterdraft.work.ports import Fields, Written
 
 
-class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskInks, DeskReading, DeskUnits):
+class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskInks, DeskReading, DeskUnits, DeskDrafts):
     """Fills `work.ports.Desk`. `now`: UTC, ISO 8601."""
 
     def __init__(self, db: sqlite3.Connection, journal: Journal, now: str) -> None:
@@ -69,6 +70,9 @@ class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskInks, Des
     def note(self, id: str) -> Note:
         return notes.note(self._db, id)
 
+    def notes(self) -> tuple[Note, ...]:
+        return notes.notes(self._db, scene=None, loose=False)
+
     def follow_anchors(self, draft: str) -> None:
         notes.follow_anchors(self._db, draft)
         following.follow_points(self._db, draft)
@@ -80,13 +84,12 @@ class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskInks, Des
         self._db.execute("UPDATE desk_book SET title = ?", (title,))
 
     def add_draft(self, draft: Draft, originals: Sequence[tuple[str, bytes]]) -> str:
-        """Everything a draft brings is written unlogged and hidden; that it is shown is what can be taken back."""
+        """Everything a draft brings is written unlogged and hidden; what can be taken back is that it is shown."""
         made = new_id("draft")
         with self._journal.paused():
             drafts.put(self._db, made, draft, originals, brought_in=self._now)
-            self._db.execute("INSERT INTO desk_draft VALUES (?, 1)", (made,))
+            self._db.execute("INSERT INTO desk_draft (id, hidden) VALUES (?, 1)", (made,))
             divisions.write(self._db, made, divisions.with_new_ids(draft.division))
-        self._db.execute("UPDATE desk_draft SET hidden = 0 WHERE id = ?", (made,))
         return made
 
     def close_doubt(self, draft: str, paragraph: int) -> None:

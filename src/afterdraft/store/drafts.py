@@ -19,16 +19,16 @@ from afterdraft.work.ports import DraftFacts
 FIRST_WORDS = 120  # characters of a paragraph that stand for it in lists
 
 _FACTS = """
-SELECT d.id, row_number() OVER (ORDER BY d.ordinal), d.title, d.author, d.language,
+SELECT d.id, row_number() OVER (ORDER BY state.place), d.title, d.author, d.language,
     (SELECT json_group_array(name) FROM (SELECT name FROM text_file f WHERE f.draft = d.id ORDER BY n)),
     (SELECT coalesce(sum(words), 0) FROM text_paragraph p WHERE p.draft = d.id)
         - (SELECT coalesce(sum(words), 0) FROM desk_role r
            JOIN text_paragraph p ON p.draft = r.draft AND p.n = r.paragraph WHERE r.draft = d.id),
     (SELECT count(*) FROM desk_scene s WHERE s.draft = d.id),
     (SELECT count(*) FROM desk_scene s JOIN desk_card c ON c.scene = s.id WHERE s.draft = d.id AND c.summary <> ''),
-    d.brought_in
+    d.brought_in, state.part_way
 FROM text_draft d JOIN desk_draft state ON state.id = d.id
-WHERE NOT state.hidden ORDER BY d.ordinal
+WHERE NOT state.hidden AND state.gave_way IS NULL ORDER BY state.place
 """
 
 
@@ -98,7 +98,7 @@ def facts(db: sqlite3.Connection) -> tuple[DraftFacts, ...]:
 def current(db: sqlite3.Connection) -> str | None:
     """Id of the newest draft not taken back."""
     row = db.execute(
-        "SELECT d.id FROM text_draft d JOIN desk_draft USING (id) WHERE NOT hidden ORDER BY ordinal DESC LIMIT 1"
+        "SELECT id FROM desk_draft WHERE NOT hidden AND gave_way IS NULL ORDER BY place DESC LIMIT 1"
     ).fetchone()
     return row[0] if row else None
 
@@ -132,6 +132,12 @@ def text(db: sqlite3.Connection, id: str, paragraph: int) -> str:
     """One paragraph's text; "" outside the draft."""
     row = db.execute("SELECT text FROM text_paragraph WHERE draft = ? AND n = ?", (id, paragraph)).fetchone()
     return row[0] if row else ""
+
+
+def texts(db: sqlite3.Connection, id: str) -> tuple[str, ...]:
+    """Every paragraph's text."""
+    rows = db.execute("SELECT text FROM text_paragraph WHERE draft = ? ORDER BY n", (id,))
+    return tuple(text for (text,) in rows)
 
 
 def first_words(db: sqlite3.Connection, id: str, paragraphs: Sequence[int]) -> dict[int, str]:
@@ -181,7 +187,9 @@ def doubts(db: sqlite3.Connection, id: str) -> tuple[Doubt, ...]:
 
 
 def _facts(id: str, number: int, title: str, author: str, language: str, names: str, *counted: Any) -> DraftFacts:
-    return DraftFacts(id, number, title, author, language, tuple(json.loads(names)), *counted)
+    words, scenes, written, brought_in, part_way = counted
+    files = tuple(json.loads(names))
+    return DraftFacts(id, number, title, author, language, files, words, scenes, written, brought_in, bool(part_way))
 
 
 def _paragraphs(db: sqlite3.Connection, id: str) -> Iterable[tuple[str, str]]:

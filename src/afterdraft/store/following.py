@@ -13,7 +13,7 @@ from afterdraft.desk.order import between
 from afterdraft.desk.unit_card import UNIT_FIELDS
 from afterdraft.manuscript.division import Chapter, Division, Part
 from afterdraft.manuscript.naming import chapter_name
-from afterdraft.store import notes
+from afterdraft.store import lineage, notes
 from afterdraft.store.names import new_id
 
 Unit = TypeVar("Unit", Chapter, Part)
@@ -43,6 +43,7 @@ def merge(db: sqlite3.Connection, *, into: str, of: str, now: str) -> None:
     _merge_carried(db, into, of)
     _keep_or_drop(db, "desk_absent", "who", into, of, alike="mine.who = other.who")
     _merge_times(db, into, of)
+    lineage.merge(db, into=into, of=of)
 
 
 def loosen(db: sqlite3.Connection, scene: str, *, now: str) -> None:
@@ -60,6 +61,7 @@ def loosen(db: sqlite3.Connection, scene: str, *, now: str) -> None:
     for table in _OF_SCENE:
         db.execute(f"DELETE FROM {table} WHERE scene = ?", (scene,))  # noqa: S608 — own names, here and below
     db.execute("DELETE FROM desk_follows WHERE source = ?", (scene,))
+    lineage.loosen(db, scene)
 
 
 def follow_laid(db: sqlite3.Connection, *, into: str, of: str) -> None:
@@ -90,6 +92,7 @@ def follow_units(db: sqlite3.Connection, draft: str, old: Division, new: Divisio
             "UPDATE desk_row SET title = ? WHERE chapter = ? AND title = ''", (chapter_name(chapter), chapter.id)
         )
         db.execute("UPDATE desk_row SET chapter = NULL WHERE chapter = ?", (chapter.id,))
+        lineage.follow_chapter(db, chapter.id, holder)
         _merge_unit_card(db, draft, "chapter", chapter.id, holder, chapter_name(chapter), now)
     for part in _gone(old.parts, new.parts):
         holder = _holder(new.parts, part.at)

@@ -36,7 +36,7 @@ def inks(db: sqlite3.Connection) -> tuple[Ink, ...]:
 
 def guarded(db: sqlite3.Connection, draft: str) -> tuple[Guarded, ...]:
     """In order of the text."""
-    passages = anchors_of(db, "desk_guarded")
+    passages = anchors_of(db, "desk_guarded", "WHERE a.draft = ?", (draft,))
     found = (Guarded(one, passages[one], why, made, rev) for one, why, made, rev in db.execute(_GUARDED, (draft,)))
     return tuple(sorted(found, key=lambda one: (one.anchors[0].paragraph, one.anchors[0].start)))
 

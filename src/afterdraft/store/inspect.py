@@ -8,6 +8,10 @@ from afterdraft.manuscript.validity import problems as division_problems
 from afterdraft.store import divisions, drafts
 
 _INDEXES = "SELECT name FROM sqlite_schema WHERE type = 'table' AND sql LIKE 'CREATE VIRTUAL TABLE search%'"
+_DRAFTS = (
+    "SELECT t.id, t.ordinal, d.gave_way IS NOT NULL FROM text_draft t JOIN desk_draft d ON d.id = t.id "
+    "ORDER BY t.ordinal"
+)
 
 
 def problems(db: sqlite3.Connection) -> tuple[str, ...]:
@@ -23,9 +27,10 @@ def _problems(db: sqlite3.Connection) -> Iterator[str]:
     for table, _, other, _ in db.execute("PRAGMA foreign_key_check"):
         yield f"Something in {table} refers to something in {other} that is not there."
     yield from (f"Draft {number} is not as it was brought in." for number in drafts.changed(db))
-    for draft, number in db.execute("SELECT id, ordinal FROM text_draft ORDER BY ordinal").fetchall():
+    for draft, number, gave_way in db.execute(_DRAFTS).fetchall():
         yield from _originals(db, draft, number)
-        yield from _division(db, draft, number)
+        if not gave_way:  # its scenes are those of the draft that took its place
+            yield from _division(db, draft, number)
     yield from _indexes(db)
 
 

@@ -107,15 +107,19 @@ def follow_anchors(db: sqlite3.Connection, draft: str) -> None:
 
 
 def _notes(db: sqlite3.Connection, where: str = "", given: Sequence[str] = ()) -> tuple[Note, ...]:
+    """A note that came over from an earlier draft has its passages of then beside those of now."""
     passages = anchors_of(db, "desk_note", where, given)
+    drafts = dict(db.execute("SELECT s.id, s.draft FROM desk_scene s JOIN desk_note n ON n.scene = s.id"))
     rows = db.execute(f"{_NOTE} {where} ORDER BY o.key", given).fetchall()
-    return tuple(_note(passages, *row) for row in rows)
+    return tuple(_note(passages, drafts, *row) for row in rows)
 
 
-def _note(passages: Mapping[str, tuple[Anchor, ...]], id: str, *columns: Any) -> Note:
+def _note(passages: Mapping[str, tuple[Anchor, ...]], drafts: Mapping[str, str], id: str, *columns: Any) -> Note:
     text, scene, state, made, revision, ink, chapter, laid, about_book = columns
-    anchors = passages.get(id, ())
-    return Note(id, text, scene, state, made, revision, ink, chapter, laid, bool(about_book), anchors)
+    all_ = passages.get(id, ())
+    here = tuple(one for one in all_ if scene is None or one.draft == drafts[scene])
+    then = tuple(one for one in all_ if one not in here)
+    return Note(id, text, scene, state, made, revision, ink, chapter, laid, bool(about_book), here, then)
 
 
 def _check(db: sqlite3.Connection, about: About, ink: str | None) -> None:

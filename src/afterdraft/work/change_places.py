@@ -46,8 +46,9 @@ def add_words(book: Book, change: str, typed: str) -> None:
 
 
 def tick_place(book: Book, change: str, place: str, *, done: bool) -> Change:
-    """Returns the change as it is now. Raises `Missing`."""
-    where = place_called(book, _place(book.change(change), place))
+    """A place in any draft; it is ticked in all that it goes through. Returns the change as it is now. Raises
+    `Missing`."""
+    where = place_called(book, _in_any_draft(book, change, place))
 
     def tick(desk: Desk) -> Change:
         desk.tick(place, done=done)
@@ -83,6 +84,14 @@ def _called(desk: Desk, change: str) -> Change:
 
 def _place(change: Change, place: str) -> ChangePlace:
     found = next((one for one in change.places if one.id == place), None)
+    if found is None:
+        raise Missing("This place")
+    return found
+
+
+def _in_any_draft(book: Book, change: str, place: str) -> ChangePlace:
+    every = (one for draft in reversed(book.drafts()) for one in book.changes(draft=draft.id) if one.id == change)
+    found = next((there for one in every for there in one.places if there.id == place), None)
     if found is None:
         raise Missing("This place")
     return found

@@ -10,7 +10,8 @@ from collections.abc import Callable
 from afterdraft.store.migrations.m0001_first import first
 from afterdraft.store.migrations.m0002_desk import desk
 from afterdraft.store.migrations.m0003_reading import reading
+from afterdraft.store.migrations.m0004_drafts import drafts
 
 Migration = Callable[[sqlite3.Connection], None]
 
-MIGRATIONS: tuple[Migration, ...] = (first, desk, reading)
+MIGRATIONS: tuple[Migration, ...] = (first, desk, reading, drafts)

@@ -11,6 +11,7 @@ from afterdraft.work.ports.arranging import ArrangingBook
 from afterdraft.work.ports.cast import BookCast
 from afterdraft.work.ports.changes import ChangesBook
 from afterdraft.work.ports.desk import Desk
+from afterdraft.work.ports.drafts import DraftsBook
 from afterdraft.work.ports.inks import InksBook
 from afterdraft.work.ports.lines import BookLines
 from afterdraft.work.ports.reading import BookReading
@@ -20,7 +21,7 @@ from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fie
 T = TypeVar("T")
 
 
-class Book(ArrangingBook, BookLines, BookCast, BookUnits, BookReading, ChangesBook, InksBook, Protocol):
+class Book(ArrangingBook, BookLines, BookCast, BookUnits, BookReading, ChangesBook, DraftsBook, InksBook, Protocol):
     """One open book file."""
 
     @property

@@ -8,8 +8,9 @@ from afterdraft.desk.change import Change, When
 class ChangesBook(Protocol):
     """For `Book`."""
 
-    def changes(self, *, scene: str | None = None) -> tuple[Change, ...]:
-        """In the writer's order, with their places; all, or those that have a place in a scene."""
+    def changes(self, *, scene: str | None = None, draft: str | None = None) -> tuple[Change, ...]:
+        """In the writer's order; all, or those that have a place in a scene. With their places in a draft: the newest,
+        unless another is named."""
         ...
 
     def change(self, id: str) -> Change:

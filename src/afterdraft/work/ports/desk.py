@@ -10,6 +10,7 @@ from afterdraft.manuscript.draft import Draft
 from afterdraft.work.ports.arranging import ArrangingDesk
 from afterdraft.work.ports.cast import DeskCast
 from afterdraft.work.ports.changes import ChangesDesk
+from afterdraft.work.ports.drafts import DraftsDesk
 from afterdraft.work.ports.inks import InksDesk
 from afterdraft.work.ports.lines import DeskLines
 from afterdraft.work.ports.reading import DeskReading
@@ -17,7 +18,7 @@ from afterdraft.work.ports.units import DeskUnits
 from afterdraft.work.ports.values import Fields, UnitKind, Written
 
 
-class Desk(ArrangingDesk, DeskLines, DeskCast, DeskUnits, DeskReading, ChangesDesk, InksDesk, Protocol):
+class Desk(ArrangingDesk, DeskLines, DeskCast, DeskUnits, DeskReading, ChangesDesk, DraftsDesk, InksDesk, Protocol):
     """The open transaction given to an edit."""
 
     def division(self, draft: str) -> Division: ...
@@ -52,10 +53,14 @@ class Desk(ArrangingDesk, DeskLines, DeskCast, DeskUnits, DeskReading, ChangesDe
         """Notes on passages go to the scenes that hold their passages now."""
         ...
 
+    def notes(self) -> tuple[Note, ...]:
+        """All notes, oldest first."""
+        ...
+
     def set_note(self, id: str, *, text: str | None = None, state: NoteState | None = None) -> Note: ...
     def set_title(self, title: str) -> None: ...
     def add_draft(self, draft: Draft, originals: Sequence[tuple[str, bytes]]) -> str:
-        """Take a draft in with its original bytes; returns its id."""
+        """Take a draft in with its original bytes, hidden until `show_draft`; returns its id."""
         ...
 
     def close_doubt(self, draft: str, paragraph: int) -> None: ...

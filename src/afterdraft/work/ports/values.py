@@ -38,6 +38,7 @@ class DraftFacts:
     scenes: int
     written: int  # scenes whose card has a summary
     brought_in: str  # UTC, ISO 8601
+    part_way: bool = False  # goes only as far as the revision has come
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,28 @@
+"""How notes and changes stand when a draft comes in: what the counts of a round are taken from."""
+
+import json
+from collections.abc import Sequence
+from typing import Protocol
+
+from afterdraft.desk.change import Change
+from afterdraft.desk.note import Note
+
+
+class Standing(Protocol):
+    """What of a book, or of an edit, this reads."""
+
+    def notes(self) -> Sequence[Note]: ...
+    def changes(self) -> Sequence[Change]: ...
+
+
+def standing(desk: Standing, draft: str) -> str:
+    """JSON: by id of every note its state, and by id of every change whether it is done.
+
+    `draft`: the one that is the newest now.
+    """
+    form = {
+        "draft": draft,
+        "notes": {note.id: note.state for note in desk.notes()},
+        "changes": {change.id: "done" if change.done else "open" for change in desk.changes()},
+    }
+    return json.dumps(form, separators=(",", ":"))
