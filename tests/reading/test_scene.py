@@ -22,6 +22,9 @@ def tags(facts: SceneFacts) -> list[str | None]:
         ("“Go,” said Ada, “or stay.”", ["ada", "ada"]),
         ("“Go.” Ada turned.", ["ada"]),
         ("“Go.” It rained.", [None]),
+        ("“Go?” Ada said nothing.", [None]),
+        ("“Go,” said her mother.", ["her mother"]),
+        ("“Go!” cried Ada. Pike nodded and said: “No.”", ["ada", "pike"]),
     ],
 )
 def test_the_words_beside_speech_name_its_speaker(text: str, expected: list[str | None]) -> None:
@@ -38,6 +41,8 @@ def test_the_words_beside_speech_name_its_speaker(text: str, expected: list[str 
         ("“Why?” she smiled.", [("she", True)]),
         ("“Go.” She smiled.", [("she", False)]),  # an act beside the words
         ("“Go.” It was late, and Ada smiled.", []),
+        ("“Go.” Ada told them all.", [("ada", False)]),  # the words are at an end: an act
+        ("“Go?” Ada asked.", [("ada", True)]),
     ],
 )
 def test_rarer_verbs_tell_words_where_they_touch_them(text: str, expected: list[tuple[str, bool]]) -> None:

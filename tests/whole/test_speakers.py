@@ -54,6 +54,20 @@ def test_a_quotation_that_goes_on_has_one_speaker() -> None:
     assert who("“Sit,” said Ada.", "“No,” said Pike. “First this.", "“Then that.”") == ["ada", "pike", "pike", "pike"]
 
 
+def test_two_may_speak_in_one_paragraph() -> None:
+    assert who(
+        "Miss Lamb came in. Mr. Pike rose.",
+        "“Why?” she asked. “Because,” he said.",
+        known=("“Oh,” said Miss Lamb.", "“No,” said Mr. Pike."),
+    ) == ["miss lamb", "mr pike"]
+
+
+def test_her_mother_is_nobody_by_that_alone() -> None:
+    assert "her mother" not in {
+        form for one in find_cast(scenes([("“Go,” said her mother.",) * 3])).people for form in one.aliases
+    }
+
+
 def test_the_i_that_tells_speaks() -> None:
     found = who(
         "I came in, and I looked at my hat, for I was late.",

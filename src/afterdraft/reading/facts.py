@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from afterdraft.reading.counted import Counted, Event
+from afterdraft.reading.lexicon import OWNERS
 from afterdraft.reading.place import Place
 from afterdraft.reading.time import Time
 from afterdraft.reading.trait import Trait
@@ -26,7 +27,7 @@ class Mention:
     start: int
     end: int
     kind: Kind
-    form: str  # as compared: small letters, no points, no article: "miss bartlett", "old man", "she"
+    form: str  # as compared: small letters, no points, no article: "miss bartlett", "old man", "she", "her mother"
     gender: Gender = ""  # of the words themselves
     entity: Entity = ""
     subject: bool = False  # of a verb
@@ -39,6 +40,12 @@ class Mention:
     placed: bool = False  # after a preposition of place: in, at, near
     apposed: bool = False  # a role right behind a name: 'Mr. X, the vicar'
     joined: bool = False  # by "and" to the mention before: two people, not one
+
+    @property
+    def owned(self) -> bool:
+        """Whether it is a role by whose it is: 'her mother', "lucy's brother"."""
+        first = self.form.split(" ", 1)[0]
+        return self.kind == "role" and (first in OWNERS or first.endswith("'s")) and first != self.form
 
 
 @dataclass(frozen=True, slots=True)

@@ -97,6 +97,7 @@ ROLES = FEMALE_ROLES | MALE_ROLES | OTHER_ROLES
 HE = frozenset({"he", "him", "his", "himself"})
 SHE = frozenset({"she", "her", "hers", "herself"})
 SELF = frozenset({"i", "me", "my", "mine", "myself"})
+OWNERS = frozenset({"his", "her", "my", "their", "our"})  # before a role: somebody's, and nobody by that alone
 THEY = frozenset({"they", "them", "their", "it", "its"})
 
 # Capitalised and yet no name of anyone: what begins sentences in speech, and what English writes large.

@@ -132,12 +132,16 @@ def _first(analysed: Analysed, place: int) -> bool:
 
 
 def _role(analysed: Analysed, token: int) -> str:
-    """'old man' of 'the old man'; nothing without an article before it."""
+    """'old man' of 'the old man', 'her mother' with whose; nothing without an article or an owner before it."""
     words = [bare(analysed.words[token])]
     for place in range(token - 1, max(-1, token - 2 - ROLE_WORDS), -1):
         word = bare(analysed.words[place])
         if word in ("the", "a", "an", "this", "that"):
             return " ".join(words)
+        if word in lexicon.OWNERS:
+            return f"{word} {words[-1]}"
+        if word == "'s" and place and analysed.pos[place - 1] == "PROPN":
+            return f"{bare(analysed.words[place - 1])}'s {words[-1]}"
         if analysed.pos[place] not in ("ADJ", "NOUN", "PROPN", "NUM"):
             return ""
         words.insert(0, word)

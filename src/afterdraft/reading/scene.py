@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from itertools import groupby
 
 from afterdraft.manuscript.words import count
-from afterdraft.reading import tags
+from afterdraft.reading import tag_subjects, tags
 from afterdraft.reading.analysed import Analysed
 from afterdraft.reading.events import events
 from afterdraft.reading.facts import Mention, Quote, SceneFacts
@@ -20,7 +20,7 @@ from afterdraft.reading.times import times
 from afterdraft.reading.trait import Trait
 from afterdraft.reading.traits import traits
 
-RECIPE = 9  # part of every cache key: a change of what is read off a scene counts it up
+RECIPE = 10  # part of every cache key: a change of what is read off a scene counts it up
 
 
 def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
@@ -44,8 +44,8 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
         where.extend(places(paragraph, number, spans, dated))
         described.extend(traits(parsed[-1], number, here, len(found)))
         if spoken:
-            quotes.extend(_quotes(paragraph, spoken, here, len(found), leading))
-        leading = _leading(paragraph, spoken, here, len(found))
+            quotes.extend(_quotes(tag_subjects.told(parsed[-1], here), spoken, len(found), leading))
+        leading = _leading(parsed[-1], spoken, here, len(found))
         found.extend(here)
     return SceneFacts(
         len(paragraphs),
@@ -63,16 +63,15 @@ def _by_paragraph(stretches: Iterable[Stretch]) -> dict[int, list[Stretch]]:
     return {number: list(group) for number, group in groupby(stretches, key=lambda one: one.paragraph)}
 
 
-def _quotes(
-    paragraph: Analysed, spoken: Sequence[Stretch], here: Sequence[Mention], base: int, leading: tags.Tag | None
-) -> list[Quote]:
+def _quotes(within: tag_subjects.Told, spoken: Sequence[Stretch], base: int, leading: tags.Tag | None) -> list[Quote]:
     """Each stretch with its tag: what follows it first, then what leads up to it."""
     made = []
+    paragraph = within.grammar.of
     for place, one in enumerate(spoken):
         begin = spoken[place - 1].end if place else 0
         end = spoken[place + 1].start if place + 1 < len(spoken) else len(paragraph.text)
-        behind = tags.after(paragraph, one.end, end, here)
-        ahead = tags.before(paragraph, begin, one.start, here) if not (behind and behind.plain) else None
+        behind = tags.after(within, one.end, end)
+        ahead = tags.before(within, begin, one.start) if not (behind and behind.plain) else None
         tag = ahead if ahead and (ahead.plain or not behind) else behind
         if tag:
             tag = tags.Tag(base + tag.mention, tag.plain)
@@ -93,11 +92,11 @@ def _quotes(
     return made
 
 
-def _leading(paragraph: Analysed, spoken: Sequence[Stretch], here: Sequence[Mention], base: int) -> tags.Tag | None:
-    """A paragraph that ends in a colon, or in 'said', leads up to the next."""
-    told = paragraph.text.rstrip()
+def _leading(parsed: Grammar, spoken: Sequence[Stretch], here: Sequence[Mention], base: int) -> tags.Tag | None:
+    """A paragraph that ends in a colon, a comma or no stop at all leads up to the next."""
+    told = parsed.of.text.rstrip()
     begin = spoken[-1].end if spoken else 0
-    if not told.endswith((":", ",", ":—", ":--", ",—")):
+    if not told or not (told.endswith((":", ",", ":—", ":--", ",—")) or told[-1].isalpha()):
         return None
-    tag = tags.before(paragraph, begin, len(paragraph.text), here)
+    tag = tags.before(tag_subjects.told(parsed, here), begin, len(parsed.of.text))
     return tags.Tag(base + tag.mention, tag.plain) if tag else None

@@ -58,7 +58,7 @@ def gathered(scenes: Sequence[SceneFacts]) -> Gathered:
         _part(scene, apart)
         _answer(scene, answers)
         for one, other in pairwise(scene.mentions):
-            if other.apposed and one.kind == "name":
+            if other.apposed and one.kind == "name" and not other.owned:
                 same[other.form][one.form] += 1
     signed = [signature(scene) for scene in scenes if told_by_i(scene)]
     for mention in filter(None, signed):
@@ -91,7 +91,7 @@ def _is_alone(one: Mention, words: int) -> bool:
 
 def _count(scene: SceneFacts, number: int, forms: defaultdict[str, Evidence]) -> None:
     for mention, after in pairwise((*scene.mentions, None)):
-        if mention is None or mention.kind not in ("name", "role"):
+        if mention is None or mention.kind not in ("name", "role") or mention.owned:
             continue
         evidence = forms[mention.form]
         evidence.named += mention.kind == "name"
@@ -106,7 +106,7 @@ def _count(scene: SceneFacts, number: int, forms: defaultdict[str, Evidence]) ->
         if after and after.kind == "pronoun" and _follows(mention, after):
             evidence.pronouns[after.gender] += 1
     for tagged in _tagged(scene):
-        if tagged.kind in ("name", "role"):
+        if tagged.kind in ("name", "role") and not tagged.owned:
             forms[tagged.form].tags += 1
 
 
@@ -124,13 +124,13 @@ def _tagged(scene: SceneFacts) -> Iterator[Mention]:
 
 def _part(scene: SceneFacts, apart: Counter[frozenset[str]]) -> None:
     """Two joined by 'and'; two who speak by turns; one who speaks of the other or to the other."""
-    named = [mention for mention in scene.mentions if mention.kind in ("name", "role")]
+    named = [mention for mention in scene.mentions if mention.kind in ("name", "role") and not mention.owned]
     for one, other in pairwise(named):
         if other.joined and other.paragraph == one.paragraph and other.start - one.end < len(" and the "):
             apart[frozenset((one.form, other.form))] += 2
     before: Mention | None = None
     for tagged in _tagged(scene):
-        if tagged.kind not in ("name", "role"):
+        if tagged.kind not in ("name", "role") or tagged.owned:
             before = None
             continue
         if before and before.form != tagged.form and tagged.paragraph - before.paragraph == 1:

@@ -23,6 +23,7 @@ AROUND = 1.0
 CALLS_SELF = -10.0
 SPEAKS_OF_SELF = -4.0
 WAS_CALLED = 5.0
+PARTED = -12.0  # two whose tags differ within a paragraph
 SAME_AGAIN = -6.0  # two paragraphs of speech in a row are two people's
 SAME_AFTER_TELLING = -1.0
 TURN_BACK = 5.0  # who spoke before the last one
@@ -51,7 +52,7 @@ def heard(scene: SceneFacts, cast: Cast, said: Mapping[tuple[int, int], str]) ->
     people = meant(scene, cast)
     genders = {person.id: person.gender for person in cast.people}
     guesses = guessed(scene, people, genders)
-    found = turns(scene, people, guesses, said)
+    found = turns(scene, people, guesses, said, genders)
     talking = {turn.paragraph for turn in found}
     named: dict[str, list[int]] = {}
     acting: dict[int, str] = {}
@@ -119,7 +120,7 @@ def in_chain(person: str, number: int, before: Sequence[str | None], seen: Heard
     if person == before[number - 1]:
         if turn.goes_on and gap <= 1:
             return score + CONTINUES
-        score += SAME_AGAIN if gap == 1 else SAME_AFTER_TELLING if gap == 2 else 0.0
+        score += (PARTED, SAME_AGAIN, SAME_AFTER_TELLING)[gap] if gap <= 2 else 0.0
     elif turn.goes_on and gap <= 1:
         score -= CONTINUES
     if gap <= 2 and person in last.called:

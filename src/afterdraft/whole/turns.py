@@ -90,6 +90,7 @@ def turns(
     people: Sequence[str | None],
     guesses: Sequence[str | None] | None = None,
     said: Mapping[tuple[int, int], str] | None = None,
+    genders: Mapping[str, Gender] | None = None,
 ) -> tuple[Turn, ...]:
     """The turns of a scene in order; `people` is what `meant` gives, `guesses` what `guessed` does.
 
@@ -105,25 +106,54 @@ def turns(
             _turn(scene, people, guesses, group, by_paragraph.get(scene.quotes[group[0]].paragraph, [])),
             said=next((told[place] for place in group if told[place] is not None), None),
         )
-        for group in _groups(scene, people, told)
+        for group in _groups(scene, people, told, genders or {})
     )
 
 
-def _groups(scene: SceneFacts, people: Sequence[str | None], told: Sequence[str | None]) -> Iterator[list[int]]:
+def _groups(
+    scene: SceneFacts, people: Sequence[str | None], told: Sequence[str | None], genders: Mapping[str, Gender]
+) -> Iterator[list[int]]:
     """Quotations of one paragraph, parted where their tags or the writer name two people."""
     group: list[int] = []
-    name: str | None = None
+    names: list[_Name] = []
     for place, quote in enumerate(scene.quotes):
-        tagged = people[quote.tag] if quote.tag is not None and quote.plain else None
-        own = tagged if told[place] is None else told[place]
-        other = own is not None and name is not None and own != name
+        own = _name(scene, place, people, told, genders)
+        other = own is not None and any(_differ(own, name) for name in names)
         if group and (quote.paragraph != scene.quotes[group[-1]].paragraph or other):
             yield group
-            group, name = [], None
+            group, names = [], []
         group.append(place)
-        name = own if name is None else name
+        if own:
+            names.append(own)
     if group:
         yield group
+
+
+_Name = tuple[str | None, Gender, bool]  # who, where it tells; their gender; whether an I
+
+
+def _name(
+    scene: SceneFacts,
+    place: int,
+    people: Sequence[str | None],
+    told: Sequence[str | None],
+    genders: Mapping[str, Gender],
+) -> _Name | None:
+    """What a quotation's own tag tells of who speaks."""
+    if (said := told[place]) is not None:
+        return said, genders.get(said, ""), False
+    quote = scene.quotes[place]
+    if quote.tag is None or not quote.plain:
+        return None
+    mention, person = scene.mentions[quote.tag], people[quote.tag]
+    return person, mention.gender or genders.get(person or "", ""), mention.kind == "self"
+
+
+def _differ(one: _Name, other: _Name) -> bool:
+    """Whether two tags tell of two people: two names, an I and another, he and she."""
+    if one[0] is not None and other[0] is not None:
+        return one[0] != other[0]
+    return one[2] != other[2] or bool(one[1] and other[1] and one[1] != other[1])
 
 
 def _turn(
