@@ -23,7 +23,7 @@ from afterdraft.store import backups as kept
 from afterdraft.store import opening, place
 from afterdraft.store.shelf import Shelf
 from afterdraft.work.begin_book import begin_book
-from afterdraft.work.bring_draft import bring_draft
+from afterdraft.work.bring_draft import How, bring_draft, refuse_the_same
 from afterdraft.work.demonstrate import demonstrate
 from afterdraft.work.outline_table import outline_table
 from afterdraft.work.ports import Book
@@ -177,6 +177,18 @@ def begin(files: Sequence[File], *, folder: BooksFolder, path: Path | None = Non
     draft = read(files)
     shelf = Shelf(lambda title: path or folder.free(title), backups=_backups())
     return _made(begin_book(shelf, draft, files, title=title))
+
+
+def next_draft(book: Book, files: Sequence[File], how: How = "next") -> str:
+    """Bring a manuscript's files into an open book, as `bring_draft` says; returns the draft's id.
+
+    Raises `UnreadableManuscript`, `NotPossible` where it is the draft that is there already, `BookTrouble`; then
+    nothing is changed.
+    """
+    files = in_order(files)
+    draft = read(files)
+    refuse_the_same(book, draft)
+    return bring_draft(book, draft, files, how)
 
 
 def open_book(path: Path) -> Book:

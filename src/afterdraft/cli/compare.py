@@ -32,11 +32,11 @@ def _run(options: Namespace, _: Serve) -> int:
     old, new = wiring.draft_named(options.old), wiring.draft_named(options.new)
     found = wiring.compared(old, new, part_way=options.part_way)
     form = compare_form(old, new, found, version=__version__)
-    print(json.dumps(form, ensure_ascii=False) if options.json else "\n".join(_lines(form, old, new)))
+    print(json.dumps(form, ensure_ascii=False) if options.json else "\n".join(lines(form, old, new)))
     return 0
 
 
-def _lines(form: Form, old: Draft, new: Draft) -> Iterator[str]:
+def lines(form: Form, old: Draft, new: Draft) -> Iterator[str]:
     """For a person: what became of each scene, by its first words, and the words in all."""
     totals = form["totals"]
     yield (

@@ -7,11 +7,19 @@ from collections.abc import Sequence
 from textwrap import fill
 
 from afterdraft import __version__, errors, platform
-from afterdraft.cli import ask, begin, book, compare, demo, read, start
+from afterdraft.cli import ask, begin, book, compare, demo, next_draft, read, start
 from afterdraft.cli.options import Command, Serve
 from afterdraft.faultlog import log_to, write_down
 
-COMMANDS = (demo.COMMAND, begin.COMMAND, read.COMMAND, ask.COMMAND, compare.COMMAND, book.COMMAND)
+COMMANDS = (
+    demo.COMMAND,
+    begin.COMMAND,
+    next_draft.COMMAND,
+    read.COMMAND,
+    ask.COMMAND,
+    compare.COMMAND,
+    book.COMMAND,
+)
 ABOUT = (
     "Afterdraft is for revising a finished draft of a book: it takes a manuscript apart into chapters and scenes, "
     "lets you write what happens in each beside its text, and never changes your file."

@@ -47,6 +47,9 @@ class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskInks, Des
     def text(self, draft: str, paragraph: int) -> str:
         return drafts.text(self._db, draft, paragraph)
 
+    def draft_of(self, scene: str) -> str:
+        return divisions.draft_of(self._db, scene)
+
     def card(self, id: str) -> Card:
         return cards.card(self._db, id)
 

@@ -18,6 +18,7 @@ from starlette.types import ASGIApp, Message, Receive, Scope, Send
 from afterdraft.errors import AfterdraftError, Fault, Stale
 from afterdraft.faultlog import write_down
 from afterdraft.web import assets, handover, messages, pages
+from afterdraft.web.comparing import Comparing
 from afterdraft.web.guard import Guard
 from afterdraft.web.pages.trouble import trouble
 from afterdraft.web.reading import Reading
@@ -47,6 +48,7 @@ def build(
     )
     app.state.registry = registry
     app.state.suggesting = Suggesting()
+    app.state.comparing = Comparing()
     app.state.reading = reading or Reading()
     registry.on_close = app.state.reading.end
     app.state.close = close
