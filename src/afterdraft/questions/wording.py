@@ -7,10 +7,11 @@ from collections.abc import Mapping, Sequence
 
 from afterdraft.questions.question import Finding
 from afterdraft.questions.wording_accidents import ACCIDENTS
+from afterdraft.questions.wording_cast import CAST
 from afterdraft.questions.wording_continuity import CONTINUITY
 from afterdraft.questions.wording_kit import Say
 
-WORDS: Mapping[str, Say] = {**CONTINUITY, **ACCIDENTS}  # by id of the check
+WORDS: Mapping[str, Say] = {**CONTINUITY, **CAST, **ACCIDENTS}  # by id of the check
 
 
 def worded(check: str, finding: Finding, titles: Sequence[str]) -> str:

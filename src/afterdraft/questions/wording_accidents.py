@@ -10,6 +10,13 @@ def _placeholder(one: Finding, titles: Sequence[str]) -> str:
     return f"“{one.words['words']}” stands in {scene(titles, one.evidence[0].scene)}. What is to stand there?"
 
 
+def _twice(one: Finding, titles: Sequence[str]) -> str:
+    here, *others = [scene(titles, number) for number in dict.fromkeys(span.scene for span in one.evidence)]
+    where = f"in {here} and again in {others[0]}" if others else f"twice in {here}"
+    return f"The words “{one.words['begins']}…” and what follows, {one.numbers['words']:.0f} words, stand {where}. Where shall they stay?"
+
+
 ACCIDENTS: Mapping[str, Say] = {
     "placeholder": _placeholder,
+    "twice": _twice,
 }

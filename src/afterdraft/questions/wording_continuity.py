@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 
 from afterdraft.questions.question import Finding
-from afterdraft.questions.wording_kit import Say
+from afterdraft.questions.wording_kit import Say, scene
 
 
 def _weekday(one: Finding, titles: Sequence[str]) -> str:
@@ -13,6 +13,26 @@ def _weekday(one: Finding, titles: Sequence[str]) -> str:
     return f"By “{words['first']}” the day of “{words['said']}” is a {words['was']}. Which of the two is meant?"
 
 
+def _trait(one: Finding, titles: Sequence[str]) -> str:
+    words, trait = one.words, one.words["trait"]
+    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
+    name = words["name"]
+    if trait in ("eyes", "hair"):
+        return f"{name} has {words['first']} {trait} in {first} and {words['other']} in {other}. Are both meant?"
+    if trait == "beard":
+        return f"{name} has a {words['first']} beard in {first} and a {words['other']} one in {other}. Are both meant?"
+    if trait == "hand":
+        return f"{name} uses the {words['first']} hand in {first} and the {words['other']} in {other}. Are both meant?"
+    return f"{name} is {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
+
+
+def _dead(one: Finding, titles: Sequence[str]) -> str:
+    first, later = (scene(titles, span.scene) for span in one.evidence[:2])
+    return f"{one.words['name']} is dead by {first} and speaks in {later}. Which of the two is meant?"
+
+
 CONTINUITY: Mapping[str, Say] = {
     "weekday": _weekday,
+    "trait": _trait,
+    "dead": _dead,
 }

@@ -12,7 +12,7 @@ _LATER = (
     r"TK|TKTK|XX+|TODO|TBD|FIXME|\?\?+|check|insert|add|fix|find|look up|name|date|place|scene|chapter|rewrite"
     r"|expand|describe|research|more|something|someone|later|here"
 )
-_SURE = re.compile(r"\b(?:TK)+\b|\bTODO\b|\bFIXME\b|\bTBD\b|(?<![A-Z])X{3,}(?![A-Z])|\?{3,}")
+_SURE = re.compile(r"\b(?:TK)+\b|\bTODO\b|\bFIXME\b|\bTBD\b|(?<![A-Z])X{3,}(?![A-Z])|(?<!\w)\?{3,}")
 _BRACKETS = re.compile(r"\[[^\[\]\n]{1,120}\]")
 _REMARK = re.compile(rf"^\[\W*(?:{_LATER})\b|\?\s*\]$|\b(?:TK|XXX+|TODO|TBD)\b|\?\?", re.IGNORECASE)
 FEW = 3  # brackets in a whole book up to which they are no manner of its own; chosen by hand

@@ -1,0 +1,83 @@
+"""A name that stands once, where somebody we know should stand: perhaps from before a renaming."""
+
+import re
+from collections import Counter
+from collections.abc import Iterator
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.reading import lexicon
+from afterdraft.reading.facts import Mention
+
+EARLY = 0.1  # share of the book in which people are still brought in; chosen by hand
+KNOWN = 2  # others of the cast who are in the scene at least
+_WORD = re.compile(r"[^\W\d_]+")
+_INTRODUCED = re.compile(
+    r"(?i:\b(?:an?|one|certain|named|called|old|young|little|poor|another|the|this|that|some|name was|like|of|and|or"
+    r"|between|from|by|to|with|for|than|as|saint|st)[\s,]+)$|[,;]\s$"
+)
+_EXPLAINED = re.compile(
+    r"[’']s?\b|\s*(?:,|\(|—)\s*(?:the|an?|who|whose|his|her|their|my|our|one|another|and|or|with|in|at|of|from)\b"
+    r"|\s(?:and|or|of|who|&)\b|\s[A-Z]|,\s[A-Z]|-"
+)
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    counted = Counter(word for scene in seen.texts for text in scene for word in _WORD.findall(text))
+    whole = sum(len(text) for scene in seen.texts for text in scene)
+    known = Counter(one.scene for one in seen.book.appearances if one.presence != "mentioned" and one.mentions > 0)
+    before = 0
+    for number, scene in enumerate(seen.facts):
+        if before >= EARLY * whole and known[number] >= KNOWN:
+            tags = {quote.tag for quote in scene.quotes if quote.plain}
+            for place, one in enumerate(scene.mentions):
+                if (place in tags or _is_titled(one)) and _stands_alone(seen, number, one, counted):
+                    yield _finding(seen, number, one, speaks=place in tags)
+        before += sum(len(text) for text in seen.texts[number])
+
+
+def _stands_alone(seen: Seen, number: int, one: Mention, counted: Counter[str]) -> bool:
+    if one.kind != "name" or one.spoken or one.apposed or one.joined or not (one.speaks or one.subject):
+        return False
+    if one.entity not in ("person", ""):
+        return False
+    text = seen.texts[number][one.paragraph]
+    written = text[one.start : one.end]
+    words = [word for word in _WORD.findall(written) if word.lower() not in lexicon.TITLES]
+    if len(words) != 1 or counted[words[0]] != 1 or counted[words[0].lower()] or words[0].isupper():
+        return False
+    if words[0].lower() in lexicon.ROLES:
+        return False
+    return not _INTRODUCED.search(text[: one.start]) and not _EXPLAINED.match(text, one.end)
+
+
+def _is_titled(one: Mention) -> bool:
+    """'Mrs Orde': nobody but a person can be called so."""
+    return one.form.split()[0] in ("mr", "mrs", "miss", "master") and one.form.count(" ") == 1
+
+
+def _finding(seen: Seen, number: int, one: Mention, *, speaks: bool) -> Finding:
+    text = seen.texts[number][one.paragraph]
+    name = text[one.start : one.end]
+    return Finding(
+        evidence=(seen.span(number, one.paragraph, *sentence(text, one.start, one.end)),),
+        strength=0.8 if speaks else 0.65,
+        subject=name,
+        words={"name": name},
+    )
+
+
+CHECK = Check(
+    id="left over",
+    name="A name left over",
+    family="cast",
+    looks_at="A name that stands once in the whole book, of somebody who speaks or acts among people we know, and is not "
+    "introduced.",
+    method="Names that are counted once and are beside words of speech as their speaker's, or have a title (Mrs) and do "
+    "something, and that nothing beside them explains (‘a man called’, ‘the miller’). Not in the first tenth of the book. The rule is our own.",
+    blind="Somebody who speaks once and is never named again on purpose. A name left over that stands several times.",
+    reads=("words", "cast"),
+    find=find,
+)

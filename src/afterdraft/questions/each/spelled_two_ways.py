@@ -1,0 +1,111 @@
+"""One name spelled two ways."""
+
+import re
+from collections import Counter, defaultdict
+from collections.abc import Iterator, Mapping
+
+from rapidfuzz.distance import OSA
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.reading import lexicon
+from afterdraft.whole.nicknames import same_given
+
+USUAL = 8  # times that the usual spelling stands there at least; chosen on the tuning half
+RARE = 2  # times that the other does at most, likewise
+SHORTEST = 5  # letters: shorter names are too near one another
+_WORD = re.compile(r"[^\W\d_]+(?:[’'][^\W\d_]+)*")
+_THING = re.compile(r"\s([A-Z][a-z]+)")
+_INFLECTED = re.compile(r"(?:[’']s?|s[’'])$")
+_ENDINGS = ("s", "es", "a", "o", "n", "an", "ian", "y", "ie", "na", "ess", "e")  # of families, feminines, pet names
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    people = _people(seen)
+    written, small = _written(seen, people)
+    usual = [word for word, spans in written.items() if len(spans) >= USUAL and word.lower() in people and not small[word.lower()]]
+    for word, spans in written.items():
+        if len(spans) > RARE or len(word) < SHORTEST or small[word.lower()]:
+            continue
+        for other in usual:
+            if len(other) >= SHORTEST and _is_slip(word, other) and not _is_own(word.lower(), other.lower(), people):
+                yield _finding(seen, other, word, written, people[other.lower()])
+                break
+
+
+def _people(seen: Seen) -> Mapping[str, str]:
+    """By word of a name the person who bears it most."""
+    found: dict[str, str] = {}
+    for person in seen.book.cast.people:
+        for form in person.aliases:
+            for word in form.split():
+                if word not in lexicon.TITLES and word not in lexicon.ROLES:
+                    found.setdefault(word, person.id)
+    return found
+
+
+def _written(seen: Seen, people: Mapping[str, str]) -> tuple[Mapping[str, list[Span]], Counter[str]]:
+    """Where words with a capital stand, by how they are written; and how often words stand without one."""
+    found: defaultdict[str, list[Span]] = defaultdict(list)
+    small: Counter[str] = Counter()
+    for number, scene in enumerate(seen.texts):
+        for place, text in enumerate(scene):
+            for match in _WORD.finditer(text):
+                word = _INFLECTED.sub("", match.group())
+                if (thing := _THING.match(text, match.end())) and thing.group(1).lower() not in people:
+                    continue  # 'the Lally Rook': a name of its own
+                if word[:1].isupper() and not word.isupper():
+                    found[word].append(Span(number, place, match.start(), match.start() + len(word), word))
+                else:
+                    small[word.lower()] += 1
+    return found, small
+
+
+def _is_slip(word: str, other: str) -> bool:
+    """Whether one may be a slip of the pen, or of the memory, for the other, and is no form of it."""
+    one, two = word.lower(), other.lower()
+    if one == two or abs(len(one) - len(two)) > 1:
+        return False
+    if OSA.distance(one, two, score_cutoff=1) > 1:
+        return False
+    short, long = sorted((one, two), key=len)
+    return not (long.startswith(short) and long[len(short) :] in _ENDINGS)
+
+
+def _is_own(word: str, other: str, people: Mapping[str, str]) -> bool:
+    """Whether it is somebody else's name, or a short form."""
+    return (word in people and people[word] != people[other]) or same_given(word, [other])
+
+
+def _finding(seen: Seen, usual: str, rare: str, written: Mapping[str, list[Span]], person: str) -> Finding:
+    first = written[rare][0]
+    near = min(written[usual], key=lambda one: (abs(one.scene - first.scene), abs(one.paragraph - first.paragraph)))
+    return Finding(
+        evidence=(_sentence(seen, first), _sentence(seen, near)),
+        strength=0.85 if len(written[rare]) == 1 else 0.75,
+        subject=f"{usual} or {rare}",
+        words={"usual": usual, "rare": rare},
+        numbers={"usual": len(written[usual]), "rare": len(written[rare])},
+        people=(person,),
+    )
+
+
+def _sentence(seen: Seen, one: Span) -> Span:
+    return seen.span(one.scene, one.paragraph, *sentence(seen.texts[one.scene][one.paragraph], one.start, one.end))
+
+
+CHECK = Check(
+    id="spelling",
+    name="One name spelled two ways",
+    family="cast",
+    looks_at="A name that stands once or twice and is one letter away from a name that stands often.",
+    method="Words with a capital are compared with the names of the cast: one letter more, less, other or changed with "
+    "its neighbour (optimal string alignment distance). Short forms, plurals and feminine endings are let be, and so is "
+    "what is the name of somebody else of the cast, or a common word.",
+    blind="Names of four letters or fewer. Spellings that each stand often. Two people who are named almost alike, the "
+    "second of them once or twice, are asked about.",
+    reads=("words", "cast"),
+    find=find,
+)

@@ -1,0 +1,73 @@
+"""Eyes, hair, height and hand that differ from one place to another."""
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from itertools import combinations
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.whole.traits import PersonTrait, can_both_be
+
+SURE = 0.75  # of whose it is, from which it is asked about: below, an owner is more often mistaken than the writer
+SPEAKS = 0.8  # of 'she' in the paragraph of her own words; chosen on the demonstration book
+KINDS = ("eyes", "hair", "beard", "height", "hand")
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    by: defaultdict[tuple[str, str], list[PersonTrait]] = defaultdict(list)
+    for one in seen.traits:
+        if one.trait in KINDS and _sure(seen, one) >= SURE:
+            by[one.person, one.trait].append(one)
+    for (person, trait), said in by.items():
+        differing = [pair for pair in combinations(said, 2) if not can_both_be(trait, pair[0].value, pair[1].value)]
+        if differing:
+            yield _finding(seen, person, trait, max(differing, key=lambda pair: _strength(seen, pair)))
+
+
+def _sure(seen: Seen, one: PersonTrait) -> float:
+    """Of whose it is; more where that person speaks in the same paragraph."""
+    spoken = seen.book.spoken[one.scene]
+    quotes = seen.facts[one.scene].quotes
+    speaks = any(
+        said.speaker == one.person and said.sure >= SURE and quotes[said.quote].paragraph == one.paragraph
+        for said in spoken
+    )
+    return max(one.sure, SPEAKS) if speaks else one.sure
+
+
+def _strength(seen: Seen, pair: Sequence[PersonTrait]) -> float:
+    return min(_sure(seen, one) for one in pair)
+
+
+def _finding(seen: Seen, person: str, trait: str, pair: Sequence[PersonTrait]) -> Finding:
+    name = seen.name(person)
+    return Finding(
+        evidence=tuple(_span(seen, one) for one in pair),
+        strength=round(0.4 + 0.6 * _strength(seen, pair), 3),
+        subject=f"{trait} of {name.lower()}",
+        words={"name": name, "trait": trait, "first": pair[0].value, "other": pair[1].value},
+        numbers={"sure": _strength(seen, pair)},
+        people=(person,),
+    )
+
+
+def _span(seen: Seen, one: PersonTrait) -> Span:
+    start, end = sentence(seen.texts[one.scene][one.paragraph], one.start, one.end)
+    return seen.span(one.scene, one.paragraph, start, end)
+
+
+CHECK = Check(
+    id="trait",
+    name="Looks that differ",
+    family="continuity",
+    looks_at="Colour of eyes, hair and beard, tall or short, left or right hand, of one person in two places.",
+    method="What is said of looks is given to whoever is named or most likely meant by ‘his’ or ‘her’, with how sure that "
+    "is; only owners that are surer than three in four are held against each other. Colours that shade into one another "
+    "(grey, pale blue), hair gone grey, and light that changes are let be. The rules are our own.",
+    blind="Most looks are told of ‘he’ or ‘she’ at a distance from the name, and are passed over as unsure. Dyed hair and "
+    "disguise are asked about.",
+    reads=("words", "cast"),
+    find=find,
+)

@@ -1,0 +1,113 @@
+"""A passage that stands in the book twice, word for word."""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.reading.quotations import quotations
+
+RUN = 9  # words looked up at once
+LEAST = 14  # words from which the same words twice are hardly chance; chosen on the tuning half
+QUOTED = 0.55  # strength where it is spoken, and may be quoted
+OFTEN = 3  # places from which it is a refrain
+_CLOSING = re.compile(r"[.!?…,;]*[”’\"]*")
+_WORD = re.compile(r"[^\W_]+(?:[’'][^\W_]+)*")
+
+
+@dataclass(frozen=True, slots=True)
+class _Word:
+    scene: int
+    paragraph: int
+    start: int
+    end: int
+    small: str
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    words = list(_words(seen))
+    small = [one.small for one in words]
+    places: defaultdict[tuple[str, ...], list[int]] = defaultdict(list)
+    for at in range(len(words) - RUN + 1):
+        places[tuple(small[at : at + RUN])].append(at)
+    done = 0  # up to where the first of two passages was told of
+    for at in range(len(words) - RUN + 1):
+        others = [other for other in places[tuple(small[at : at + RUN])] if other >= at + RUN]
+        if at < done or not others or len(others) + 1 >= OFTEN:
+            continue
+        long = _same(words, at, others[0])
+        done = at + long
+        if long >= LEAST:
+            yield _finding(seen, words, at, others[0], long)
+
+
+def _words(seen: Seen) -> Iterator[_Word]:
+    for number, scene in enumerate(seen.texts):
+        for place, text in enumerate(scene):
+            for match in _WORD.finditer(text):
+                yield _Word(number, place, *match.span(), small=match.group().lower().replace("'", "’"))
+
+
+def _same(words: list[_Word], at: int, other: int) -> int:
+    """How many words are the same from there on, in one scene each."""
+    long = 0
+    while (
+        other + long < len(words)
+        and at + long < other
+        and words[at + long].small == words[other + long].small
+        and words[at + long].scene == words[at].scene
+        and words[other + long].scene == words[other].scene
+    ):
+        long += 1
+    return long
+
+
+def _finding(seen: Seen, words: list[_Word], at: int, other: int, long: int) -> Finding:
+    first, second = (tuple(_spans(seen, words[place : place + long])) for place in (at, other))
+    return Finding(
+        evidence=(*first, *second),
+        strength=QUOTED if any(_is_spoken(seen, span) for span in (*first, *second)) else min(0.98, 0.6 + long / 50),
+        subject="twice",
+        words={"begins": _begins(seen, words[at])},
+        numbers={"words": long},
+    )
+
+
+def _spans(seen: Seen, run: list[_Word]) -> Iterator[Span]:
+    by: defaultdict[int, list[_Word]] = defaultdict(list)
+    for one in run:
+        by[one.paragraph].append(one)
+    for paragraph, some in by.items():
+        text = seen.texts[some[0].scene][paragraph]
+        closing = _CLOSING.match(text, some[-1].end)
+        yield seen.span(some[0].scene, paragraph, some[0].start, closing.end() if closing else some[-1].end)
+
+
+def _is_spoken(seen: Seen, span: Span) -> bool:
+    """Or read out: then it may be quoted."""
+    return any(
+        quote.paragraph == span.paragraph and quote.start <= span.start < quote.end
+        for quote in quotations(seen.texts[span.scene])
+    )
+
+
+def _begins(seen: Seen, one: _Word) -> str:
+    text = seen.texts[one.scene][one.paragraph][one.start :]
+    return " ".join(text.split()[:6]).rstrip(".,;:—–-")
+
+
+CHECK = Check(
+    id="twice",
+    name="A passage that stands twice",
+    family="accidents",
+    looks_at=f"The same {LEAST} words or more, word for word, in two places.",
+    method="Every run of nine words is looked up in the whole book and followed for as long as the words are the same; "
+    "capitals and points do not count. What stands three times or more is taken for a refrain. Common practice.",
+    blind="A letter, a verse or a saying that is quoted again on purpose is asked about. A passage that was changed by a "
+    "word here and there may be found in pieces, or not.",
+    reads=("words",),
+    find=find,
+)

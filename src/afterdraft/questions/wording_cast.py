@@ -1,0 +1,34 @@
+"""The sentences of questions about the cast."""
+
+from collections.abc import Mapping, Sequence
+
+from afterdraft.questions.question import Finding
+from afterdraft.questions.wording_kit import Say, scene
+
+
+def _spelling(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    return f"{words['rare']} in {scene(titles, one.evidence[0].scene)}: is that {words['usual']}?"
+
+
+def _names_alike(one: Finding, titles: Sequence[str]) -> str:
+    here = list(dict.fromkeys(scene(titles, span.scene) for span in one.evidence))
+    met = f"meet in {here[0]}" if len(here) == 1 else f"come in {here[0]} and {here[1]}, next to each other"
+    return f"{one.words['one']} and {one.words['other']} {met}. Will a reader keep the two names apart?"
+
+
+def _left_over(one: Finding, titles: Sequence[str]) -> str:
+    return f"{one.words['name']} is named in {scene(titles, one.evidence[0].scene)} and nowhere else. Who is that?"
+
+
+def _promised(one: Finding, titles: Sequence[str]) -> str:
+    here = scene(titles, one.evidence[0].scene)
+    return f"“{one.words['said']}”, says {one.words['name']} in {here}, and is not met again. Does anyone ever hear it?"
+
+
+CAST: Mapping[str, Say] = {
+    "spelling": _spelling,
+    "names alike": _names_alike,
+    "promised": _promised,
+    "left over": _left_over,
+}
