@@ -141,15 +141,16 @@ class Saving {
 
   kept(name) { return `afterdraft-unsaved:${this.path}:${name}`; }
 
-  // Words that could not be saved before this window was loaded anew.
+  // Words typed before this script was there, and those that could not be saved before this window was loaded anew.
   bringBack() {
     for (const box of this.boxes()) {
       const text = sessionStorage.getItem(this.kept(box.dataset.field));
-      if (text === null || text === box.value) { sessionStorage.removeItem(this.kept(box.dataset.field)); continue; }
-      const stands = box.value;
-      box.value = text;
+      if (text === null || text === box.value) { sessionStorage.removeItem(this.kept(box.dataset.field)); this.queue(box, false); continue; }
+      const stands = box.dataset.saved;
+      const own = !this.dirty(box) ? "" : box.value.startsWith(stands) ? box.value.slice(stands.length) : `\n${box.value}`;
+      box.value = text + own;
       if (!stands || text.startsWith(stands)) this.queue(box, true);
-      else this.stale(box.dataset.field, text, { stands, revision: box.dataset.revision });
+      else this.stale(box.dataset.field, box.value, { stands, revision: box.dataset.revision });
     }
   }
 

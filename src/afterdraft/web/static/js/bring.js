@@ -6,7 +6,8 @@ export function bring() {
   if (!form) return;
   const box = document.querySelector("[data-drop]");
   const input = form.querySelector("input[type=file]");
-  input.addEventListener("change", () => { if (input.files.length) send(form); });
+  const chosen = () => { if (input.files.length) send(form); };
+  input.addEventListener("change", chosen);
   document.addEventListener("dragover", (event) => { if (hasFiles(event)) { event.preventDefault(); box.dataset.over = ""; } });
   document.addEventListener("dragleave", (event) => { if (!event.relatedTarget) delete box.dataset.over; });
   document.addEventListener("drop", async (event) => {
@@ -20,6 +21,7 @@ export function bring() {
     input.files = held.files;
     send(form);
   });
+  chosen();
 }
 
 const hasFiles = (event) => [...(event.dataTransfer?.types ?? [])].includes("Files");

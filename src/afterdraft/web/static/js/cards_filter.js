@@ -1,4 +1,6 @@
 // Filters of the cards at once, without asking the server: what does not match is dimmed; the address keeps what is asked, and acts come back to it.
+import { changed } from "./typed.js";
+
 export function filtering() {
   const form = document.querySelector("[data-filters] form");
   if (!form) return;
@@ -38,5 +40,5 @@ export function filtering() {
     show();
     boxes[0].focus();
   });
-  if (boxes.some((box) => box.value)) show(); // the browser may have kept a choice that the page was not asked for
+  if (boxes.some((box) => box.value || changed(box))) show(); // chosen before this was there, or kept by the browser
 }

@@ -1,4 +1,6 @@
 // Lay by codes: what is typed is checked a while after each key, by the same form that the Check button sends.
+import { changed } from "./typed.js";
+
 const AFTER = 400; // milliseconds without a key
 
 export function codes() {
@@ -19,4 +21,5 @@ export function codes() {
   }
 
   form.addEventListener("input", () => { clearTimeout(timer); timer = setTimeout(check, AFTER); });
+  if ([...form.querySelectorAll("textarea, [type=radio]")].some(changed)) check();
 }

@@ -1,4 +1,6 @@
 // Two windows on one book: when this one comes back to the front and the book has changed meanwhile, load it anew.
+import { words } from "./typed.js";
+
 export function fresh(saving) {
   const base = document.body.dataset.book;
   if (!base) return;
@@ -8,9 +10,10 @@ export function fresh(saving) {
 }
 
 async function look(base, saving) {
-  if (saving.busy() || document.querySelector("dialog[open]")) return;
+  const busy = () => saving.busy() || words() || document.querySelector("dialog[open]");
+  if (busy()) return;
   const answer = await fetch(`${base}/edits.json`).catch(() => null);
   if (!answer?.ok) return;
   const top = (await answer.json()).undo?.number ?? 0;
-  if (String(top) !== document.body.dataset.edit && !saving.busy()) location.reload();
+  if (String(top) !== document.body.dataset.edit && !busy()) location.reload();
 }

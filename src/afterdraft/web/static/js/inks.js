@@ -33,10 +33,12 @@ function atHand(form) {
   const bar = document.querySelector("[data-on-chosen]");
   const article = document.querySelector("article.manuscript");
   if (!bar || !article) return;
-  document.addEventListener("selectionchange", () => {
+  const offer = () => {
     const chosen = getSelection();
     bar.hidden = chosen.isCollapsed || !article.contains(chosen.anchorNode);
-  });
+  };
+  document.addEventListener("selectionchange", offer);
+  offer();
   bar.addEventListener("pointerdown", (event) => event.preventDefault()); // the words stay chosen
   bar.querySelector("[data-for=note]").addEventListener("click", () => write(form));
   bar.querySelector("[data-for=guard]").addEventListener("click", () => form.querySelector("[data-guard]").click());

@@ -1,6 +1,7 @@
 // How far reading is: looked up now and then while it runs and the page is in sight; when it is done, the page is
 // loaded anew if nothing is being written in it, and else says that there is more to see.
 import { say } from "./messages.js";
+import { words } from "./typed.js";
 
 const EVERY = 1500; // milliseconds
 
@@ -26,7 +27,7 @@ function show(place, state) {
 }
 
 function done(saving) {
-  const busy = saving.busy() || document.activeElement?.closest("input, textarea, select, dialog, details[open]");
+  const busy = saving.busy() || words() || document.activeElement?.closest("input, textarea, select, dialog, details[open]");
   if (!busy && !document.querySelector("dialog[open]")) location.reload();
   else say("The draft is read. What was found shows when the page is next loaded.");
 }

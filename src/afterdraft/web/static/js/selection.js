@@ -1,5 +1,7 @@
 // Words chosen in the scene's text. Every form with a box [data-words] and a hidden [data-passage] takes them, so that a
 // note, a guarded passage, a thread's point are fastened to them; there they can be taken off again.
+import { changed } from "./typed.js";
+
 export function selection() {
   const article = document.querySelector("article.manuscript");
   const forms = [...document.querySelectorAll("form:has([data-words])")];
@@ -12,7 +14,13 @@ export function selection() {
   };
   document.addEventListener("selectionchange", take);
   document.addEventListener("keydown", take, { capture: true }); // a key may lead to a form before the change is told
-  for (const form of forms) form.querySelector("[data-words]").addEventListener("input", () => { form.querySelector("[data-passage]").value = ""; });
+  for (const form of forms) {
+    const box = form.querySelector("[data-words]");
+    const own = () => { form.querySelector("[data-passage]").value = ""; };
+    box.addEventListener("input", own);
+    if (changed(box)) own();
+  }
+  take();
 }
 
 function fill(form, found) {

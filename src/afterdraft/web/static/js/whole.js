@@ -1,11 +1,13 @@
 // Chapters, parts, the book: a folded card says what was typed last. Side by side: the same card is found in every column.
+import { changed } from "./typed.js";
+
 export function whole() {
   for (const fold of document.querySelectorAll(".unit-fold")) {
     const line = fold.querySelector("[data-line]");
     const boxes = [...fold.querySelectorAll("[data-field]")];
-    fold.addEventListener("toggle", () => {
-      line.textContent = boxes.map((box) => box.value.trim()).find(Boolean) ?? "";
-    });
+    const tell = () => { line.textContent = boxes.map((box) => box.value.trim()).find(Boolean) ?? ""; };
+    fold.addEventListener("toggle", tell);
+    if (boxes.some(changed)) tell();
   }
 }
 
