@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 
 from afterdraft.questions.question import Finding
-from afterdraft.questions.wording_kit import Say, scene
+from afterdraft.questions.wording_kit import Say, many, scene
 
 
 def _weekday(one: Finding, titles: Sequence[str]) -> str:
@@ -31,8 +31,35 @@ def _dead(one: Finding, titles: Sequence[str]) -> str:
     return f"{one.words['name']} is dead by {first} and speaks in {later}. Which of the two is meant?"
 
 
+def _order(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    return f"Between “{words['before']}” and “{words['after']}” comes “{words['one']}”. Is that the day meant?"
+
+
+def _year(one: Finding, titles: Sequence[str]) -> str:
+    numbers = one.numbers
+    return f"“{one.words['said']}” stands among days of {numbers['others']:.0f}. Is {numbers['year']:.0f} meant?"
+
+
+def _letter(one: Finding, titles: Sequence[str]) -> str:
+    later = many(one.numbers["days"], "day")
+    return f"The letter is dated “{one.words['dated']}” and comes on “{one.words['told']}”, {later} before. Which is meant?"
+
+
+def _interval(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    if not words:
+        return "These passages say when things happen, and cannot all be so. Which of them is meant?"
+    apart = many(one.numbers["apart"], "day")
+    return f"“{words['said']}” stands between “{words['before']}” and “{words['after']}”, {apart} apart. Which is meant?"
+
+
 CONTINUITY: Mapping[str, Say] = {
     "weekday": _weekday,
     "trait": _trait,
+    "interval": _interval,
+    "year": _year,
+    "letter": _letter,
+    "order of dates": _order,
     "dead": _dead,
 }

@@ -1,0 +1,105 @@
+"""A date that runs back, between two that do not."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.reading.time import Time
+from afterdraft.whole.calendar import day_of, span
+
+NEAR = 45  # days between the dates on either side up to which the telling is taken to go on; chosen on the tuning half
+OFF = 120  # days by which a date may lie outside and still be of the same telling, likewise
+MANY = 2  # entries out of order from which documents of several hands are taken to be put together, likewise
+FAR = 20  # days by which one still stands out then, likewise
+SCENES = 2  # scenes apart, likewise
+_ELSEWHEN = re.compile(
+    r"\b(?:had|would|since|until|till|before|by|last|next|ago|dated|born|died|letter|wrote|written|read|newspaper|paper"
+    r"|telegram|from|to|between|after|remember\w*|due|expected|appointed|fixed|arranged|promised|anniversary|every|each"
+    r"|year|if|shall|will|may|might|proposed|postponed|about|of\slast)\b"
+)
+_WHOLE = len("XXXX-05-03")
+
+
+@dataclass(frozen=True, slots=True)
+class _Named:
+    scene: int
+    time: Time
+    day: date
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    for dateline in (True, False):
+        named = list(_named(seen, dateline=dateline))
+        found: list[tuple[int, Finding]] = []
+        for at in range(1, len(named) - 1):
+            before, one, after = named[at - 1 : at + 2]
+            if (not found or found[-1][0] < at - 1) and _stands_out(before, one, after, same=dateline):
+                found.append((at, _finding(seen, before, one, after)))
+        interleaved = dateline and len(found) > MANY
+        yield from (one for _, one in found if not interleaved or one.numbers["days"] > FAR)
+
+
+def _named(seen: Seen, *, dateline: bool) -> Iterator[_Named]:
+    """Days told, outside speech, of what happens then; a year that is not said is the one that lies nearest to the day
+    before."""
+    near: date | None = None
+    for number, scene in enumerate(seen.facts):
+        for one in scene.times:
+            if one.kind != "date" or len(one.value) != _WHOLE or one.dateline != dateline or one.movable:
+                continue
+            if not dateline and (one.spoken or not _is_now(seen.texts[number][one.paragraph], one)):
+                continue
+            if one.value[5:7].isdecimal() and one.value[8:].isdecimal() and (within := span(one, near)):
+                near = day_of(within[0])
+                yield _Named(number, one, near)
+
+
+def _is_now(text: str, one: Time) -> bool:
+    begins, ends = sentence(text, one.start, one.end)
+    return not _ELSEWHEN.search(text[begins:ends])
+
+
+def _stands_out(before: _Named, one: _Named, after: _Named, *, same: bool) -> bool:
+    most = 0 if same else SCENES
+    if after.scene - before.scene > most or not 0 <= (after.day - before.day).days <= NEAR:
+        return False
+    outside = max((before.day - one.day).days, (one.day - after.day).days)
+    return 0 < outside <= OFF
+
+
+def _finding(seen: Seen, before: _Named, one: _Named, after: _Named) -> Finding:
+    return Finding(
+        evidence=tuple(_span(seen, each) for each in (before, one, after)),
+        strength=0.8 if one.time.dateline else 0.7,
+        subject="order of dates",
+        words={name: _said(seen, each) for name, each in (("before", before), ("one", one), ("after", after))},
+        numbers={"days": max((before.day - one.day).days, (one.day - after.day).days)},
+    )
+
+
+def _span(seen: Seen, one: _Named) -> Span:
+    text = seen.texts[one.scene][one.time.paragraph]
+    start, end = sentence(text, one.time.start, one.time.end)
+    return seen.span(one.scene, one.time.paragraph, start, end)
+
+
+def _said(seen: Seen, one: _Named) -> str:
+    return " ".join(seen.texts[one.scene][one.time.paragraph][one.time.start : one.time.end].split())
+
+
+CHECK = Check(
+    id="order of dates",
+    name="A date that runs back",
+    family="continuity",
+    looks_at="A date that lies before the date told before it, or beyond the one told after it, where those two go on.",
+    method="Days with their month that are told outside speech as what happens then, and entries under a date within one "
+    "scene: three in a row, of which the middle one does not fit between the others. The rule is our own.",
+    blind="Dates told in looking back without a sign of it. Documents of several hands that are put together.",
+    reads=("words", "facts"),
+    find=find,
+)

@@ -1,0 +1,24 @@
+"""The sentences of questions about viewpoint, person and tense."""
+
+from collections.abc import Mapping, Sequence
+
+from afterdraft.questions.question import Finding
+from afterdraft.questions.wording_kit import Say, scene
+
+
+def _tense(one: Finding, titles: Sequence[str]) -> str:
+    words, here = one.words, scene(titles, one.evidence[0].scene)
+    what = "A sentence" if one.numbers["sentences"] == 1 else "Some sentences"
+    stands = "stands" if one.numbers["sentences"] == 1 else "stand"
+    return f"{what} in {here}, which is told in the {words['told']}, {stands} in the {words['tense']}. Is that meant?"
+
+
+def _person(one: Finding, titles: Sequence[str]) -> str:
+    here = scene(titles, one.evidence[0].scene)
+    return f"{here[0].upper()}{here[1:]} is told of others, and here somebody says “I”. Is that meant?"
+
+
+VIEWPOINT: Mapping[str, Say] = {
+    "tense": _tense,
+    "person": _person,
+}
