@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from bench.comparison import drafts, timing
+from bench.comparison import drafts, timing, using
 from bench.comparison.score import LENGTHS, Tally
 from bench.comparison.synthetic import SEEDS, measured
 from bench.comparison.timing import Timed
@@ -37,7 +37,7 @@ def measure(*, full: bool) -> Section:
             "The novel of 1818 and 1831: its published map. Times: the quickest run of nine, three, one by size, both "
             "drafts in memory."
         ),
-        figures=(*_shares(tally), *_real(real), *_times(sizes)),
+        figures=(*_shares(tally), *_real(real), *_times(sizes), *using.measured()),
         lines=(*_parts(tally, tuned), "", *_table(sizes, worst)),
     )
 

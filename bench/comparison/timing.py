@@ -84,7 +84,7 @@ def pairs() -> list[tuple[str, Scenes, Scenes, int]]:
 def worst() -> list[tuple[str, Scenes, Scenes]]:
     """What a comparison can stumble over, at 120,000 words."""
     old, new = _revised(SMALLEST)
-    other = _book(SMALLEST, skip=SMALLEST + 60_000)
+    other = book(SMALLEST, skip=SMALLEST + 60_000)
     first, second = ([[" ".join(" ".join(scene) for scene in draft)]] for draft in (old, new))
     return [
         ("unrelated drafts", old, other),
@@ -97,12 +97,12 @@ def worst() -> list[tuple[str, Scenes, Scenes]]:
 
 @cache
 def _revised(size: int) -> tuple[Scenes, Scenes]:
-    donor = [paragraph for scene in _book(200_000, skip=size) for paragraph in scene]
-    made = revision(_book(size), donor, 0)
+    donor = [paragraph for scene in book(200_000, skip=size) for paragraph in scene]
+    made = revision(book(size), donor, 0)
     return made.old, made.new
 
 
-def _book(size: int, *, skip: int = 0) -> list[list[str]]:
+def book(size: int, *, skip: int = 0) -> list[list[str]]:
     """Scenes of so many words, from the novels in the order of their files, `skip` words on."""
     taken: list[list[str]] = []
     at = 0
