@@ -20,6 +20,7 @@ GROUPS = (
             ("t", "Reverse outline: all summaries told in order"),
             ("r", "Plain reading"),
             ("g", "Plan"),
+            ("d", "Drafts"),
             ("h", "Threads, setups, reveals"),
             ("w", "People and places"),
             ("b", "Books"),

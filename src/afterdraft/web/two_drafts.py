@@ -1,0 +1,95 @@
+"""Two drafts of a book that a page holds against each other, and what their scenes are called there."""
+
+from dataclasses import dataclass
+from functools import cached_property
+
+from starlette.requests import Request
+
+from afterdraft.desk.draft import SaidOfScenes
+from afterdraft.errors import Missing
+from afterdraft.manuscript.naming import chapter_name, scene_name
+from afterdraft.web.view import BookView
+from afterdraft.work.compared import Compared, Side
+from afterdraft.work.ports import DraftFacts
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """A scene of either draft as a list names it."""
+
+    id: str
+    index: int
+    code: str
+    name: str
+    chapter: str
+    words: int
+    path: str  # where it is read
+
+
+@dataclass(frozen=True)
+class TwoDrafts:
+    base: str  # address of the book
+    known: tuple[DraftFacts, ...]
+    old: DraftFacts
+    new: DraftFacts
+    compared: Compared
+    said: SaidOfScenes  # by the writer, of these two
+
+    @property
+    def query(self) -> str:
+        """What an address says of them: nothing for the last two, else "?old=1&new=3"."""
+        last = (self.old, self.new) == self.known[-2:]
+        return "" if last else f"?old={self.old.number}&new={self.new.number}"
+
+    @cached_property
+    def olds(self) -> tuple[Named, ...]:
+        return _named(self.compared.old, self.compared.found.old_words, self._path(self.old))
+
+    @cached_property
+    def news(self) -> tuple[Named, ...]:
+        return _named(self.compared.new, self.compared.found.new_words, self._path(self.new))
+
+    def _path(self, draft: DraftFacts) -> str:
+        return self.base if draft is self.known[-1] else f"{self.base}/drafts/{draft.number}"
+
+
+def two_drafts(request: Request, seen: BookView) -> TwoDrafts | None:
+    """The two that `?old=` and `?new=` name by number, else the last two; None in a book of one draft.
+
+    Raises `Missing` for a number that no draft has.
+    """
+    known = seen.book.drafts()
+    if len(known) < 2:
+        return None
+    chosen = [_chosen(known, request.query_params.get(name, ""), last) for name, last in (("old", -2), ("new", -1))]
+    old, new = sorted(chosen, key=lambda draft: draft.number)
+    if old is new:  # a draft beside itself tells nothing: then beside the one before it, or after
+        old, new = known[max(0, old.number - 2)], known[max(1, old.number - 1)]
+    found = request.app.state.comparing.compared(seen.book, old.id, new)
+    return TwoDrafts(f"/books/{seen.facts.id}", known, old, new, found, seen.book.said_of(old.id, new.id))
+
+
+def _chosen(known: tuple[DraftFacts, ...], number: str, last: int) -> DraftFacts:
+    if not number:
+        return known[last]
+    for draft in known:
+        if str(draft.number) == number:
+            return draft
+    raise Missing(f"Draft {number}")
+
+
+def _named(side: Side, words: tuple[int, ...], path: str) -> tuple[Named, ...]:
+    chapters = [chapter_name(chapter) for chapter in side.division.chapters]
+    told = side.told
+    return tuple(
+        Named(
+            scene.id,
+            n,
+            scene.code,
+            scene_name(scene, told.paragraphs[place.start] if place.start < place.end else ""),
+            chapters[place.chapter],
+            words[n],
+            f"{path}/scenes/{scene.code}",
+        )
+        for n, (scene, place) in enumerate(zip(side.scenes, told.scenes, strict=True))
+    )
