@@ -63,6 +63,27 @@ def test_of_the_same_words_twice_each_keeps_its_place(nth: int) -> None:
     assert (found.state, found.start) == ("there", at + len("That evening, "))
 
 
+DOORS = "He shut the door and stood. She opened the window, and looked long at the door of the barn."
+
+
+@pytest.mark.parametrize(
+    ("new", "quote", "nth", "expected"),
+    [
+        ("He shut the door and stood. She opened the window.", "the door", 1, ("gone", "")),
+        ("He shut the door and stood. She opened the window.", "the door", 0, ("there", "the door")),
+        ("He stood. She opened the window, and looked long at the door of the barn.", "door", 0, ("gone", "")),
+        ("He shut the lid and stood. She opened the barn, and looked long at it.", "barn", 0, ("gone", "")),
+        ("She opened the window, and looked long. He stood by the barn.", "window", 0, ("there", "window")),
+        ("At the barn he stood. And then she opened the window.", "opened", 0, ("there", "opened")),
+        ("At the barn he stood, looked long at its door, and had opened the window.", "opened", 0, ("gone", "")),
+    ],
+)
+def test_a_word_that_stands_again_elsewhere_is_not_taken_for_one_that_is_gone(
+    new: str, quote: str, nth: int, expected: tuple[str, str]
+) -> None:
+    assert carried([MILL, DOORS, BELL], [MILL, new, BELL], quote, nth) == expected
+
+
 @given(st.permutations([MILL, FERRY, BELL, GATE]), st.integers(0, 3), st.data())
 def test_in_an_unchanged_paragraph_every_passage_is_still_there(order: list[str], at: int, data: st.DataObject) -> None:
     old = [MILL, FERRY, BELL, GATE]

@@ -1,5 +1,6 @@
 """Where a passage of the old draft is in the new one: what notes, marks and corrections follow."""
 
+import re
 from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Iterator
@@ -15,6 +16,8 @@ State = Literal["there", "changed", "gone"]
 TELLING = 5  # words of a passage that is known again anywhere, where it stands once in each draft
 HALF = 0.5  # share of a passage's letters that must have been kept for it to be changed, and not gone
 REMEMBERED = 512  # pairs of paragraphs whose changes are kept at hand: a scene's marks are carried together
+NEAR = 40  # characters in which the next word is looked for
+WORD = re.compile(r"\w+")
 JOIN = "\n"
 
 
@@ -55,15 +58,24 @@ class Carrier:
         )
 
     def _unchanged(self, partners: list[Pair], quote: str, start: int) -> Iterator[Carried]:
-        """The same words in a partner: of several places, the one that the words around it lead to."""
+        """The same words in a partner, at the place that the words around them lead to, or nearest to it.
+
+        Few words that stand elsewhere are others, unless they stand once in both and between the same words.
+        """
         for pair in partners:
-            text = self._new[pair.new]
-            places = list(_occurrences(text, quote)) if quote else []
-            if len(places) > 1 or (places and self._old[pair.old].count(quote) > 1):
-                wanted = _mapped(self._changes(pair.old, pair.new), start)
-                places.sort(key=lambda place: abs(place - wanted))
-            if places:
-                yield Carried("there", pair.new, places[0], places[0] + len(quote))
+            old, new = self._old[pair.old], self._new[pair.new]
+            places = list(_occurrences(new, quote)) if quote else []
+            if not places:
+                continue
+            wanted = start if old == new else _mapped(self._changes(pair.old, pair.new), start)
+            place = min(places, key=lambda place: abs(place - wanted))
+            end, until = start + len(quote), place + len(quote)
+            if (
+                not new[min(wanted, place) : max(wanted, place)].strip()
+                or count(quote) >= TELLING
+                or (len(places) == old.count(quote) == 1 and _around(old, start, end) == _around(new, place, until))
+            ):
+                yield Carried("there", pair.new, place, until)
 
     def _elsewhere(self, quote: str) -> Carried | None:
         if count(quote) < TELLING:
@@ -111,6 +123,12 @@ def _occurrences(text: str, quote: str) -> Iterator[int]:
     while at >= 0:
         yield at
         at = text.find(quote, at + 1)
+
+
+def _around(text: str, start: int, end: int) -> tuple[list[str], list[str]]:
+    """The word before and the word after; none at an end of the text."""
+    before, after = text[max(0, start - NEAR) : start], text[end : end + NEAR]
+    return WORD.findall(before.casefold())[-1:], WORD.findall(after.casefold())[:1]
 
 
 def _mapped(told: tuple[Change, ...] | list[Change], at: int) -> int:
