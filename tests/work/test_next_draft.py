@@ -19,6 +19,7 @@ from afterdraft.work.change_places import add_places, tick_place
 from afterdraft.work.compared import compared
 from afterdraft.work.find_passage import find_passage
 from afterdraft.work.guard_passage import guard_passage
+from afterdraft.work.join_scenes import join_scenes
 from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.mark_point import mark_point
 from afterdraft.work.mark_presence import mark_presence
@@ -292,3 +293,13 @@ def test_ten_drafts_open_again_and_are_whole(book: BookFile, tmp_path: Path) -> 
     with open_book(tmp_path / "Ferry.afterdraft", backups=tmp_path / "backups") as again:
         assert len(again.drafts()) == 10
         assert again.check() == ()
+
+
+def test_a_card_that_went_comes_back_even_where_a_draft_came_in_since(book: BookFile) -> None:
+    write_once(book, "card", book.cards(book.drafts()[0].id)[scenes(book)[3]].id, "summary", "Vinegar.")
+    join_scenes(book, scenes(book)[3])
+    bring(book, [FERRY], [NEW])
+    assert undo(book) == "Bring in draft 2"
+    undo(book)
+    assert book.cards(book.drafts()[0].id)[scenes(book)[3]].summary == "Vinegar."
+    assert book.check() == ()

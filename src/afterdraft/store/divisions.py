@@ -59,8 +59,14 @@ def write(db: sqlite3.Connection, draft: str, division: Division) -> Division:
     _write_roles(db, draft, old.roles, division.roles)
     for scene in division.scenes:
         if scene.id not in known:
-            db.execute("INSERT INTO desk_card (id, scene) VALUES (?, ?)", (new_id("card"), scene.id))
+            _add_card(db, scene.id)
     return old
+
+
+def _add_card(db: sqlite3.Connection, scene: str) -> None:
+    """Under a key that no card ever had: a card that went may come back by undo."""
+    db.execute("UPDATE book SET last_card = last_card + 1")
+    db.execute("INSERT INTO desk_card (key, id, scene) SELECT last_card, ?, ? FROM book", (new_id("card"), scene))
 
 
 def with_new_ids(division: Division) -> Division:

@@ -84,7 +84,8 @@ def _take_over(desk: Desk, old: str, new: str, base: str | None, *, part_way: bo
         for scene, pieces in round_.pieces.items()
         if not kept.intersection(pieces)
     }
-    desk.recode(new, {piece: code for piece, code in _codes(round_).items() if piece not in kept})
+    taken = {scene.code for scene in round_.new.scenes if scene.id in kept}
+    desk.recode(new, {piece: code for piece, code in _codes(round_).items() if piece not in kept and code not in taken})
     desk.carry_over(base, new, fresh, chapters={}, place=placing(round_))
 
 

@@ -32,6 +32,10 @@ ALTER TABLE desk_draft ADD COLUMN place TEXT NOT NULL DEFAULT '';  -- text key: 
 ALTER TABLE desk_draft ADD COLUMN part_way INTEGER NOT NULL DEFAULT 0;  -- goes only as far as the revision has come
 ALTER TABLE desk_draft ADD COLUMN gave_way TEXT REFERENCES text_draft (id);  -- the same draft again, or further on
 
+ALTER TABLE book ADD COLUMN last_card INTEGER NOT NULL DEFAULT 0;  -- highest key that a card ever had: one that went
+-- may come back by undo, and no other must have its key by then
+UPDATE book SET last_card = (SELECT coalesce(max(key), 0) FROM desk_card);
+
 CREATE TABLE desk_became (  -- what became of a scene, as she says; of a scene that is new, that it is
     scene TEXT PRIMARY KEY NOT NULL REFERENCES desk_scene (id) DEFERRABLE INITIALLY DEFERRED,
     became TEXT NOT NULL  -- '': as it was found
