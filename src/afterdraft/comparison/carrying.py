@@ -71,7 +71,7 @@ class Carrier:
             place = min(places, key=lambda place: abs(place - wanted))
             end, until = start + len(quote), place + len(quote)
             if (
-                not new[min(wanted, place) : max(wanted, place)].strip()
+                abs(place - wanted) < len(quote)
                 or count(quote) >= TELLING
                 or (len(places) == old.count(quote) == 1 and _around(old, start, end) == _around(new, place, until))
             ):
