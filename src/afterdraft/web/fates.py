@@ -68,9 +68,22 @@ class FateRow:
 
     @property
     def rests_on(self) -> str:
+        if self.fate.why == ("said",):
+            return "you said so"
         if self.fate.why:
             return ", ".join(RESTS[reason] for reason in self.fate.why)
         return f"nothing like it in the {'new' if self.olds else 'old'} draft"
+
+    @property
+    def told(self) -> str:
+        """How much was kept, and what that rests on."""
+        rests = f"found by {self.rests_on}" if self.fate.why and self.fate.why != ("said",) else self.rests_on
+        return " · ".join(piece for piece in (self.kept, rests, "confirmed" if self.asked else "") if piece)
+
+    @property
+    def asked(self) -> bool:
+        """Not sure by itself; she has said that it is so."""
+        return self.confirmed and self.fate.sure < DOUBTFUL
 
     @property
     def called(self) -> str:

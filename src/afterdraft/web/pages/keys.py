@@ -82,6 +82,17 @@ GROUPS = (
         ),
     ),
     (
+        "In Drafts",
+        (
+            ("j", "Next line of the list (k: the one before)"),
+            ("y", "What became of it is as it was found"),
+            ("x", "It was cut"),
+            ("u", "It is not reached yet, in a part-way draft"),
+            ("l", "Say in which scene it lives on"),
+            ("o", "Say otherwise of the scene on this line"),
+        ),
+    ),
+    (
         "On the fore-edge",
         (
             ("← →", "The scene before, the scene after"),

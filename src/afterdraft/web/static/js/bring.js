@@ -1,4 +1,5 @@
-// Bringing files in: choosing is enough, dropping too. A file dropped anywhere on the page counts.
+// Bringing files in: choosing is enough, dropping too. A file dropped anywhere on the page counts. A form that asks which
+// draft it is takes them and waits for the answer.
 import { say } from "./messages.js";
 
 export function bring() {
@@ -6,7 +7,9 @@ export function bring() {
   if (!form) return;
   const box = document.querySelector("[data-drop]");
   const input = form.querySelector("input[type=file]");
-  const chosen = () => { if (input.files.length) send(form); };
+  const asks = form.dataset.bring === "ask";
+  const chosen = () => { if (input.files.length && !asks) send(form); };
+  form.addEventListener("submit", () => { form.querySelector("[data-bringing]").hidden = false; });
   input.addEventListener("change", chosen);
   document.addEventListener("dragover", (event) => { if (hasFiles(event)) { event.preventDefault(); box.dataset.over = ""; } });
   document.addEventListener("dragleave", (event) => { if (!event.relatedTarget) delete box.dataset.over; });
@@ -19,16 +22,20 @@ export function bring() {
     const held = new DataTransfer();
     for (const file of files) held.items.add(file);
     input.files = held.files;
-    send(form);
+    if (asks) ask(form);
+    else send(form);
   });
   chosen();
 }
 
 const hasFiles = (event) => [...(event.dataTransfer?.types ?? [])].includes("Files");
 
-function send(form) {
-  form.querySelector("[data-bringing]").hidden = false;
-  form.requestSubmit();
+const send = (form) => form.requestSubmit();
+
+function ask(form) {
+  form.closest("details")?.setAttribute("open", "");
+  form.querySelector("[name=how]:checked").focus();
+  say("Which draft is it? Say so, then bring it in.");
 }
 
 // Files and the files inside dropped folders, one level of folders after another.

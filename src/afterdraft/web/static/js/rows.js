@@ -1,4 +1,5 @@
-// The split's lists by keys: j and k along the lines in sight, m joins, o opens or shuts; y takes a suggestion, x does not.
+// Lists by keys: j and k along the lines in sight, o opens or shuts. In the split m joins; y takes a suggestion, x does
+// not. Of a fate: y as found, x cut, u not reached yet, l to the box that says where it lives on.
 export function rows() {
   if (!document.querySelector("[data-rows]")) return;
   const units = () => [...document.querySelectorAll("[data-rows] [data-unit]")].filter((unit) => unit.checkVisibility());
@@ -6,7 +7,7 @@ export function rows() {
     if (event.ctrlKey || event.metaKey || event.altKey || document.body.dataset.letters === "off") return;
     if (event.target.closest("input, textarea, dialog")) return;
     const here = document.activeElement?.closest("[data-unit]");
-    const act = { m: "join", o: "open", y: "take", x: "decline" }[event.key];
+    const act = { m: "join", o: "open", y: "take", x: "decline", u: "later", l: "lives" }[event.key];
     if (act && here) press(here, act, event);
     else if (event.key === "j" || event.key === "k") move(units(), here, event);
   });
@@ -16,7 +17,8 @@ function press(unit, act, event) {
   const control = unit.querySelector(`[data-act="${act}"]`);
   if (!control) return;
   event.preventDefault();
-  control.click();
+  if (control.matches("input")) control.focus();
+  else control.click();
 }
 
 function move(units, here, event) {
