@@ -15,6 +15,7 @@ from bench.comparison.revise import Revision, unique
 LENGTHS = {"15 words and more": (15, 10**9), "6 to 14 words": (6, 14), "1 to 5 words": (0, 5)}  # of the old paragraph
 ANCHOR = 5  # words
 ANCHORS = 200  # tried in each revision
+MARK = 4  # words of a short passage, at most: it may stand many times
 
 
 @dataclass(slots=True)
@@ -56,6 +57,7 @@ def score(revision: Revision, tally: Tally, *, seed: int) -> Comparison:
     _fates(revision, found, tally)
     _paragraphs(revision, found, tally)
     _anchors(revision, found, tally, Random(seed))
+    _marks(revision, found, tally, Random(seed))
     tally.wrong += [f"link missed {one} {revision.became[one[0]]}" for one in sorted(asked - links)]
     tally.wrong += [f"link false {one} {revision.became[one[0]]}" for one in sorted(sure - asked)]
     return found
@@ -119,13 +121,38 @@ def _anchors(revision: Revision, found: Comparison, tally: Tally, chance: Random
     carrier = Carrier(found)
     for run in chance.sample(sorted(both), min(ANCHORS, len(both))):
         paragraph, at = places[0][run]
-        start = len(" ".join(old[paragraph][:at])) + (at > 0)
+        start = _start(old[paragraph], at)
         carried = carrier.carried(paragraph, start, start + len(" ".join(run)))
         home, there = places[1][run]
-        wanted = home, len(" ".join(new[home][:there])) + (there > 0)
+        wanted = home, _start(new[home], there)
         right = carried.state == "there" and (carried.paragraph, carried.start) == wanted
         tally.count("anchors", right, 1)
         tally.counts["anchors wrong"] += carried.state == "there" and not right
+
+
+def _marks(revision: Revision, found: Comparison, tally: Tally, chance: Random) -> None:
+    """Short passages anywhere: there, if their words stand beside one another as they did; else anything but there."""
+    old = [paragraph.split() for paragraph in found.old.paragraphs]
+    new = [[word for word, _ in paragraph] for paragraph in revision.words]
+    homes = {home: (n, at) for n, words in enumerate(revision.words) for at, (_, home) in enumerate(words) if home}
+    carrier = Carrier(found)
+    for _ in range(ANCHORS):
+        paragraph = chance.randrange(len(old))
+        many = min(chance.randint(1, MARK), len(old[paragraph]))
+        at = chance.randint(0, len(old[paragraph]) - many)
+        start = _start(old[paragraph], at)
+        carried = carrier.carried(paragraph, start, start + len(" ".join(old[paragraph][at : at + many])))
+        first, *rest = (homes.get((paragraph, one), (-1, one)) for one in range(at, at + many))
+        if first[0] >= 0 and rest == [(first[0], first[1] + step) for step in range(1, many)]:
+            wanted = first[0], _start(new[first[0]], first[1])
+            tally.count("short passages, there", (carried.paragraph, carried.start) == wanted, 1)
+        else:
+            tally.count("short passages, not there", carried.state != "there", 1)
+
+
+def _start(words: Sequence[str], at: int) -> int:
+    """The character that a word begins at."""
+    return len(" ".join(words[:at])) + (at > 0)
 
 
 def _places(
