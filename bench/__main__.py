@@ -4,7 +4,7 @@ import argparse
 import sys
 from collections.abc import Callable, Mapping
 
-from bench import corpus, fuzz, kills, laden, reading_speed
+from bench import corpus, fuzz, kills, laden, reading_speed, ten_drafts
 from bench.comparison import section as comparison
 from bench.measures import section as measures
 from bench.reading import section as reading
@@ -22,6 +22,7 @@ SECTIONS: Mapping[str, Callable[..., Section]] = {
     "time": story_times.measure,
     "unmarked": unmarked.measure,
     "comparison": comparison.measure,
+    "ten-drafts": ten_drafts.measure,
     "speed": speed.measure,
     "laden": laden.measure,
     "kills": kills.measure,
