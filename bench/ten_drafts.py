@@ -8,11 +8,13 @@ import os
 import tempfile
 import time
 from collections.abc import Callable, Sequence
+from contextlib import closing
 from pathlib import Path
 from statistics import median
 from typing import TypeVar
 
-from afterdraft import wiring
+from afterdraft import platform, wiring
+from afterdraft.home import BooksFolder
 from afterdraft.store.book import BookFile
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.ports import Book
@@ -48,9 +50,9 @@ def measure(*, full: bool) -> Section:
 
 def _section(home: Path) -> Section:
     drafts = _drafts()
-    path = wiring.begin([_file(drafts[0])], folder=wiring.BooksFolder(wiring.platform.folders()))
+    path = wiring.begin([_file(drafts[0])], folder=BooksFolder(platform.folders()))
     bringing: list[float] = []
-    with wiring.open_book(path) as book:
+    with closing(wiring.open_book(path)) as book:
         for draft in drafts[1:]:
             _work(book)
             files = [_file(draft)]
@@ -58,7 +60,7 @@ def _section(home: Path) -> Section:
     text = sum(len(content) for content in map(_bytes, drafts))
     originals = _originals(path)
     opening, opened = _timed(lambda: wiring.open_book(path))
-    with opened:
+    with closing(opened):
         searching = [_timed(lambda words=words: opened.search(words))[0] for words in ASKED for _ in range(TIMES)]  # type: ignore[misc]
         sound = not opened.check()
     return Section(
@@ -114,7 +116,7 @@ def _bytes(draft: Scenes) -> bytes:
 
 def _originals(path: Path) -> int:
     """Bytes of the writer's files as they lie in the book."""
-    with wiring.look_at(path) as book:
+    with closing(wiring.look_at(path)) as book:
         assert isinstance(book, BookFile)
         with book._reading() as db:
             return int(db.execute("SELECT sum(length(bytes)) FROM text_file").fetchone()[0])
