@@ -1,5 +1,7 @@
 """Offcuts of several drafts: each passage once, of the youngest draft that had it; and words found in them."""
 
+from unicodedata import combining, normalize
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -111,6 +113,30 @@ SHELF = (
 def test_words_are_found_whatever_their_capitals_and_accents(asked: str, places: list[int]) -> None:
     offered = tuple(Earlier(1, 0, at, 0, len(text), text) for at, text in enumerate(SHELF))
     assert [one.paragraph for one in search(offered, asked)] == places
+
+
+def plain(text: str) -> list[str]:
+    """Words letter by letter, without what combines with a letter."""
+    letters = (one for one in normalize("NFKD", text) if not combining(one))
+    return "".join(one.casefold() if one.isalnum() else " " for one in letters).split()
+
+
+spelled = st.lists(
+    st.sampled_from(["cafe", "Café,", "“the", "the—", "THÉ", "caf\u0065\u0301", "naïve", "…"]), max_size=5
+)
+
+
+@given(st.lists(spelled.map(" ".join), max_size=4), spelled)
+def test_all_words_are_asked_for_and_only_the_last_may_be_unfinished(many: list[str], asked: list[str]) -> None:
+    offered = tuple(Earlier(1, 0, at, 0, len(text), text) for at, text in enumerate(many))
+    words = plain(" ".join(asked))
+    wanted = [
+        one
+        for one in offered
+        if all(word in plain(one.text) for word in words[:-1])
+        and (not words or any(word.startswith(words[-1]) for word in plain(one.text)))
+    ]
+    assert list(search(offered, " ".join(asked).replace("“", "").replace("—", " "))) == wanted
 
 
 def test_a_draft_with_nothing_gone_has_none_of_its_own() -> None:
