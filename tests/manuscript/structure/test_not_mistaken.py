@@ -99,3 +99,17 @@ def test_the_same_without_the_word_book() -> None:
     both = draft(book("The Ferry"), book("The Weir"))
     assert numbers(both) == [1, 2, 3, 1, 2, 3]
     assert [part.title for part in both.division.parts] == ["The Ferry", "The Weir"]
+
+
+@pytest.mark.parametrize("said", ["Low Water", "Mara Oh, Yes."])
+def test_a_size_that_told_paragraphs_have_as_well_is_no_heading_s(said: str) -> None:
+    body, pasted = Look(size=10.0), Look(size=12.5)
+    book = draft(
+        *[
+            [*(Block(told(1)[0].text, look=body) for _ in range(14)), Block(told(1)[0].text, look=pasted), short]
+            for short in [Block(said, look=pasted)] * 12
+        ]
+    )
+    assert len(book.division.chapters) == 1
+    assert len(book.division.scenes) == 1
+    assert book.doubts == ()

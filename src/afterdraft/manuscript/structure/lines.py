@@ -24,6 +24,7 @@ LABEL = re.compile(r"(?i:chapter|part|book|volume|letter)\s+\w+[.:—–-]|([IVX
 QUOTED_TITLE = re.compile(r"[“\"‘'][^.,!?…“”\"]*[”\"’']")
 BODY_WORDS = 15  # paragraphs that show what the body text looks like
 BIGGER = 1.12  # times the body size: 12 pt body, 14 pt heading (common practice)
+PASTED = 0.02  # share of the body's paragraphs from which their size is met in text (common practice)
 WIDER = 6.0  # points of space before above the norm that the eye reads as a gap: half a line (common practice)
 HEADING_STYLES = ("head", "chapter", "title", "kapitel", "überschrift", "titre", "part")
 SMALL_WORDS = frozenset(
@@ -51,7 +52,7 @@ class Norms:
     """The file's own habits."""
 
     body: Shape  # what most words look like
-    size: float  # points; 0 where unknown
+    big: float  # points above which a line's size sets it apart; 0 where sizes are unknown
     blanks: int  # blanks between body paragraphs
     space: float  # points between body paragraphs
 
@@ -119,7 +120,7 @@ def title_case(text: str) -> bool:
 def _line(index: int, block: Block, count: int, norms: Norms, above: float) -> Line:
     text = block.text.strip()
     short = _is_short(block.look, text, count)
-    shape = _shape(block.look, text if short else "", norms.size)
+    shape = _shape(block.look, text if short else "", norms.big)
     wide = max(0, block.gap.blanks - norms.blanks)
     if not wide and block.look.space_before + above > norms.space + WIDER:
         wide = 1
@@ -158,7 +159,7 @@ def _name(block: Block, text: str) -> Name:
     return Name(label.kind, label.word, label.number, label.form, " ".join([*label.title.split(), *text.split()]), ":")
 
 
-def _shape(look: Look, text: str, size: float) -> Shape:
+def _shape(look: Look, text: str, big: float) -> Shape:
     return Shape(
         level=look.level or 0,
         style=look.style.casefold(),
@@ -167,7 +168,7 @@ def _shape(look: Look, text: str, size: float) -> Shape:
         bold=look.bold,
         italic=look.italic,
         caps=look.caps or _typed_caps(text),
-        big=bool(look.size and size and look.size > size * BIGGER),
+        big=bool(look.size and big and look.size > big),
     )
 
 
@@ -192,19 +193,31 @@ def _weight(shape: Shape, body: Shape) -> float:
 
 
 def _norms(blocks: Sequence[Block], counts: Sequence[int]) -> Norms:
-    size = _commonest((block.look.size or 0.0, count) for block, count in zip(blocks, counts, strict=True)) or 0.0
-    body = _commonest((_shape(block.look, "", size), count) for block, count in zip(blocks, counts, strict=True))
+    big = _big(blocks, counts)
+    body = _commonest((_shape(block.look, "", big), count) for block, count in zip(blocks, counts, strict=True))
     pairs = [
         (before, block)
         for before, block, first, second in zip(blocks, blocks[1:], counts, counts[1:], strict=False)
         if first >= BODY_WORDS and second >= BODY_WORDS
     ] or list(pairwise(blocks))
     return Norms(
-        body=body or _shape(Look(), "", size),
-        size=size,
+        body=body or _shape(Look(), "", big),
+        big=big,
         blanks=_commonest((block.gap.blanks, 1) for _, block in pairs) or 0,
         space=_commonest((before.look.space_after + block.look.space_before, 1) for before, block in pairs) or 0.0,
     )
+
+
+def _big(blocks: Sequence[Block], counts: Sequence[int]) -> float:
+    """Above the commonest size, and above any that told paragraphs have as well: those were pasted in so."""
+    sizes: Counter[float] = Counter()
+    told: Counter[float] = Counter()
+    for block, count in zip(blocks, counts, strict=True):
+        sizes[block.look.size or 0.0] += count
+        told[block.look.size or 0.0] += count >= BODY_WORDS
+    usual = max(sizes, key=sizes.__getitem__, default=0.0)
+    pasted = [size for size, number in told.items() if number > PASTED * told.total()]
+    return max([usual * BIGGER, *pasted]) if usual else 0.0
 
 
 def _commonest(weighed: Iterable[tuple[T, int]]) -> T | None:
