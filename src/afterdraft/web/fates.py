@@ -96,6 +96,14 @@ def fate_rows(two: TwoDrafts) -> tuple[FateRow, ...]:
     return tuple(fate_row(two, fate) for fate in two.compared.found.scenes)
 
 
+def chapter_rows(two: TwoDrafts) -> tuple[FateRow, ...]:
+    """The same of chapters, which go by words alone."""
+    return tuple(
+        FateRow(fate, tuple(two.old_chapters[n] for n in fate.old), tuple(two.new_chapters[n] for n in fate.new), False)
+        for fate in two.compared.found.chapters
+    )
+
+
 def fate_row(two: TwoDrafts, fate: Fate) -> FateRow:
     olds = tuple(two.olds[n] for n in fate.old)
     news = tuple(two.news[n] for n in fate.new)

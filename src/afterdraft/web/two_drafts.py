@@ -1,5 +1,6 @@
 """Two drafts of a book that a page holds against each other, and what their scenes are called there."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -15,13 +16,14 @@ from afterdraft.work.ports import DraftFacts
 
 @dataclass(frozen=True, slots=True)
 class Named:
-    """A scene of either draft as a list names it."""
+    """A scene, or a chapter, of either draft as a list names it."""
 
     id: str
     index: int
-    code: str
+    code: str  # a chapter's: "ch3", for addresses
     name: str
-    chapter: str
+    at: int  # index of its chapter
+    chapter: str  # its name
     words: int
     path: str  # where it is read
 
@@ -48,6 +50,14 @@ class TwoDrafts:
     @cached_property
     def news(self) -> tuple[Named, ...]:
         return _named(self.compared.new, self.compared.found.new_words, self._path(self.new))
+
+    @cached_property
+    def old_chapters(self) -> tuple[Named, ...]:
+        return _chapters(self.compared.old, self.olds)
+
+    @cached_property
+    def new_chapters(self) -> tuple[Named, ...]:
+        return _chapters(self.compared.new, self.news)
 
     def _path(self, draft: DraftFacts) -> str:
         return self.base if draft is self.known[-1] else f"{self.base}/drafts/{draft.number}"
@@ -87,9 +97,19 @@ def _named(side: Side, words: tuple[int, ...], path: str) -> tuple[Named, ...]:
             n,
             scene.code,
             scene_name(scene, told.paragraphs[place.start] if place.start < place.end else ""),
+            place.chapter,
             chapters[place.chapter],
             words[n],
             f"{path}/scenes/{scene.code}",
         )
         for n, (scene, place) in enumerate(zip(side.scenes, told.scenes, strict=True))
+    )
+
+
+def _chapters(side: Side, scenes: Sequence[Named]) -> tuple[Named, ...]:
+    """Each leads to its first scene."""
+    own = [[one for one in scenes if one.at == n] for n in range(len(side.chapters))]
+    return tuple(
+        Named(chapter, n, f"ch{n + 1}", some[0].chapter, n, "", sum(one.words for one in some), some[0].path)
+        for n, (chapter, some) in enumerate(zip(side.chapters, own, strict=True))
     )

@@ -1,19 +1,25 @@
 """Drafts: what became of each scene from one draft to the next."""
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from starlette.requests import Request
 from starlette.responses import Response
 
 from afterdraft import wiring
-from afterdraft.comparison.comparison import Became
-from afterdraft.web.fates import WORDS, FateRow, fate_rows
+from afterdraft.comparison.comparison import Became, Totals
+from afterdraft.web.drawn_drafts import DrawnDrafts, drawn_chapters, drawn_scenes
+from afterdraft.web.fates import WORDS, FateRow, chapter_rows, fate_rows
 from afterdraft.web.render import book_of, frame, render
 from afterdraft.web.two_drafts import TwoDrafts, two_drafts
 from afterdraft.web.view import BookView, view
 
+LEVELS: Mapping[str, Callable[[TwoDrafts], tuple[FateRow, ...]]] = {
+    "scenes": fate_rows,
+    "chapters": chapter_rows,
+    "book": fate_rows,
+}
 COUNTED: Mapping[Became, str] = {**WORDS, "same": "as they were"}
 
 
@@ -21,7 +27,9 @@ COUNTED: Mapping[Became, str] = {**WORDS, "same": "as they were"}
 class DraftsPage:
     view: BookView
     two: TwoDrafts | None  # None in a book of one draft
-    rows: tuple[FateRow, ...]
+    rows: tuple[FateRow, ...]  # of scenes, or of chapters
+    by: str  # level: "scenes", "chapters", "book"
+    drawn: DrawnDrafts | None
     opened: str  # key of the fate that is being changed
     accepts: str  # endings for the file chooser
     reads: str  # the same, for a person
@@ -35,29 +43,45 @@ class DraftsPage:
         return ", ".join([*told, *([f"{moved} of them moved"] if moved else [])])
 
     @property
+    def totals(self) -> Totals | None:
+        """Words of both drafts."""
+        return self.two.compared.found.totals if self.two else None
+
+    @property
     def linked(self) -> frozenset[tuple[int, int]]:
         """Old and new scenes of which the one lives on in the other."""
         return frozenset((link.old, link.new) for link in self.two.compared.found.links) if self.two else frozenset()
 
     @property
     def doubtful(self) -> tuple[FateRow, ...]:
-        return tuple(row for row in self.rows if row.doubtful)
+        return tuple(row for row in self.rows if row.doubtful and self.by == "scenes")
 
     @property
     def certain(self) -> tuple[FateRow, ...]:
-        return tuple(row for row in self.rows if not row.doubtful)
+        return tuple(row for row in self.rows if not row.doubtful or self.by != "scenes")
 
 
 def drafts(request: Request) -> Response:
-    """`/books/{book}/drafts`, with `?old=1&new=2` any two by number, and `?open=` a fate that is being changed."""
+    """`/books/{book}/drafts`, with `?old=1&new=2` any two by number, `?by=chapters` or `book`, and `?open=` a fate that
+    is being changed."""
     seen = view(book_of(request))
-    two = two_drafts(request, seen)
+    two, wanted = two_drafts(request, seen), request.query_params.get("by", "")
+    by = wanted if wanted in LEVELS else "scenes"
+    rows = LEVELS[by](two) if two else ()
     context = DraftsPage(
         view=seen,
         two=two,
-        rows=fate_rows(two) if two else (),
+        rows=rows,
+        by=by,
+        drawn=_drawn(two, by, rows) if two else None,
         opened=request.query_params.get("open", ""),
         accepts=",".join(wiring.endings()),
         reads=wiring.READS,
     )
     return render(request, "drafts.html", context, frame(request, "Drafts", "drafts", book=seen))
+
+
+def _drawn(two: TwoDrafts, by: str, rows: tuple[FateRow, ...]) -> DrawnDrafts | None:
+    if by == "book":
+        return None
+    return drawn_chapters(two, rows) if by == "chapters" else drawn_scenes(two, rows)
