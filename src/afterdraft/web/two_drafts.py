@@ -52,6 +52,11 @@ class TwoDrafts:
         return _named(self.compared.new, self.compared.found.new_words, self._path(self.new))
 
     @cached_property
+    def linked(self) -> frozenset[tuple[int, int]]:
+        """Old and new scenes of which the one lives on in the other."""
+        return frozenset((link.old, link.new) for link in self.compared.found.links)
+
+    @cached_property
     def old_chapters(self) -> tuple[Named, ...]:
         return _chapters(self.compared.old, self.olds)
 

@@ -48,11 +48,6 @@ class DraftsPage:
         return self.two.compared.found.totals if self.two else None
 
     @property
-    def linked(self) -> frozenset[tuple[int, int]]:
-        """Old and new scenes of which the one lives on in the other."""
-        return frozenset((link.old, link.new) for link in self.two.compared.found.links) if self.two else frozenset()
-
-    @property
     def doubtful(self) -> tuple[FateRow, ...]:
         return tuple(row for row in self.rows if row.doubtful and self.by == "scenes")
 
