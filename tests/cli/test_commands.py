@@ -36,7 +36,7 @@ def test_version_and_help(home: Path) -> None:
     assert afterdraft("--version", home=home).stdout == f"Afterdraft {package.__version__}\n"
     whole = afterdraft("--help", home=home)
     assert whole.returncode == 0
-    for name in ("demo", "begin", "read", "compare", "book"):
+    for name in ("demo", "begin", "next", "read", "ask", "compare", "book"):
         assert f"afterdraft {name}" in whole.stdout
         assert afterdraft(name, "--help", home=home).returncode == 0
 
@@ -48,6 +48,7 @@ def test_version_and_help(home: Path) -> None:
         ["begin"],
         ["read"],
         ["compare", "one.docx"],
+        ["next", "one.afterdraft"],
         ["book"],
         ["book", "mend"],
         ["book", "check"],
