@@ -10,10 +10,11 @@ from afterdraft.questions.wording_accidents import ACCIDENTS
 from afterdraft.questions.wording_cast import CAST
 from afterdraft.questions.wording_continuity import CONTINUITY
 from afterdraft.questions.wording_kit import Say
+from afterdraft.questions.wording_lines import LINES
 from afterdraft.questions.wording_opening import OPENING
 from afterdraft.questions.wording_viewpoint import VIEWPOINT
 
-WORDS: Mapping[str, Say] = {**CONTINUITY, **CAST, **VIEWPOINT, **OPENING, **ACCIDENTS}  # by id of the check
+WORDS: Mapping[str, Say] = {**CONTINUITY, **CAST, **VIEWPOINT, **LINES, **OPENING, **ACCIDENTS}  # by id of the check
 
 
 def worded(check: str, finding: Finding, titles: Sequence[str]) -> str:

@@ -26,9 +26,17 @@ def _promised(one: Finding, titles: Sequence[str]) -> str:
     return f"“{one.words['said']}”, says {one.words['name']} in {here}, and is not met again. Does anyone ever hear it?"
 
 
+def _late(one: Finding, titles: Sequence[str]) -> str:
+    here = scene(titles, one.evidence[0].scene)
+    return (
+        f"{one.words['name']} is met for the first time in {here}, and much hangs on them. Should we meet them sooner?"
+    )
+
+
 CAST: Mapping[str, Say] = {
     "spelling": _spelling,
     "names alike": _names_alike,
+    "late": _late,
     "promised": _promised,
     "left over": _left_over,
 }

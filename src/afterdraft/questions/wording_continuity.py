@@ -42,8 +42,8 @@ def _year(one: Finding, titles: Sequence[str]) -> str:
 
 
 def _letter(one: Finding, titles: Sequence[str]) -> str:
-    later = many(one.numbers["days"], "day")
-    return f"The letter is dated “{one.words['dated']}” and comes on “{one.words['told']}”, {later} before. Which is meant?"
+    dated, told, before = one.words["dated"], one.words["told"], many(one.numbers["days"], "day")
+    return f"The letter is dated “{dated}” and comes on “{told}”, {before} before. Which is meant?"
 
 
 def _interval(one: Finding, titles: Sequence[str]) -> str:
@@ -51,7 +51,9 @@ def _interval(one: Finding, titles: Sequence[str]) -> str:
     if not words:
         return "These passages say when things happen, and cannot all be so. Which of them is meant?"
     apart = many(one.numbers["apart"], "day")
-    return f"“{words['said']}” stands between “{words['before']}” and “{words['after']}”, {apart} apart. Which is meant?"
+    return (
+        f"“{words['said']}” stands between “{words['before']}” and “{words['after']}”, {apart} apart. Which is meant?"
+    )
 
 
 CONTINUITY: Mapping[str, Say] = {

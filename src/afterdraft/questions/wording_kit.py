@@ -4,12 +4,18 @@ from collections.abc import Callable, Sequence
 
 from afterdraft.questions.question import Finding
 
+_INNER = str.maketrans("“”", "‘’")
 Say = Callable[[Finding, Sequence[str]], str]  # a finding and what scenes are called → what is asked
 
 
 def scene(titles: Sequence[str], number: int) -> str:
-    """A scene by what it is called: “The ferry”; where nothing is known, by its number from 1."""
-    return f"“{titles[number].rstrip('.,;:')}”" if number < len(titles) and titles[number] else f"scene {number + 1}"
+    """A scene by what it is called: “The ferry”; where nothing is known, by its number from 1.
+
+    >>> scene(["“Come,” said Ilse."], 0), scene([], 4)
+    ('“‘Come,’ said Ilse”', 'scene 5')
+    """
+    title = titles[number].rstrip(".,;:").translate(_INNER) if number < len(titles) else ""
+    return f"“{title}”" if title else f"scene {number + 1}"
 
 
 def scenes(finding: Finding) -> list[int]:

@@ -18,7 +18,13 @@ def _person(one: Finding, titles: Sequence[str]) -> str:
     return f"{here[0].upper()}{here[1:]} is told of others, and here somebody says “I”. Is that meant?"
 
 
+def _viewpoint(one: Finding, titles: Sequence[str]) -> str:
+    here, words = scene(titles, one.evidence[0].scene), one.words
+    return f"In {here} we are with {words['viewpoint']}, and this tells what {words['other']} thinks. Is that meant?"
+
+
 VIEWPOINT: Mapping[str, Say] = {
     "tense": _tense,
     "person": _person,
+    "viewpoint": _viewpoint,
 }

@@ -1,5 +1,6 @@
 """What checks look at of a book, as it stands now."""
 
+import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from afterdraft.desk.anchor import Anchor
@@ -17,6 +18,7 @@ from afterdraft.work.arranging import chosen, draft_id
 from afterdraft.work.ports import Book
 from afterdraft.work.to_read import to_read
 
+_NAMED = re.compile(r"(?:^|(?<=[.;!?\n])\s*)([^\W\d_][^.:;!?\n]{0,40}):\s")
 Places = Mapping[int, tuple[int, int]]  # by paragraph of the file: its scene, and its place among the story paragraphs
 
 
@@ -63,16 +65,41 @@ def marks(book: Book, draft: str, scenes: Sequence[SceneView]) -> Marks:
         strands={
             order[scene]: strand.id for strand in book.strands(draft) for scene in strand.scenes if scene in order
         },
-        carried=tuple(
-            Carried(order[one.scene], one.person, one.comes_in, one.leaves)
-            for one in book.carried(draft)
-            if one.scene in order
-        ),
+        carried=_carried(book, draft, order),
         present={(order[one.scene], one.person): one.how for one in book.present(draft) if one.scene in order},
         set_aside=frozenset(
             order[scene] for card in (at_work.aside if at_work else ()) for scene in card.scenes if scene in order
         ),
     )
+
+
+def _carried(book: Book, draft: str, order: Mapping[str, int]) -> tuple[Carried, ...]:
+    """What she wrote of each person by itself, and what her cards say of somebody by name: 'Ilse: the key. Jan: a lie.'
+
+    Where both are written of one person, the former counts.
+    """
+    people = {alike: one.id for one in book.known("person") for name in one.names if (alike := name.casefold())}
+    people |= {name.split()[0]: one for name, one in reversed(people.items()) if name.split()[0] not in people}
+    found = {
+        (order[card.scene], person): Carried(order[card.scene], person, comes.get(person, ""), leaves.get(person, ""))
+        for card in book.cards(draft).values()
+        if card.scene in order
+        for comes, leaves in [(_of_people(card.comes_in, people), _of_people(card.leaves, people))]
+        for person in {**comes, **leaves}
+    }
+    found |= {
+        (order[one.scene], one.person): Carried(order[one.scene], one.person, one.comes_in, one.leaves)
+        for one in book.carried(draft)
+        if one.scene in order
+    }
+    return tuple(found[place] for place in sorted(found))
+
+
+def _of_people(words: str, people: Mapping[str, str]) -> dict[str, str]:
+    """By person what stands behind their name and a colon."""
+    pieces = _NAMED.split(words)
+    named = zip(pieces[1::2], pieces[2::2], strict=True)
+    return {people[name.casefold()]: said.strip() for name, said in named if name.casefold() in people}
 
 
 def _line(line: MarkedLine, order: Mapping[str, int], places: Places) -> Line:

@@ -70,8 +70,9 @@ CHECK = Check(
     name="Backstory in the opening",
     family="opening",
     looks_at="Whether the first fifth of the book looks back much, and more than the rest.",
-    method="Counts sentences outside speech with a verb in the past perfect (‘had gone’). It is asked where three in ten of "
-    "the opening look back, and half as many again as later on. Where an opening ends is common practice.",
+    method="Counts sentences outside speech with a verb in the past perfect (‘had gone’). It is asked where three in "
+    "ten of the opening look back, and half as many again as later on. Where an opening ends is common "
+    "practice.",
     blind="Backstory told in the simple past, or in talk.",
     reads=("words", "facts"),
     find=find,

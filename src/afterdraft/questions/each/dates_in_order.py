@@ -97,8 +97,8 @@ CHECK = Check(
     name="A date that runs back",
     family="continuity",
     looks_at="A date that lies before the date told before it, or beyond the one told after it, where those two go on.",
-    method="Days with their month that are told outside speech as what happens then, and entries under a date within one "
-    "scene: three in a row, of which the middle one does not fit between the others. The rule is our own.",
+    method="Days with their month that are told outside speech as what happens then, and entries under a date within "
+    "one scene: three in a row, of which the middle one does not fit between the others. The rule is our own.",
     blind="Dates told in looking back without a sign of it. Documents of several hands that are put together.",
     reads=("words", "facts"),
     find=find,

@@ -25,7 +25,9 @@ _UNSURE = re.compile(
     r"|imagined|pretend|pretended|rumou?r|told|said|heard|when|after|never|not|or)\b[^.;!?]*$",
     re.IGNORECASE,
 )
-_BACK = re.compile(r"\b(?:had|would|used\sto|once|years?\s(?:ago|before)|remember\w*|dream\w*|ghost|as\sif|like)\b", re.I)
+_BACK = re.compile(
+    r"\b(?:had|would|used\sto|once|years?\s(?:ago|before)|remember\w*|dream\w*|ghost|as\sif|like)\b", re.I
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,11 +91,11 @@ CHECK = Check(
     name="Somebody dead who speaks",
     family="continuity",
     looks_at="Somebody who is told to be dead, and who speaks in a later scene that does not go back in time.",
-    method="Looks outside speech for a name with ‘died’, ‘was dead’, ‘was killed’ and the like, said for certain, and for "
-    "the same person beside words of speech later on. Scenes that story time puts earlier, and sentences that look back, "
-    "are let be. The rule is our own.",
-    blind="A death that is told of ‘he’ or ‘she’, or only shown. Somebody who was wrongly held for dead is asked about; so "
-    "are two people of one name. Flashbacks whose time nothing says.",
+    method="Looks outside speech for a name with ‘died’, ‘was dead’, ‘was killed’ and the like, said for certain, "
+    "and for the same person beside words of speech later on. Scenes that story time puts earlier, and "
+    "sentences that look back, are let be. The rule is our own.",
+    blind="A death that is told of ‘he’ or ‘she’, or only shown. Somebody who was wrongly held for dead is asked "
+    "about; so are two people of one name. Flashbacks whose time nothing says.",
     reads=("words", "cast", "time"),
     find=find,
 )

@@ -119,11 +119,13 @@ CHECK = Check(
     id="interval",
     name="How long between two days",
     family="continuity",
-    looks_at="‘Three days later’ beside a day that is not three days after the day told before it; what is said of story "
-    "time that cannot all be true.",
-    method="Two days told outside speech, dates with their month or weekdays, and an interval in the sentence of the second. "
-    "Besides, the contradictions of a Simple Temporal Network of all scenes (Dechter, Meiri & Pearl 1991).",
-    blind="Intervals reckoned from an event whose day is not told beside it. ‘A week’ and ‘a month’ that are meant roughly.",
+    looks_at="‘Three days later’ beside a day that is not three days after the day told before it; what is said of "
+    "story time that cannot all be true.",
+    method="Two days told outside speech, dates with their month or weekdays, and an interval in the sentence of the "
+    "second. Besides, the contradictions of a Simple Temporal Network of all scenes (Dechter, Meiri & Pearl "
+    "1991).",
+    blind="Intervals reckoned from an event whose day is not told beside it. ‘A week’ and ‘a month’ that are meant "
+    "roughly.",
     reads=("words", "facts", "time"),
     find=find,
 )

@@ -73,10 +73,11 @@ CHECK = Check(
     id="left over",
     name="A name left over",
     family="cast",
-    looks_at="A name that stands once in the whole book, of somebody who speaks or acts among people we know, and is not "
-    "introduced.",
-    method="Names that are counted once and are beside words of speech as their speaker's, or have a title (Mrs) and do "
-    "something, and that nothing beside them explains (‘a man called’, ‘the miller’). Not in the first tenth of the book. The rule is our own.",
+    looks_at="A name that stands once in the whole book, of somebody who speaks or acts among people we know, and is "
+    "not introduced.",
+    method="Names that are counted once and are beside words of speech as their speaker's, or have a title (Mrs) and "
+    "do something, and that nothing beside them explains (‘a man called’, ‘the miller’). Not in the first "
+    "tenth of the book. The rule is our own.",
     blind="Somebody who speaks once and is never named again on purpose. A name left over that stands several times.",
     reads=("words", "cast"),
     find=find,

@@ -75,8 +75,8 @@ CHECK = Check(
     name="A letter dated after it is read",
     family="continuity",
     looks_at="A letter set into a scene, with a date of its own that is later than the day on which it comes.",
-    method="A day with its month that is told outside speech as now, and within a page below it a date that heads a letter. "
-    "The rule is our own.",
+    method="A day with its month that is told outside speech as now, and within a page below it a date that heads a "
+    "letter. The rule is our own.",
     blind="Days told without their month. A letter that is set in where the telling has gone on meanwhile.",
     reads=("words", "facts"),
     find=find,

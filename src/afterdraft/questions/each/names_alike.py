@@ -29,7 +29,7 @@ def find(seen: Seen) -> Iterator[Finding]:
     ]
     for (one, name), (other, also) in combinations(people, 2):
         if _alike(name, also) and not _same_family(one, other):
-            first, second = _nearest(spans[one.id], spans[other.id])
+            first, second = _nearest(_so_called(spans[one.id], name), _so_called(spans[other.id], also))
             if abs(first.scene - second.scene) <= NEXT:
                 yield _finding(seen, one, other, first, second)
 
@@ -70,6 +70,11 @@ def _same_family(one: Person, other: Person) -> bool:
     """Whether they share a name, so that the reader has the rest to go by."""
     words = [{word for form in person.aliases for word in form.split()} for person in (one, other)]
     return bool((words[0] & words[1]) - lexicon.TITLES - lexicon.ROLES)
+
+
+def _so_called(spans: list[Span], name: str) -> list[Span]:
+    """Those with that name in them."""
+    return [one for one in spans if name in one.quote.lower()] or spans
 
 
 def _nearest(one: list[Span], other: list[Span]) -> tuple[Span, Span]:

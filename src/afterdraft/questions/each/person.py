@@ -27,7 +27,7 @@ def find(seen: Seen) -> Iterator[Finding]:
 
 
 def _is_told_of_others(scene: SceneFacts) -> bool:
-    first, third = (sum(getattr(one, name) for one in scene.counted) for name in ("first", "third"))
+    first, third = sum(one.first for one in scene.counted), sum(one.third for one in scene.counted)
     return first + third >= PRONOUNS and third >= MOSTLY * (first + third)
 
 
@@ -54,11 +54,11 @@ CHECK = Check(
     name="The person changes within a scene",
     family="viewpoint",
     looks_at="‘I’, ‘me’ or ‘my’ in the telling of a scene that is told of ‘he’ and ‘she’.",
-    method="In scenes whose pronouns outside speech are nearly all of the third person: paragraphs without speech in which "
-    "somebody says ‘I’, and is not said to think or write it. Where a teller says ‘I’ in a tenth of such scenes, that is "
-    "the book's manner, and nothing is asked. The rule is our own.",
-    blind="‘We’. Paragraphs with speech in them. ‘He’ for the one who tells, in scenes told by an ‘I’. Thoughts that "
-    "nothing marks are asked about.",
+    method="In scenes whose pronouns outside speech are nearly all of the third person: paragraphs without speech in "
+    "which somebody says ‘I’, and is not said to think or write it. Where a teller says ‘I’ in a tenth of "
+    "such scenes, that is the book's manner, and nothing is asked. The rule is our own.",
+    blind="‘We’. Paragraphs with speech in them. ‘He’ for the one who tells, in scenes told by an ‘I’. Thoughts "
+    "that nothing marks are asked about.",
     reads=("words", "facts"),
     find=find,
 )

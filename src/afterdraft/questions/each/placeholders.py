@@ -52,8 +52,8 @@ CHECK = Check(
     name="Words to be written later",
     family="accidents",
     looks_at="TK, XXX, TODO, ??? and remarks in square brackets that still stand in the text.",
-    method="Looks for the signs themselves. Brackets that say nothing of the kind are asked about only where the book "
-    "has three at most. The signs are common practice among writers and printers.",
+    method="Looks for the signs themselves. Brackets that say nothing of the kind are asked about only where the "
+    "book has three at most. The signs are common practice among writers and printers.",
     blind="Does not know signs of your own. A roman thirty (XXX) or a bracket that is meant may be asked about.",
     reads=("words",),
     find=find,

@@ -13,9 +13,10 @@ LAST = 0.1  # share of the book's scenes at its end in which a thing may be left
 _PROMISE = re.compile(
     r"\bI(?:[’']ll| will| shall) (?:tell|show|explain (?:it )?to) (?:you|thee|yer)\b"
     r"(?:(?! (?:this|that|frankly|why|what it is|plainly|honestly|candidly|how it is))[^.!?;]){0,30}?"
-    r"\b(?:then|later|one day|some day|someday|another (?:day|time)|to-?morrow|to-?night|when I|when we|when you|on \w+day"
-    r"|next week|by and by|some other time)\b"
-    r"|\b(?:I[’']ve|I have|there[’']s|there is) something (?:to|I must|I ought to|I want to|I have to) (?:tell|show) you"
+    r"\b(?:then|later|one day|some day|someday|another (?:day|time)|to-?morrow|to-?night|when I|when we"
+    r"|when you|on \w+day|next week|by and by|some other time)\b"
+    r"|\b(?:I[’']ve|I have|there[’']s|there is) something (?:to|I must|I ought to|I want to|I have to) (?:tell|show)"
+    r" you"
     r"(?=[^.!?]*\b(?:later|then|to-?morrow|to-?night|not (?:here|now)|when|alone)\b)"
     r"|\b(?:can|could|may|might) I (?:have|speak) a (?:quiet )?word\b(?=[^.!?]*\b(?:later|alone|somewhere|quiet)\b)",
     re.IGNORECASE,
@@ -61,10 +62,10 @@ CHECK = Check(
     name="Something still to tell",
     family="cast",
     looks_at="Somebody who says that they will tell or show something later, and who is not met again.",
-    method="Looks in speech for ‘I’ll tell you then’ and its like, where it is known who speaks, and for the last scene in "
-    "which that person speaks or acts. The last tenth of the book is let be. The rule is our own.",
-    blind="Promises in other words; what is told in a letter, or by somebody else. Somebody who comes again and never tells "
-    "is not asked about.",
+    method="Looks in speech for ‘I’ll tell you then’ and its like, where it is known who speaks, and for the last "
+    "scene in which that person speaks or acts. The last tenth of the book is let be. The rule is our own.",
+    blind="Promises in other words; what is told in a letter, or by somebody else. Somebody who comes again and "
+    "never tells is not asked about.",
     reads=("words", "cast"),
     find=find,
 )

@@ -25,7 +25,11 @@ _ENDINGS = ("s", "es", "a", "o", "n", "an", "ian", "y", "ie", "na", "ess", "e") 
 def find(seen: Seen) -> Iterator[Finding]:
     people = _people(seen)
     written, small = _written(seen, people)
-    usual = [word for word, spans in written.items() if len(spans) >= USUAL and word.lower() in people and not small[word.lower()]]
+    usual = [
+        word
+        for word, spans in written.items()
+        if len(spans) >= USUAL and word.lower() in people and not small[word.lower()]
+    ]
     for word, spans in written.items():
         if len(spans) > RARE or len(word) < SHORTEST or small[word.lower()]:
             continue
@@ -101,11 +105,11 @@ CHECK = Check(
     name="One name spelled two ways",
     family="cast",
     looks_at="A name that stands once or twice and is one letter away from a name that stands often.",
-    method="Words with a capital are compared with the names of the cast: one letter more, less, other or changed with "
-    "its neighbour (optimal string alignment distance). Short forms, plurals and feminine endings are let be, and so is "
-    "what is the name of somebody else of the cast, or a common word.",
-    blind="Names of four letters or fewer. Spellings that each stand often. Two people who are named almost alike, the "
-    "second of them once or twice, are asked about.",
+    method="Words with a capital are compared with the names of the cast: one letter more, less, other or changed "
+    "with its neighbour (optimal string alignment distance). Short forms, plurals and feminine endings are "
+    "let be, and so is what is the name of somebody else of the cast, or a common word.",
+    blind="Names of four letters or fewer. Spellings that each stand often. Two people who are named almost alike, "
+    "the second of them once or twice, are asked about.",
     reads=("words", "cast"),
     find=find,
 )

@@ -19,7 +19,7 @@ _NEXT = re.compile(
 _NO_VERB = words_of(
     """
     always perhaps else besides sometimes afterwards towards upwards downwards backwards forwards outwards inwards
-    ours yours his hers its theirs this thus us yes less across less unless alas besides nevertheless nonetheless likewise
+    ours yours his hers its theirs this thus us yes less across unless alas nevertheless nonetheless likewise
     was is has does 's
     """
 )
@@ -35,7 +35,7 @@ _INSET = re.compile(r"^\s*[*_—>\[(]|[:]\s*$")
 
 def find(seen: Seen) -> Iterator[Finding]:
     for number, scene in enumerate(seen.facts):
-        past, present = (sum(getattr(one, name) for one in scene.counted) for name in ("past", "present"))
+        past, present = sum(one.past for one in scene.counted), sum(one.present for one in scene.counted)
         if past + present >= VERBS and past >= MOSTLY * (past + present):
             yield from _in_scene(seen, number, scene)
 
@@ -94,11 +94,11 @@ CHECK = Check(
     name="The tense changes within a scene",
     family="viewpoint",
     looks_at="Sentences in which somebody does something in the present, in a scene that is told in the past.",
-    method="In scenes nine tenths of whose verbs, outside speech, are in the past: whole sentences with a person and a verb "
-    "in the present right behind (‘he goes’), and no verb in the past. What is always so, questions, and letters set in "
-    "are let be. The rule is our own.",
-    blind="The present of ‘I’, ‘you’ and ‘they’, whose verbs have no ending; sentences in which both tenses stand; scenes "
-    "told in the present.",
+    method="In scenes nine tenths of whose verbs, outside speech, are in the past: whole sentences with a person and "
+    "a verb in the present right behind (‘he goes’), and no verb in the past. What is always so, questions, "
+    "and letters set in are let be. The rule is our own.",
+    blind="The present of ‘I’, ‘you’ and ‘they’, whose verbs have no ending; sentences in which both tenses stand; "
+    "scenes told in the present.",
     reads=("words", "facts"),
     find=find,
 )

@@ -63,11 +63,12 @@ CHECK = Check(
     name="Looks that differ",
     family="continuity",
     looks_at="Colour of eyes, hair and beard, tall or short, left or right hand, of one person in two places.",
-    method="What is said of looks is given to whoever is named or most likely meant by ‘his’ or ‘her’, with how sure that "
-    "is; only owners that are surer than three in four are held against each other. Colours that shade into one another "
-    "(grey, pale blue), hair gone grey, and light that changes are let be. The rules are our own.",
-    blind="Most looks are told of ‘he’ or ‘she’ at a distance from the name, and are passed over as unsure. Dyed hair and "
-    "disguise are asked about.",
+    method="What is said of looks is given to whoever is named or most likely meant by ‘his’ or ‘her’, with how sure "
+    "that is; only owners that are surer than three in four are held against each other. Colours that shade "
+    "into one another (grey, pale blue), hair gone grey, and light that changes are let be. The rules are our "
+    "own.",
+    blind="Most looks are told of ‘he’ or ‘she’ at a distance from the name, and are passed over as unsure. Dyed "
+    "hair and disguise are asked about.",
     reads=("words", "cast"),
     find=find,
 )

@@ -104,10 +104,11 @@ CHECK = Check(
     name="A passage that stands twice",
     family="accidents",
     looks_at=f"The same {LEAST} words or more, word for word, in two places.",
-    method="Every run of nine words is looked up in the whole book and followed for as long as the words are the same; "
-    "capitals and points do not count. What stands three times or more is taken for a refrain. Common practice.",
-    blind="A letter, a verse or a saying that is quoted again on purpose is asked about. A passage that was changed by a "
-    "word here and there may be found in pieces, or not.",
+    method="Every run of nine words is looked up in the whole book and followed for as long as the words are the "
+    "same; capitals and points do not count. What stands three times or more is taken for a refrain. Common "
+    "practice.",
+    blind="A letter, a verse or a saying that is quoted again on purpose is asked about. A passage that was changed "
+    "by a word here and there may be found in pieces, or not.",
     reads=("words",),
     find=find,
 )

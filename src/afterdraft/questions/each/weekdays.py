@@ -115,8 +115,8 @@ CHECK = Check(
     name="Weekday and date",
     family="continuity",
     looks_at="A weekday and a date that are named together as one day.",
-    method="Where the year is said, the calendar decides (Gregorian, from the standard library). Where it is not, days "
-    "named near one another are held against each other: whole weeks lie between the same weekdays.",
+    method="Where the year is said, the calendar decides (Gregorian, from the standard library). Where it is not, "
+    "days named near one another are held against each other: whole weeks lie between the same weekdays.",
     blind="Dates before 1753, and Russian ones before 1918, went by another calendar. A day of another year told "
     "between two of this one may be asked about where nothing says so.",
     reads=("words",),

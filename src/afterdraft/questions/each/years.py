@@ -68,7 +68,8 @@ CHECK = Check(
     id="year",
     name="A year that stands alone",
     family="continuity",
-    looks_at="A date whose year is not that of the dates before and after it, though its day and month would lie among them.",
+    looks_at="A date whose year is not that of the dates before and after it, though its day and month would lie among "
+    "them.",
     method="Dates with day, month and year, three in a row. The rule is our own.",
     blind="Dates whose year is not printed. An anniversary that is told among letters of another year is asked about.",
     reads=("words", "facts"),
