@@ -23,6 +23,7 @@ from afterdraft.store.journal import Journal
 from afterdraft.store.lines import BookLines
 from afterdraft.store.migrate import migrate, refuse_newer, refuse_older
 from afterdraft.store.migrations import MIGRATIONS, Migration
+from afterdraft.store.questions import BookQuestions
 from afterdraft.store.readers import Readers
 from afterdraft.store.reading import BookReading
 from afterdraft.store.trouble import told
@@ -38,7 +39,17 @@ def utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-class BookFile(BookArrangements, BookLines, BookCast, BookChanges, BookDrafts, BookInks, BookReading, BookUnits):
+class BookFile(
+    BookArrangements,
+    BookLines,
+    BookCast,
+    BookChanges,
+    BookDrafts,
+    BookInks,
+    BookQuestions,
+    BookReading,
+    BookUnits,
+):
     """Fills `work.ports.Book`. Made by `store.opening`; `path` holds a book of ours."""
 
     def __init__(

@@ -17,12 +17,23 @@ from afterdraft.store.inks import DeskInks
 from afterdraft.store.journal import Journal
 from afterdraft.store.lines import DeskLines
 from afterdraft.store.names import Kind, new_code, new_id
+from afterdraft.store.questions import DeskQuestions
 from afterdraft.store.reading import DeskReading
 from afterdraft.store.units import DeskUnits
 from afterdraft.work.ports import Fields, Written
 
 
-class OpenDesk(DeskArrangements, DeskLines, DeskCast, DeskChanges, DeskInks, DeskReading, DeskUnits, DeskDrafts):
+class OpenDesk(
+    DeskArrangements,
+    DeskLines,
+    DeskCast,
+    DeskChanges,
+    DeskInks,
+    DeskQuestions,
+    DeskReading,
+    DeskUnits,
+    DeskDrafts,
+):
     """Fills `work.ports.Desk`. `now`: UTC, ISO 8601."""
 
     def __init__(self, db: sqlite3.Connection, journal: Journal, now: str) -> None:

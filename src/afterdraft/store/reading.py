@@ -143,6 +143,7 @@ def _run(db: sqlite3.Connection, statement: str, given: Sequence[object]) -> Non
 def _drop(db: sqlite3.Connection) -> None:
     db.execute("DELETE FROM read_scene")
     db.execute("DELETE FROM read_book")
+    db.execute("DELETE FROM read_asked")
 
 
 def _batches(keys: Iterable[str]) -> Iterator[list[str]]:

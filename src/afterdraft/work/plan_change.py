@@ -19,7 +19,7 @@ def plan_change(book: Book, wrong: str, *, decide: str = "", when: When = "must"
         raise NotPossible("A change needs some words: what is wrong, or what you decide.")
 
     def make(desk: Desk) -> str:
-        made = desk.add_change(wrong=said, decide=decided, when=when, place=_at_the_end(desk.changes()))
+        made = desk.add_change(wrong=said, decide=decided, when=when, place=at_the_end(desk.changes()))
         if scene is not None:
             desk.add_change_place(made, scene=scene)
         return made
@@ -37,7 +37,7 @@ def plan_from_note(book: Book, note: str, *, when: When = "must") -> str:
         already = next((one for one in known if one.note == note), None)
         if already is not None:
             return already.id
-        made = desk.add_change(wrong=about.text, decide="", when=when, place=_at_the_end(known), note=note)
+        made = desk.add_change(wrong=about.text, decide="", when=when, place=at_the_end(known), note=note)
         if about.scene is not None:
             desk.add_change_place(made, scene=about.scene)
         return made
@@ -45,5 +45,6 @@ def plan_from_note(book: Book, note: str, *, when: When = "must") -> str:
     return book.edit(f"Plan {quoted(about.text)}", make)
 
 
-def _at_the_end(known: tuple[Change, ...]) -> str:
+def at_the_end(known: tuple[Change, ...]) -> str:
+    """Text key of the place after all others."""
     return between(max((one.place for one in known), default=""), "")

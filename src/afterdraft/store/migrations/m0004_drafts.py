@@ -1,4 +1,4 @@
-"""The fourth form: drafts one behind the other.
+"""The fourth form: drafts one behind the other; answers to questions.
 
 A scene that lives on in the next draft keeps its code, so that a code is given once in each draft and not once in the
 book. `desk_…` tells what she says became of scenes and where what was taken over came from; `read_comparison` is the
@@ -8,6 +8,7 @@ program's, and can be worked out again.
 import sqlite3
 
 from afterdraft.desk.order import between
+from afterdraft.store.migrations.m0004_questions import QUESTIONS
 from afterdraft.store.migrations.making import statements
 
 _SCENES = """
@@ -87,8 +88,8 @@ CREATE TABLE read_comparison (
 
 
 def drafts(db: sqlite3.Connection) -> None:
-    """Make the tables of drafts one behind the other."""
-    for statement in statements(_SCENES + _DRAFTS):
+    """Make the tables of drafts one behind the other, and those of answers to questions."""
+    for statement in statements(_SCENES + _DRAFTS + QUESTIONS):
         db.execute(statement)
     place = ""
     for (draft,) in db.execute(

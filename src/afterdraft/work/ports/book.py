@@ -14,6 +14,7 @@ from afterdraft.work.ports.desk import Desk
 from afterdraft.work.ports.drafts import DraftsBook
 from afterdraft.work.ports.inks import InksBook
 from afterdraft.work.ports.lines import BookLines
+from afterdraft.work.ports.questions import QuestionsBook
 from afterdraft.work.ports.reading import BookReading
 from afterdraft.work.ports.units import BookUnits
 from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fields, Hit, Written
@@ -21,7 +22,18 @@ from afterdraft.work.ports.values import BookFacts, DraftFacts, Edit, Edits, Fie
 T = TypeVar("T")
 
 
-class Book(ArrangingBook, BookLines, BookCast, BookUnits, BookReading, ChangesBook, DraftsBook, InksBook, Protocol):
+class Book(
+    ArrangingBook,
+    BookLines,
+    BookCast,
+    BookUnits,
+    BookReading,
+    ChangesBook,
+    DraftsBook,
+    InksBook,
+    QuestionsBook,
+    Protocol,
+):
     """One open book file."""
 
     @property

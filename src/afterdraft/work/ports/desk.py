@@ -13,12 +13,24 @@ from afterdraft.work.ports.changes import ChangesDesk
 from afterdraft.work.ports.drafts import DraftsDesk
 from afterdraft.work.ports.inks import InksDesk
 from afterdraft.work.ports.lines import DeskLines
+from afterdraft.work.ports.questions import QuestionsDesk
 from afterdraft.work.ports.reading import DeskReading
 from afterdraft.work.ports.units import DeskUnits
 from afterdraft.work.ports.values import Fields, UnitKind, Written
 
 
-class Desk(ArrangingDesk, DeskLines, DeskCast, DeskUnits, DeskReading, ChangesDesk, DraftsDesk, InksDesk, Protocol):
+class Desk(
+    ArrangingDesk,
+    DeskLines,
+    DeskCast,
+    DeskUnits,
+    DeskReading,
+    ChangesDesk,
+    DraftsDesk,
+    InksDesk,
+    QuestionsDesk,
+    Protocol,
+):
     """The open transaction given to an edit."""
 
     def division(self, draft: str) -> Division: ...

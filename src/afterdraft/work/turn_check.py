@@ -1,0 +1,23 @@
+"""How a check asks in this book: as usual, less, not at all."""
+
+from collections.abc import Mapping
+
+from afterdraft.desk.answer import Turned
+from afterdraft.errors import Missing
+from afterdraft.questions.catalogue import BY_ID
+from afterdraft.work.called import quoted
+from afterdraft.work.ports import Book
+
+_SAID: Mapping[Turned, str] = {
+    "on": "Ask about {} as usual",
+    "down": "Ask less about {}",
+    "off": "Do not ask about {}",
+}
+
+
+def turn_check(book: Book, check: str, turned: Turned) -> None:
+    """`check`: its id. Raises `Missing` where there is none of that id."""
+    if check not in BY_ID:
+        raise Missing("This kind of question")
+    name = _SAID[turned].format(quoted(BY_ID[check].name))
+    book.edit(name, lambda desk: desk.turn_check(check, turned))
