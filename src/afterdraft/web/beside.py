@@ -39,9 +39,18 @@ def marked(text: str, changed: Sequence[Change], *, old: bool) -> Markup:
     for change in changed:
         start, end = change.old if old else change.new
         if start < end:
-            words = escape(text[start:end])
-            pieces.append(words if change.kind == "kept" else element.format(words))
+            words = text[start:end]
+            pieces.append(escape(words) if change.kind == "kept" else _round(element, words))
     return Markup("").join(pieces)
+
+
+def _round(element: Markup, words: str) -> Markup:
+    """Without the space before and after: a line through it reads as a dash."""
+    bare = words.strip()
+    if not bare:
+        return escape(words)
+    before, after = words[: len(words) - len(words.lstrip())], words[len(words.rstrip()) :]
+    return escape(before) + element.format(bare) + escape(after)
 
 
 def fate_key(two: TwoDrafts, fate: Fate) -> str:

@@ -10,7 +10,7 @@ from afterdraft.web.fates import FateRow
 from afterdraft.web.ribbons import Column, Picture, picture
 from afterdraft.web.two_drafts import Named, TwoDrafts
 
-SHORT = 30  # characters of a name beside a scene
+SHORT = 36  # characters of a name beside a scene
 
 
 @dataclass(frozen=True, slots=True)
