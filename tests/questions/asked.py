@@ -1,6 +1,7 @@
 """Small books for checks, and what they ask of them."""
 
 from collections.abc import Sequence
+from functools import cache
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.marks import NO_MARKS, Marks
@@ -22,3 +23,21 @@ def found(check: Check, *scenes: Sequence[str]) -> list[Finding]:
 def quotes(findings: Sequence[Finding]) -> list[list[str]]:
     """What each has in evidence."""
     return [[span.quote for span in one.evidence] for one in findings]
+
+
+@cache
+def _facts(paragraphs: tuple[str, ...]) -> SceneFacts:
+    from afterdraft.engine.reader import read_scenes  # late: only slow tests need the language pipeline
+
+    (facts,) = read_scenes([paragraphs])
+    return facts
+
+
+def read(scenes: Scenes, marks: Marks = NO_MARKS) -> Seen:
+    """A book as reading sees it, with the real language pipeline."""
+    return book(scenes, [_facts(tuple(scene)) for scene in scenes], marks)
+
+
+def found_in(check: Check, *scenes: Sequence[str]) -> list[Finding]:
+    """As `found`, over a book that was read."""
+    return list(check.find(read(scenes)))

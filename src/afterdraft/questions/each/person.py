@@ -1,44 +1,52 @@
 """'I' in the telling of a scene about 'he' and 'she', or 'he' for the one who tells."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
-from afterdraft.reading.facts import SceneFacts
+from afterdraft.reading.counted import Counted
 
 PRONOUNS = 8  # outside speech, of a scene at least
 MOSTLY = 0.97  # share of them that are 'he', 'she', 'they' in a scene told so; chosen on the tuning half
 OWN = 0.1  # share of scenes told of others, outside speech an 'I' in them, from which a teller's asides are the manner
 _I = re.compile(r"(?<!\b[A-Z]\s)(?<![\w’'*_])(?:I|me|my|myself)(?=[\s,.;!?—]|[’'](?:d|ll|ve|m)\b)(?!\.\w)")
+_TELLER = re.compile(
+    r"\bI\s(?:\w+ly\s)?(?:know|think|have|am|suppose|believe|say|confess|remember|shall|will|must|may|cannot|do|fear"
+    r"|trust|hope|mean|can|dare|need|should|would)\b|\bme\ssay\b|\bmy\s(?:reader|readers|story|tale|hero|heroine)\b"
+)
 _THOUGHT = re.compile(r"[*_“”‘\"]|\b(?:thought|wondered|said|asked|wrote|read)\b|^[^\w]*[A-Z][\w ,.]*:|\?|!")
 FEW = 2  # of them in a sentence or two
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    told = [number for number in seen.scenes if _is_told_of_others(seen.facts[number])]
-    found = {number: list(_selves(seen, number)) for number in told}
-    if sum(bool(some) for some in found.values()) > OWN * max(len(told), 1 / OWN):
+    found = {number: list(_selves(seen, number)) for number in seen.scenes}
+    told = sum(_is_told_of_others(seen.facts[number].counted) for number in seen.scenes)
+    if sum(bool(some) for some in found.values()) > OWN * max(told, 1 / OWN):
         return
     for some in found.values():
         yield from some
 
 
-def _is_told_of_others(scene: SceneFacts) -> bool:
-    first, third = sum(one.first for one in scene.counted), sum(one.third for one in scene.counted)
+def _is_told_of_others(paragraphs: Sequence[Counted]) -> bool:
+    first, third = sum(one.first for one in paragraphs), sum(one.third for one in paragraphs)
     return first + third >= PRONOUNS and third >= MOSTLY * (first + third)
 
 
 def _selves(seen: Seen, number: int) -> Iterator[Finding]:
-    """Paragraphs with an 'I' that is neither spoken nor thought."""
+    """Paragraphs with an 'I' that is neither spoken nor thought, in a scene that is told of others for the rest."""
     scene = seen.facts[number]
     for place, text in enumerate(seen.texts[number]):
         if scene.counted[place].first == 0 or any(one.paragraph == place for one in scene.quotes):
             continue
+        if not _is_told_of_others([*scene.counted[:place], *scene.counted[place + 1 :]]):
+            continue
         own = [(start, end) for start, end in sentences(text) if _I.search(text, start, end)]
-        if own and not any(_THOUGHT.search(text[start:end]) for start, end in own):
+        if "\n" in text or any(one.search(text[start:end]) for start, end in own for one in (_THOUGHT, _TELLER)):
+            continue  # verse, a thought, or whoever tells it all
+        if own:
             start, end = own[0][0], own[-1][1]
             count = len(_I.findall(text))
             yield Finding(

@@ -79,7 +79,7 @@ def _is_free(text: str, start: int, end: int, speech: Sequence[tuple[int, int]])
     return not (
         any(begun < end and start < done for begun, done in speech)
         or any(pattern.search(told) for pattern in (_PAST, _GENERAL, _INSET))
-        or any(form(word) == "past" for word in _WORD.findall(told))
+        or any(form(word) in ("past", "both") for word in _WORD.findall(told))
         or "?" in told
     )
 

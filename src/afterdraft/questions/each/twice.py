@@ -12,7 +12,8 @@ from afterdraft.reading.quotations import quotations
 
 RUN = 9  # words looked up at once
 LEAST = 14  # words from which the same words twice are hardly chance; chosen on the tuning half
-QUOTED = 0.55  # strength where it is spoken, and may be quoted
+COPIED = 25  # words from which whole beginnings of paragraphs that are spoken may be copied, likewise
+QUOTED = 0.55  # strength of that
 OFTEN = 3  # places from which it is a refrain
 _CLOSING = re.compile(r"[.!?…,;]*[”’\"]*")
 _WORD = re.compile(r"[^\W_]+(?:[’'][^\W_]+)*")
@@ -35,13 +36,18 @@ def find(seen: Seen) -> Iterator[Finding]:
         places[tuple(small[at : at + RUN])].append(at)
     done = 0  # up to where the first of two passages was told of
     for at in range(len(words) - RUN + 1):
-        others = [other for other in places[tuple(small[at : at + RUN])] if other >= at + RUN]
-        if at < done or not others or len(others) + 1 >= OFTEN:
+        same = places[tuple(small[at : at + RUN])]
+        others = [other for other in same if other >= at + RUN]
+        if at < done or not others or len(same) >= OFTEN:
             continue
         long = _same(words, at, others[0])
         done = at + long
         if long >= LEAST:
-            yield _finding(seen, words, at, others[0], long)
+            first, second = (tuple(_spans(seen, words[place : place + long])) for place in (at, others[0]))
+            if not any(_is_quoted(seen, span) for span in (*first, *second)):
+                yield _finding(first, second, _begins(seen, words[at]), long)
+            elif long >= COPIED and all(_begins_paragraph(seen, run[0]) for run in (first, second)):
+                yield _finding(first, second, _begins(seen, words[at]), long, quoted=True)
 
 
 def _words(seen: Seen) -> Iterator[_Word]:
@@ -65,13 +71,14 @@ def _same(words: list[_Word], at: int, other: int) -> int:
     return long
 
 
-def _finding(seen: Seen, words: list[_Word], at: int, other: int, long: int) -> Finding:
-    first, second = (tuple(_spans(seen, words[place : place + long])) for place in (at, other))
+def _finding(
+    first: tuple[Span, ...], second: tuple[Span, ...], begins: str, long: int, *, quoted: bool = False
+) -> Finding:
     return Finding(
         evidence=(*first, *second),
-        strength=QUOTED if any(_is_spoken(seen, span) for span in (*first, *second)) else min(0.98, 0.6 + long / 50),
+        strength=QUOTED if quoted else min(0.98, 0.6 + long / 50),
         subject="twice",
-        words={"begins": _begins(seen, words[at])},
+        words={"begins": begins},
         numbers={"words": long},
     )
 
@@ -86,12 +93,16 @@ def _spans(seen: Seen, run: list[_Word]) -> Iterator[Span]:
         yield seen.span(some[0].scene, paragraph, some[0].start, closing.end() if closing else some[-1].end)
 
 
-def _is_spoken(seen: Seen, span: Span) -> bool:
-    """Or read out: then it may be quoted."""
-    return any(
+def _is_quoted(seen: Seen, span: Span) -> bool:
+    """Whether it is spoken, or verse: then it may be said again."""
+    return "\n" in seen.texts[span.scene][span.paragraph] or any(
         quote.paragraph == span.paragraph and quote.start <= span.start < quote.end
         for quote in quotations(seen.texts[span.scene])
     )
+
+
+def _begins_paragraph(seen: Seen, span: Span) -> bool:
+    return not any(map(str.isalnum, seen.texts[span.scene][span.paragraph][: span.start]))
 
 
 def _begins(seen: Seen, one: _Word) -> str:

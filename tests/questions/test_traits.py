@@ -1,0 +1,28 @@
+"""Looks that differ: the text is invented; what goes together is common sense."""
+
+import pytest
+
+from afterdraft.questions.each.traits import CHECK
+from tests.questions.asked import found_in
+from tests.questions.people import ILSE, MARTA, NIGHT
+
+pytestmark = pytest.mark.slow
+
+
+def test_asks_where_eyes_are_of_two_colours() -> None:
+    one = found_in(CHECK, [*ILSE, "Ilse had green eyes."], MARTA, [*NIGHT, "Ilse’s brown eyes were on the lamp."])
+    assert len(one) == 1
+    assert (one[0].words["name"], one[0].words["first"], one[0].words["other"]) == ("Ilse", "green", "brown")
+    assert [span.scene for span in one[0].evidence] == [0, 2]
+
+
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [
+        ("Ilse had blue eyes.", "Ilse’s grey eyes were on the lamp."),
+        ("Ilse had green eyes.", "Marta’s brown eyes were on the lamp."),
+        ("Ilse had black hair then.", "Ilse had grey hair now."),
+    ],
+)
+def test_is_silent_about_shades_other_people_and_grey_hair(first: str, other: str) -> None:
+    assert not found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])
