@@ -80,6 +80,18 @@ def two_drafts(request: Request, seen: BookView) -> TwoDrafts | None:
     old, new = sorted(chosen, key=lambda draft: draft.number)
     if old is new:  # a draft beside itself tells nothing: then beside the one before it, or after
         old, new = known[max(0, old.number - 2)], known[max(1, old.number - 1)]
+    return _beside(request, seen, known, old, new)
+
+
+def beside_newest(request: Request, seen: BookView, old: DraftFacts) -> TwoDrafts:
+    """An older draft and the newest."""
+    known = seen.book.drafts()
+    return _beside(request, seen, known, old, known[-1])
+
+
+def _beside(
+    request: Request, seen: BookView, known: tuple[DraftFacts, ...], old: DraftFacts, new: DraftFacts
+) -> TwoDrafts:
     found = request.app.state.comparing.compared(seen.book, old.id, new)
     return TwoDrafts(f"/books/{seen.facts.id}", known, old, new, found, seen.book.said_of(old.id, new.id))
 

@@ -12,7 +12,7 @@ from afterdraft.work.ports import Book, BookFacts, DraftFacts, Edits
 
 @dataclass(frozen=True, slots=True)
 class BookView:
-    """An open book at its newest draft."""
+    """An open book at its newest draft; at an older one where `view_then` made it."""
 
     book: Book
     facts: BookFacts
@@ -61,17 +61,29 @@ def view(book: Book) -> BookView:
     facts = book.facts()
     if facts.draft is None:
         raise Missing("The draft")
-    division = book.division(facts.draft.id)
-    laid_out = outline(division, book.words(facts.draft.id))
+    return _at(book, facts, facts.draft)
+
+
+def view_then(book: Book, number: int) -> BookView:
+    """The same at the draft of this number, to be read only. Raises `Missing`."""
+    for draft in book.drafts():
+        if draft.number == number:
+            return _at(book, book.facts(), draft)
+    raise Missing(f"Draft {number}")
+
+
+def _at(book: Book, facts: BookFacts, draft: DraftFacts) -> BookView:
+    division = book.division(draft.id)
+    laid_out = outline(division, book.words(draft.id))
     starts = [opening(scene) for scene in laid_out.scenes]
     return BookView(
         book=book,
         facts=facts,
-        draft=facts.draft,
+        draft=draft,
         division=division,
         outline=laid_out,
-        cards=book.cards(facts.draft.id),
-        openings=book.first_words(facts.draft.id, starts),
+        cards=book.cards(draft.id),
+        openings=book.first_words(draft.id, starts),
         edits=book.edits(),
     )
 

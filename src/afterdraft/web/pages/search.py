@@ -9,7 +9,7 @@ from afterdraft.web.laid import table
 from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.view import BookView, view
 from afterdraft.work.find import LIMIT, find
-from afterdraft.work.ports import Hit
+from afterdraft.work.ports import Book, Hit
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +30,8 @@ class SearchPage:
 
 
 def search(request: Request) -> Response:
-    """`/books/{book}/search?q=…`: the places with these words; a scene's code leads straight to the scene."""
+    """`/books/{book}/search?q=…`: the places with these words; a scene's code leads straight to the scene, in an older
+    draft where only that has it."""
     seen = view(book_of(request))
     query = request.query_params.get("q", "").strip()
     meant = next((scene.scene.code for scene in seen.outline.scenes if scene.scene.code == query.upper()), None)
@@ -38,11 +39,23 @@ def search(request: Request) -> Response:
         return go(f"/books/{seen.facts.id}/scenes/{meant}")
     if any(sheet.code == query.upper() for sheet in table(seen, "").sheets()):  # of a card without a scene of its own
         return go(f"/books/{seen.facts.id}/cards/{query.upper()}")
+    if then := _in_older_draft(seen.book, query.upper()):
+        return go(then)
     hits = find(seen.book, query)
     context = SearchPage(seen, query, tuple(_place(seen, hit) for hit in hits), len(hits) == LIMIT)
     return render(
         request, "search.html", context, frame(request, f"Search: {query}" if query else "Search", "search", book=seen)
     )
+
+
+def _in_older_draft(book: Book, code: str) -> str:
+    """Where a scene of this code is read, in the youngest of the drafts before the newest that has one; else ""."""
+    if not code or " " in code:
+        return ""
+    for draft in reversed(book.drafts()[:-1]):
+        if any(scene.code == code for scene in book.division(draft.id).scenes):
+            return f"/books/{book.id}/drafts/{draft.number}/scenes/{code}"
+    return ""
 
 
 def _place(seen: BookView, hit: Hit) -> Place:
