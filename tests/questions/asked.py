@@ -8,6 +8,8 @@ from afterdraft.questions.marks import NO_MARKS, Marks
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.facts import SceneFacts
+from afterdraft.reading.quotations import quotations
+from afterdraft.reading.times import times
 
 Scenes = Sequence[Sequence[str]]  # the paragraphs of each scene
 
@@ -41,3 +43,18 @@ def read(scenes: Scenes, marks: Marks = NO_MARKS) -> Seen:
 def found_in(check: Check, *scenes: Sequence[str]) -> list[Finding]:
     """As `found`, over a book that was read."""
     return list(check.find(read(scenes)))
+
+
+def dated(*scenes: Sequence[str]) -> Seen:
+    """A book of which only times and speech are read, which needs no language pipeline."""
+    return book(scenes, [_times(scene) for scene in scenes])
+
+
+def _times(scene: Sequence[str]) -> SceneFacts:
+    speech = quotations(scene)
+    found = [
+        one
+        for place, text in enumerate(scene)
+        for one in times(text, place, [(quote.start, quote.end) for quote in speech if quote.paragraph == place])
+    ]
+    return SceneFacts(len(scene), times=tuple(found))

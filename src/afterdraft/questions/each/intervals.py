@@ -26,10 +26,12 @@ class _Day:
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    yield from _side_by_side(seen)
+    beside = list(_side_by_side(seen))
+    yield from beside
+    done = {span.scene for one in beside for span in one.evidence}
     for one in seen.story.contradictions:
         said = [each for each in one.said if each.paragraph >= 0 and each.end > each.start]
-        if one.what == "time" and len(said) > 1:
+        if one.what == "time" and len(said) > 1 and not any(each.scene in done for each in said):
             yield Finding(
                 evidence=tuple(_sentence(seen, each.scene, each.paragraph, each.start, each.end) for each in said),
                 strength=0.7,

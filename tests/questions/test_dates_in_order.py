@@ -1,0 +1,38 @@
+"""Dates that run back."""
+
+import pytest
+
+from afterdraft.questions.each.dates_in_order import CHECK
+from tests.questions.asked import dated
+
+
+def test_asks_about_a_day_that_does_not_lie_between_its_neighbours() -> None:
+    told = dated(["On the 3rd of May it rained."], ["On the 28th of May he came."], ["On the 5th of May they set out."])
+    (one,) = CHECK.find(told)
+    assert one.words == {"before": "3rd of May", "one": "28th of May", "after": "5th of May"}
+
+
+def test_asks_about_an_entry_of_a_diary() -> None:
+    told = dated(["3 May.—It rained.", "Nothing came.", "14 May.—He came.", "5 May.—They set out."])
+    (one,) = CHECK.find(told)
+    assert one.words["one"] == "14 May"
+
+
+@pytest.mark.parametrize(
+    "middle",
+    [
+        "On the 4th of May he came.",
+        "He had come on the 28th of May.",
+        "“He came on the 28th of May,” she said.",
+        "It was to be ready by the 28th of May.",
+        "On the 28th of November he came.",
+    ],
+)
+def test_is_silent_about_days_that_fit_or_are_of_another_time(middle: str) -> None:
+    told = dated(["On the 3rd of May it rained."], [middle], ["On the 5th of May they set out."])
+    assert not list(CHECK.find(told))
+
+
+def test_is_silent_where_documents_of_several_hands_are_put_together() -> None:
+    entries = [f"{day} May.—A line." for day in (3, 5, 4, 6, 9, 7, 8, 12, 10, 11)]
+    assert not list(CHECK.find(dated(entries)))
