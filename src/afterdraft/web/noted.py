@@ -32,6 +32,14 @@ class NoteView:
     quote: str  # the words it is on; over several paragraphs their beginning and their end
     at: int | None  # paragraph of those words
 
+    @property
+    def before(self) -> str:
+        """The words it was on in the draft before, where they changed or are gone; else ""."""
+        if self.note.passage not in ("changed", "gone"):
+            return ""
+        last = self.note.then[-1].draft
+        return quote_of([anchor for anchor in self.note.then if anchor.draft == last])
+
 
 @dataclass(frozen=True, slots=True)
 class NotesHere:

@@ -36,11 +36,12 @@ class DraftsPage:
 
     @property
     def facts(self) -> str:
-        """ "6 as they were, 22 revised, 2 cut, 1 moved"."""
+        """ "Scenes: 6 as they were, 22 revised, 2 cut; 1 moved"."""
         counted = Counter(row.fate.became for row in self.rows)
         told = [f"{counted[became]} {word}" for became, word in COUNTED.items() if counted[became]]
         moved = sum(row.fate.moved for row in self.rows)
-        return ", ".join([*told, *([f"{moved} of them moved"] if moved else [])])
+        what = "Chapters" if self.by == "chapters" else "Scenes"
+        return f"{what}: {', '.join(told)}{f'; {moved} moved' if moved else ''}"
 
     @property
     def totals(self) -> Totals | None:

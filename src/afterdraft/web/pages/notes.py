@@ -16,7 +16,7 @@ from afterdraft.web.body import form, text
 from afterdraft.web.noted import InkView, NoteView, note_views, with_keys
 from afterdraft.web.passages import passages
 from afterdraft.web.render import back, book_of, frame, go, number, render
-from afterdraft.web.view import BookView, chapter_title, view
+from afterdraft.web.view import BookView, chapter_title, view, view_then
 from afterdraft.work.change_note import fasten_note, place_note, rewrite_note, set_note_ink, set_note_state
 from afterdraft.work.ports import Book
 from afterdraft.work.write_note import write_note, write_note_on_passage
@@ -32,6 +32,7 @@ class Group:
     name: str
     code: str  # of the scene; "" for anything else
     notes: tuple[NoteView, ...]
+    draft: int = 0  # number of the older draft that it is of; 0 for the newest
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,21 +122,35 @@ def _by_state(known: tuple[Note, ...], ink: str, state: str) -> Iterator[Way]:
 
 
 def _groups(seen: BookView, notes: tuple[NoteView, ...]) -> Iterator[Group]:
-    """The loose ones, those on the book, then by chapter and scene in telling order, then those on planned cards."""
+    """The loose ones, those on the book, then by chapter and scene in telling order, then those on planned cards; and
+    what stayed on older drafts, the youngest first."""
     yield from _group("Loose", "", [one for one in notes if one.note.loose])
     yield from _group("The book", "", [one for one in notes if one.note.about_book])
+    yield from _told(seen, notes)
+    yield from _group("Planned cards", "", [one for one in notes if one.note.laid])
+    placed = {one.id for one in seen.division.chapters} | {one.id for one in seen.division.scenes}
+    stayed = tuple(one for one in notes if not placed.issuperset(_on(one.note)))
+    for draft in reversed(seen.book.drafts()[:-1]):
+        if stayed:
+            yield from _told(view_then(seen.book, draft.number), stayed, draft.number)
+
+
+def _on(note: Note) -> tuple[str, ...]:
+    return tuple(unit for unit in (note.chapter, note.scene) if unit)
+
+
+def _told(seen: BookView, notes: tuple[NoteView, ...], draft: int = 0) -> Iterator[Group]:
     for chapter in seen.outline.chapters:
         on_it = [one for one in notes if one.note.chapter == chapter.chapter.id]
-        yield from _group(chapter_title(chapter), "", on_it)
+        yield from _group(chapter_title(chapter), "", on_it, draft)
         for scene in chapter.scenes:
             on_scene = [one for one in notes if one.note.scene == scene.scene.id]
-            yield from _group(seen.name(scene), scene.scene.code, on_scene)
-    yield from _group("Planned cards", "", [one for one in notes if one.note.laid])
+            yield from _group(seen.name(scene), scene.scene.code, on_scene, draft)
 
 
-def _group(name: str, code: str, notes: list[NoteView]) -> Iterator[Group]:
+def _group(name: str, code: str, notes: list[NoteView], draft: int = 0) -> Iterator[Group]:
     if notes:
-        yield Group(name, code, tuple(notes))
+        yield Group(name, code, tuple(notes), draft)
 
 
 def _offers(seen: BookView) -> Iterator[tuple[Offer, str, str]]:
