@@ -109,9 +109,10 @@ def test_of_a_scene_that_was_split_the_longer_half_keeps_the_code(book: BookFile
 
 
 def test_cards_are_blank_and_the_old_ones_stay(book: BookFile) -> None:
-    first, second = book.drafts()[0].id, bring(book, [FERRY, PIER], [LOCK, NEW])
+    first = book.drafts()[0].id
     card = book.cards(first)[scenes(book, 0)[0]]
     write_once(book, "card", card.id, "summary", "She counts the lamps.")
+    second = bring(book, [FERRY, PIER], [LOCK, NEW])
     assert book.card(card.id).summary == "She counts the lamps."
     assert {card.summary for card in book.cards(second).values()} == {""}
 

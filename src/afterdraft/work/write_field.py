@@ -6,6 +6,7 @@ from afterdraft.desk.arranging import everything
 from afterdraft.errors import NotPossible, Stale
 from afterdraft.work.arranging import card_called, draft_id
 from afterdraft.work.called import quoted, scene_called
+from afterdraft.work.older import refuse_older
 from afterdraft.work.plain import plain
 from afterdraft.work.ports import Book, Desk, Fields, LastSave, Saved, Written
 from afterdraft.work.unit_called import unit_called
@@ -67,9 +68,10 @@ def write_field(
     `done`: the writer has left the field; the next save is an edit of its own.
 
     Raises `Stale`, and writes nothing, if another window (or undo) changed this field since `revision`; `NotPossible`
-    where a name would be left empty; `Missing`. The revision returned is what the window knows after it: it stays
+    where a name would be left empty, or for a card of an older draft; `Missing`. The revision returned is what the window knows after it: it stays
     where it was while another window's change to another field is unseen, so that writing over that one is noticed too.
     """
+    refuse_older(book, kind, id)
     name = _named(book, kind, id, field)
     merge = f"{id} {field} {client}"
     words = plain(text)

@@ -22,14 +22,14 @@ class Trouble:
     sentence: str
     back: str  # path of the page she came from, "" where unknown
     book: str = ""  # path of the book it happened in
-    stands: str = ""  # after a stale save by a form: the text as it is now,
-    yours: str = ""  # and the text that was sent, so that neither is lost
+    stands: str | None = None  # after a stale save by a form: the text as it is now,
+    yours: str = ""  # and the text that was sent by a form that was refused, so that neither is lost
 
 
 def trouble(request: Request, error: errors.AfterdraftError, status: int) -> HTMLResponse:
     heading = next((words for kind, words in HEADINGS if isinstance(error, kind)), "That did not work")
-    stands = error.stands if isinstance(error, errors.Stale) else ""
-    yours = str(getattr(request.state, "yours", "")) if isinstance(error, errors.Stale) else ""
+    stands = error.stands if isinstance(error, errors.Stale) else None
+    yours = str(getattr(request.state, "yours", "")) if isinstance(error, errors.EditRefused) else ""
     context = Trouble(heading, str(error), _came_from(request), _book(request, error), stands, yours)
     return render(request, "trouble.html", context, frame(request, heading, "trouble"), status=status)
 
