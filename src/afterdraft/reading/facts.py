@@ -32,6 +32,7 @@ class Mention:
     entity: Entity = ""
     subject: bool = False  # of a verb
     speaks: bool = False  # of a verb of speech
+    answers: bool = False  # subject of a verb by which a turn of talk is taken, in words or by a nod
     feels: bool = False  # subject of a verb of perception or thought
     spoken: bool = False  # inside speech
     called: bool = False  # spoken to by this form: a vocative

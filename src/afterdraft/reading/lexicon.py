@@ -45,7 +45,7 @@ MALE_TITLES = words_of(
 )
 OTHER_TITLES = words_of(
     """
-    dr doctor prof professor captain capt colonel col major general gen lieutenant lieut sergeant sgt corporal
+    dr doctor prof professor captain capt cap'n colonel col major general gen lieutenant lieut sergeant sgt corporal
     private commander admiral inspector superintendent constable judge justice reverend rev bishop archbishop
     cardinal canon dean saint st cousin grandpa grandma president senator governor mayor detective officer deacon
     comrade citizen
@@ -115,6 +115,8 @@ NO_NAMES = words_of(
     christian catholic protestant england france italy germany london paris rome europe america africa asia india
     chapter book part volume letter park street road square house hall-door bible church poor old young little great
     my lord lor gawd lordy sir madam don hi ha hm hum eh elp pray
+    because supposing whereupon sometimes whilst while although though since unless until after before once however
+    therefore later meanwhile presently suddenly happily abruptly evidently apparently only even also still again
     dearest darling beloved majesty majesties highness lordship ladyship excellency worship being having diary
     """
 )

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from afterdraft.reading import lexicon
+from afterdraft.reading import lexicon, speech_words
 from afterdraft.reading.analysed import Analysed
 from afterdraft.reading.facts import Entity, Gender, Kind, Mention
 from afterdraft.reading.lexicon import words_of
@@ -172,6 +172,7 @@ def _mention(
         entity=_entity(analysed.kinds[last]) if kind == "name" else "",
         subject=subject,
         speaks=verb in lexicon.SPEECH,
+        answers=verb in speech_words.ANSWERING,
         feels=verb in lexicon.FEELING,
         spoken=spoken[token],
         called=kind != "pronoun" and spoken[token] and _is_called(analysed, token, last, speech),

@@ -1,6 +1,6 @@
 """Verbs that tell how words are said, beside the common ones of `lexicon.SPEECH`; by hand, from common practice."""
 
-from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.lexicon import SPEECH, words_of
 
 RARER = words_of(
     """
@@ -33,3 +33,13 @@ RARER = words_of(
     asseverate asseverated adjure adjured articulate articulated
     """
 )
+_THOUGHT = words_of(
+    "think thought thinks thinking wonder wondered reflect reflected muse mused read reads reading wrote"
+)
+_BY_A_NOD = words_of(
+    """
+    nodded assented bowed ignored disclaimed thanked consented refused declined shrugged agreed hesitated obeyed
+    acquiesced demurred apologised apologized accepted complied
+    """
+)
+ANSWERING = (SPEECH | RARER | _BY_A_NOD) - _THOUGHT  # by which somebody takes a turn of talk

@@ -14,7 +14,7 @@ _OF = frozenset({"prep"})
 _OBJECT = frozenset({"pobj"})
 _SHARING = frozenset({"conj", "xcomp", "advcl"})  # verbs whose subject is that of the verb they hang on
 _FAR = 4  # heads above a verb that are looked at
-_NO_SUBJECTS = words_of("him her his me my them their us our")  # where the parse says so, it errs
+_OBJECTS = words_of("him her his me my them their us our")  # subjects only before a verb: 'she heard him say'
 _VOICES = words_of("voice voices tone tones lips reply answer cry words inquiry question remark view comment response")
 NOT = words_of("not n't never nothing no didn't couldn't neither nor")
 
@@ -43,7 +43,8 @@ def subject(within: Told, verb: int) -> int | None:
     of = within.grammar.of
     for _ in range(_FAR):
         for child in within.grammar.on(verb, _SUBJECT):
-            return None if within.grammar.small[child] in _NO_SUBJECTS else _outside(within, _meant(within, child))
+            wrong = child > verb and within.grammar.small[child] in _OBJECTS
+            return None if wrong else _outside(within, _meant(within, child))
         if of.deps[verb] not in _SHARING or of.heads[verb] == verb or of.pos[of.heads[verb]] not in VERBAL:
             return None
         verb = of.heads[verb]

@@ -12,7 +12,7 @@ from afterdraft.whole.evidence import Gathered, gathered
 from afterdraft.whole.given import NOTHING, Given, GivenPerson
 from afterdraft.whole.people import Group, gender, home_of, join
 from afterdraft.whole.people_joined import by_answers, by_role, tell
-from afterdraft.whole.people_names import fills_out, is_full, is_person, parse
+from afterdraft.whole.people_names import fills_out, is_person, parse
 
 NARRATOR = "the narrator"
 READ = "read:"  # how the id of somebody begins whom only reading knows
@@ -52,7 +52,7 @@ def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
     bare = {name for form in {*kept, *owned} for name in parse(form)[1]}
     kept |= {form: one for form, one in free.items() if fills_out(form, one, bare)}
     groups = [_own(person, seen) for person in given.people]
-    for form in sorted(kept, key=lambda form: (not is_full(form), -kept[form].count, form)):
+    for form in sorted(kept, key=lambda form: (-_fullness(form, kept[form].count), -kept[form].count, form)):
         home = home_of(form, groups, seen)
         if home is None:
             home = Group([])
@@ -68,6 +68,12 @@ def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
     by_form = {form: person.id for person in people for form in person.aliases}
     by_form |= {form: person.id for person in given.people for form in person.forms}
     return Cast(tuple(people), by_form, tuple(sorted(owned - seen.forms.keys())))
+
+
+def _fullness(form: str, count: int) -> int:
+    """How many names a form tells together, up to three: the fullest first, since parts of it find their home by it."""
+    names = len(parse(form)[1])
+    return names if names < 3 or count > 1 else 2
 
 
 def _own(person: GivenPerson, seen: Gathered) -> Group:

@@ -15,8 +15,9 @@ elizabeth eliza lizzie lizzy liz beth betty bessie bess lisa|margaret maggie meg
 mary molly polly may|catherine kate katie kitty cathy kit|katharine kate katie kitty kit
 katherine kate katie kitty kit|anne annie nan nancy|susan sue susie|helen nell nellie|eleanor nell nellie nora
 ellen nell nellie|frances fanny fran|dorothy dolly dora dot|harriet hattie harry|caroline carrie caro|charlotte lottie
-emily em emmy|emma em emmy|louisa lou|isabella bella isabel|sarah sally sadie|martha patty|matilda tilda tilly
-rebecca becky|theresa tess|josephine jo josie|amelia milly|victoria vicky|florence flo florrie|julia julie
+emily em emmy|emma em emmy|louisa lou|isabella bella isabel|francis frank|sarah sally sadie|martha patty
+matilda tilda tilly|rebecca becky|theresa tess|josephine jo josie|amelia milly|victoria vicky|florence flo florrie
+julia julie
 rosamond rose|christopher kit chris|gilbert gil|timothy tim|patrick pat|abigail abby|adelaide addie|agatha aggie
 agnes aggie nessie|alfred alf alfie fred|alice allie|amanda mandy|angela angie|archibald archie|arabella bella
 augustus gus|augusta gussie|barbara babs barbie|barnabas barney|beatrice bea trixie|beatrix bea trixie|bernard bernie
@@ -41,16 +42,18 @@ virginia ginny|walburga wally|wilfred wilf|wilhelmina minnie mina|winifred winni
 patricia pat|laurence larry laurie|lawrence larry laurie|leonard len lennie|ronald ron|reginald reggie|sebastian seb
 lettice letty
 """
-GROUPS = tuple(frozenset(group.split()) for line in SHORT.strip().splitlines() for group in line.split("|"))
+GROUPS = tuple(tuple(group.split()) for line in SHORT.strip().splitlines() for group in line.split("|"))
 SHORTEST = 3  # letters of a short form that only cuts a name off
 
 
 def same_given(name: str, others: Iterable[str]) -> bool:
-    """Whether `name` is one of the others, or a short form of one, or one of it."""
+    """Whether `name` is one of the others, or a short form of one, or one of it; Bess is not Eliza by that alone."""
     known = set(others)
     if name not in ROLES and any(_cut(name, other) for other in known - ROLES):
         return True  # Den, Denholm
-    return name in known or any(name in group and group & known for group in GROUPS)
+    return name in known or any(
+        name in group and (name == group[0] or group[0] in known) and known & set(group) for group in GROUPS
+    )
 
 
 def _cut(one: str, other: str) -> bool:

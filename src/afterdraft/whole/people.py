@@ -8,15 +8,17 @@ from afterdraft.reading import lexicon
 from afterdraft.reading.facts import Gender
 from afterdraft.whole.evidence import Gathered
 from afterdraft.whole.given import GivenPerson
+from afterdraft.whole.given_names import FEMALE, MALE
 from afterdraft.whole.nicknames import same_given
-from afterdraft.whole.people_names import is_full, parse
+from afterdraft.whole.people_names import MARRIED, is_full, parse
 
 APART = 2  # evidence from which two forms are two people
 APART_HELD = 4  # the same, where one form holds the other: 'Mary', 'Mary Lamb'
+APART_WEIGHS = 50  # times being named, which each sign counts for that two forms are two people
+BY_NAME = 4  # pronouns that a given name of one gender counts for
 GENDER_VOTES = 2  # by how many more pronouns of one gender a name is of that gender
 NONE: Counter[str] = Counter()
 FAMILIAR = lexicon.PLAIN_TITLES | {"miss", "master", "aunt", "uncle", "cousin", "brother", "sister"}
-MARRIED = frozenset({"mrs", "lady", "madame", "mme", "frau", "signora"})
 BY_ANSWERS = 3  # weight of answers by which a name only ever called is given to whoever answers
 
 
@@ -39,11 +41,25 @@ class Group:
 
 
 def home_of(form: str, groups: Iterable[Group], seen: Gathered) -> Group | None:
-    """The person a form belongs to, among those made so far; None for a new one."""
+    """The person a form belongs to, among those made so far; None for a new one.
+
+    Of those it fits alike, whoever is named most and whom the book tells least apart from it.
+    """
     fits = [
-        (fit, group.count, -number, group) for number, group in enumerate(groups) if (fit := _fit(form, group, seen))
+        (fit, group.count + _given(group, seen) - APART_WEIGHS * _told_apart(form, group, seen), -number, group)
+        for number, group in enumerate(groups)
+        if (fit := _fit(form, group, seen))
     ]
     return max(fits, key=lambda one: one[:3])[3] if fits else None
+
+
+def _told_apart(form: str, group: Group, seen: Gathered) -> int:
+    return sum(seen.apart.get(frozenset((form, other)), 0) for other in (*group.forms, *group.given))
+
+
+def _given(group: Group, seen: Gathered) -> int:
+    """How often the given names of a person stand alone."""
+    return sum(seen.forms[name].count for name in group.given - set(group.forms) if name in seen.forms)
 
 
 def _fit(form: str, group: Group, seen: Gathered) -> int:
@@ -52,6 +68,8 @@ def _fit(form: str, group: Group, seen: Gathered) -> int:
     if are_two(form, group, seen) or genders_differ(form, group, seen):
         return 0
     if len(names) > 1:
+        if any(_runs_on(names, other) for other in group.forms):
+            return 9
         given = names[0] in group.given or (_familiar(group) and same_given(names[0], group.given))
         return 9 if given and names[-1] in group.surnames else 0
     name = names[0]
@@ -75,7 +93,14 @@ def _fit(form: str, group: Group, seen: Gathered) -> int:
         return 5 if name in group.surnames and _likely(form, group, seen) else 0
     if name in group.surnames:
         return 7 if set(titles) & group.titles or not group.titles else 6
-    return 3 if name in group.given and titles[0] not in lexicon.PLAIN_TITLES else 0
+    return 3 if name in group.given and (titles[0] not in lexicon.PLAIN_TITLES or group.full) else 0
+
+
+def _runs_on(names: Sequence[str], form: str) -> bool:
+    """Whether one name is the other with more words at an end: 'Long John', 'John Silver', 'Long John Silver'."""
+    other = parse(form)[1]
+    short, long = sorted((tuple(names), other), key=len)
+    return 1 < len(short) < len(long) and short in (long[: len(short)], long[-len(short) :])
 
 
 def _answered(form: str, group: Group, seen: Gathered) -> bool:
@@ -100,7 +125,7 @@ def are_two(form: str, group: Group, seen: Gathered) -> bool:
     for other in group.forms:
         theirs = set(parse(other)[1])
         told = seen.apart.get(frozenset((form, other)), 0)
-        if words < theirs or words > theirs:
+        if words <= theirs or words >= theirs:
             held += told
         else:
             free += told
@@ -129,8 +154,9 @@ def gender_of(forms: Sequence[str], seen: Gathered) -> Gender:
             return "m"
         if seen.forms[form].roles and words[-1] in lexicon.FEMALE_ROLES | lexicon.MALE_ROLES:
             return "f" if words[-1] in lexicon.FEMALE_ROLES else "m"
-    female = sum(seen.forms[form].pronouns["f"] for form in forms)
-    male = sum(seen.forms[form].pronouns["m"] for form in forms)
+    names = {parse(form)[1][0] for form in forms}
+    female = sum(seen.forms[form].pronouns["f"] for form in forms) + BY_NAME * bool(names & FEMALE)
+    male = sum(seen.forms[form].pronouns["m"] for form in forms) + BY_NAME * bool(names & MALE)
     if abs(female - male) < GENDER_VOTES or max(female, male) < 1.5 * min(female, male):
         return ""
     return "f" if female > male else "m"

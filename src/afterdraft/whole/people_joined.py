@@ -2,8 +2,10 @@
 
 from afterdraft.whole.evidence import Gathered
 from afterdraft.whole.people import BY_ANSWERS, NONE, Group, are_two, genders_differ, join
-from afterdraft.whole.people_names import parse
+from afterdraft.whole.people_names import MARRIED, parse
 
+BESIDE = 5  # times that a title is borne, which a role right behind a name counts for
+FAR_MORE = 3  # times as much that must speak for one person as for any other who may be meant by a role
 SAME_TITLE = {
     "doctor": ("dr",),
     "professor": ("prof",),
@@ -19,22 +21,30 @@ SAME_TITLE = {
 
 
 def by_role(groups: list[Group], seen: Gathered) -> None:
-    """'The vicar' goes to the one Mr. X whom the book calls 'Mr. X, the vicar', 'the professor' to Professor Y."""
+    """'The vicar' goes to the one Mr. X whom the book calls 'Mr. X, the vicar', 'the professor' to Professor Y.
+
+    Where several could be meant, to the one for whom far more speaks than for any other.
+    """
     alone = [group for group in groups if len(group.forms) == 1 and not group.known]
     for group in [group for group in alone if seen.forms[group.forms[0]].roles]:
         role = group.forms[0]
-        titled = {role, *SAME_TITLE.get(role, ())}
-        homes = {
-            number: sum(seen.same.get(role, NONE)[form] for form in other.forms) + bool(titled & other.titles)
-            for number, other in enumerate(groups)
-            if other is not group and not genders_differ(role, other, seen)
-        }
-        best = [number for number, votes in homes.items() if votes]
-        if len(best) == 1 and not are_two(role, groups[best[0]], seen):
-            home = groups[best[0]]
+        homes = [other for other in groups if other is not group and not genders_differ(role, other, seen)]
+        votes = sorted(((_role_votes(role, other, seen), -number) for number, other in enumerate(homes)), reverse=True)
+        if not votes or votes[0][0] <= FAR_MORE * (votes[1][0] if len(votes) > 1 else 0):
+            continue
+        home = homes[-votes[0][1]]
+        if not are_two(role, home, seen):
             home.forms.append(role)
             home.count += group.count
             groups.remove(group)
+
+
+def _role_votes(role: str, other: Group, seen: Gathered) -> int:
+    """How often a role stands behind somebody's name, and somebody bears it as a title."""
+    titled = {role, *SAME_TITLE.get(role, ())}
+    beside = sum(seen.same.get(role, NONE)[form] for form in other.forms)
+    bears = sum(seen.forms[form].count for form in other.forms if titled & set(parse(form)[0]))
+    return BESIDE * beside + bears
 
 
 def by_answers(groups: list[Group], seen: Gathered) -> None:
@@ -67,6 +77,12 @@ def _can_be(group: Group, other: Group, seen: Gathered) -> bool:
     return not any(are_two(form, other, seen) or genders_differ(form, other, seen) for form in group.forms)
 
 
+def _can_join(group: Group, best: Group, seen: Gathered) -> bool:
+    """Whether a narrator can be somebody: nobody's wife where they are none."""
+    wife = bool(group.titles & MARRIED) and not best.titles & MARRIED
+    return not wife and not any(genders_differ(form, best, seen) for form in group.forms)
+
+
 def tell(groups: list[Group], seen: Gathered) -> None:
     """The narrator: a name that is called where an I answers, and hardly used in the telling; else somebody unnamed."""
     best: Group | None = None
@@ -84,7 +100,11 @@ def tell(groups: list[Group], seen: Gathered) -> None:
     names = {name for form in best.forms for name in parse(form)[1]}
     for group in [group for group in groups if group is not best and not group.known]:
         same = names & {name for form in group.forms for name in parse(form)[1]}
-        if same and all(seen.forms[form].spoken >= 0.75 * seen.forms[form].count for form in group.forms):
+        if (
+            same
+            and _can_join(group, best, seen)
+            and all(seen.forms[form].spoken >= 0.75 * seen.forms[form].count for form in group.forms)
+        ):
             for form in group.forms:
                 join(best, form, seen.forms[form].count)
             groups.remove(group)

@@ -1,11 +1,14 @@
 """Which forms of names mean people: by title, by speaking and acting, against standing where places stand."""
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
+from functools import cache
 
 from afterdraft.reading import lexicon
 from afterdraft.reading.lexicon import words_of
 from afterdraft.whole.evidence import Evidence
+from afterdraft.whole.given_names import MALE
 
+MARRIED = frozenset({"mrs", "lady", "madame", "mme", "frau", "signora"})
 GENERIC = words_of(
     """
     man woman girl boy lady gentleman person fellow voice child creature people one lad youth
@@ -57,17 +60,12 @@ def _is_doubtful(one: Evidence) -> bool:
     )
 
 
-def fills_out(form: str, one: Evidence, bare: set[str]) -> bool:
-    """Whether a rare full name is that of somebody known by one of its parts."""
+def fills_out(form: str, one: Evidence, bare: Set[str]) -> bool:
+    """Whether a rare full name is that of somebody known by one of its parts, or by both."""
     names = parse(form)[1]
-    if lexicon.ROLES & set(names):
+    if len(names) != 2 or lexicon.ROLES & set(names) or one.named <= one.roles:
         return False
-    return (
-        len(names) == 2
-        and one.named > one.roles
-        and one.places + one.others + one.placed == 0
-        and bool(bare & set(names))
-    )
+    return set(names) <= bare or (one.places + one.others + one.placed == 0 and bool(bare & set(names)))
 
 
 def _is_role(words: Sequence[str], one: Evidence) -> bool:
@@ -82,8 +80,28 @@ def is_full(form: str) -> bool:
     return len(parse(form)[1]) > 1
 
 
+@cache
 def parse(form: str) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """Titles and names of a form. A title alone is a name."""
-    words = form.split()
-    titles = [word for word in words[:-1] if word in lexicon.TITLES]
-    return tuple(titles), tuple(words[len(titles) :])
+    """Titles and names of a form. A title alone is a name; so is 'St. John'.
+
+    What somebody is can stand for a title ('Farmer Lamb'); a husband's given name is none of hers ('Mrs. John Lamb').
+    """
+    words = _saints(form.split())
+    count = 0
+    while count < len(words) - 1 and (words[count] in lexicon.TITLES or words[count] in lexicon.ROLES):
+        count += 1
+    titles, names = words[:count], words[count:]
+    if titles and titles[0] in MARRIED and len(names) > 1 and names[0] in MALE:
+        names = names[1:]
+    return tuple(titles), tuple(names)
+
+
+def _saints(words: Sequence[str]) -> list[str]:
+    """'St. John Lamb' is St. John, a Lamb."""
+    found: list[str] = []
+    for word in words:
+        if found and found[-1] == "st":
+            found[-1] = f"st {word}"
+        else:
+            found.append(word)
+    return found

@@ -6,7 +6,7 @@ search takes the chain of speakers that fits best as a whole (the sieves of
 Muzny et al. 2017, weighed together).
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from math import exp
 from types import MappingProxyType
@@ -15,7 +15,9 @@ from typing import Literal
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast
 from afterdraft.whole.given import Given
-from afterdraft.whole.speaking import Heard, alone, distance, heard, in_chain
+from afterdraft.whole.speaking import Heard, distance, heard
+from afterdraft.whole.speaking_signs import alone, in_chain
+from afterdraft.whole.speaking_weights import WEIGHTS
 from afterdraft.whole.turns import Turn
 
 How = Literal["named", "pronoun", "turn", "none"]
@@ -74,9 +76,12 @@ def _longer(chains: Sequence[_Chain], number: int, seen: Heard) -> list[_Chain]:
     candidates = [fixed] if fixed else _candidates(turn, seen)
     if not candidates:
         return [_Chain(chain.score, (*chain.speakers, None)) for chain in chains]
-    own = {person: 0.0 if fixed else alone(person, turn, seen) for person in candidates}
+    own = {person: 0.0 if fixed else weighed(alone(person, number, seen)) for person in candidates}
     made = [
-        _Chain(chain.score + own[person] + in_chain(person, number, chain.speakers, seen), (*chain.speakers, person))
+        _Chain(
+            chain.score + own[person] + weighed(in_chain(person, number, chain.speakers, seen)),
+            (*chain.speakers, person),
+        )
         for chain in chains
         for person in candidates
     ]
@@ -86,6 +91,11 @@ def _longer(chains: Sequence[_Chain], number: int, seen: Heard) -> list[_Chain]:
         if len(best) == BEAM:
             break
     return list(best.values())
+
+
+def weighed(signs: Iterable[str]) -> float:
+    """How much signs tell together, as a logarithm of odds."""
+    return sum(WEIGHTS.get(sign, 0.0) for sign in signs)
 
 
 def _fixed(turn: Turn, seen: Heard) -> str | None:
@@ -129,8 +139,8 @@ def _sure(number: int, best: Sequence[str | None], seen: Heard) -> float:
     def whole(other: str) -> float:
         chain = [*best[:number], other, *best[number + 1 :]]
         after = range(number + 1, min(number + 3, len(best)))
-        return alone(other, turn, seen) + sum(
-            in_chain(speaker, place, chain, seen) for place in (number, *after) if (speaker := chain[place])
+        return weighed(alone(other, number, seen)) + sum(
+            weighed(in_chain(speaker, place, chain, seen)) for place in (number, *after) if (speaker := chain[place])
         )
 
     mine = whole(person)
@@ -141,4 +151,4 @@ def _sure(number: int, best: Sequence[str | None], seen: Heard) -> float:
 SAID = 1.0  # by the writer
 NAMED = 0.935  # measured on the tuning half, with the cast found by ourselves
 UNNAMED = 0.91  # never surer than with a name
-SOFT = 0.22  # how much a point of score is worth as odds; chosen on the tuning half
+SOFT = 1.0

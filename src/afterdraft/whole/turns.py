@@ -7,7 +7,7 @@ from typing import Literal
 from afterdraft.reading.facts import Gender, Mention, Quote, SceneFacts
 from afterdraft.whole.cast import Cast
 
-TagKind = Literal["named", "self", "pronoun", "none"]
+TagKind = Literal["named", "self", "pronoun", "role", "none"]
 GENDERS: tuple[Gender, ...] = ("f", "m")
 STALE = 2  # paragraphs after which a name need not act to be the one a pronoun means
 
@@ -22,6 +22,7 @@ class Turn:
     plain: bool  # the tag has a verb of speech
     named: str | None  # whom the tag names
     gender: Gender  # of a pronoun or a role that is nobody in particular
+    whose: str | None  # of a role by whose it is, the owner: 'her mother'
     guess: str | None  # whom that pronoun most likely means
     guess_before: str | None  # whom the last acting pronoun before the words does
     called: frozenset[str]  # to whom it is spoken by name
@@ -177,6 +178,7 @@ def _turn(
         plain=tag is not None and tag.plain,
         named=people[tag.tag] if tag and tag.tag is not None else None,
         gender=mention.gender if mention else "",
+        whose=_whose(mention, guesses, inside, scene) if mention and mention.owned else None,
         guess=guesses[tag.tag] if tag and tag.tag is not None else None,
         guess_before=next(
             (guesses[p] for p in reversed(inside) if scene.mentions[p].start < start and guesses[p]), None
@@ -209,4 +211,10 @@ def _kind(mention: Mention | None, person: str | None) -> TagKind:
         return "none"
     if mention.kind == "self":
         return "self"
-    return "named" if person else "pronoun"
+    return "named" if person else "pronoun" if mention.kind == "pronoun" else "role"
+
+
+def _whose(tag: Mention, guesses: Sequence[str | None], inside: Sequence[int], scene: SceneFacts) -> str | None:
+    """Whom the 'her' of 'her mother' most likely means."""
+    owner = (place for place in inside if scene.mentions[place].end + 1 == tag.start)
+    return next((guesses[place] for place in owner), None)

@@ -1,0 +1,144 @@
+"""Signs that somebody speaks a turn, by themselves and after those who spoke before; `speaking_weights` weighs them.
+
+A sign begins with the kind of turn it is seen in: what stands beside the words (a pronoun, a role, an act, nothing).
+"""
+
+from bisect import bisect_left
+from collections.abc import Sequence
+
+from afterdraft.whole.speaking import Heard
+from afterdraft.whole.turns import Turn
+
+FAR_BACK = 8  # turns that are looked back for when somebody last spoke
+OFTEN = 7  # beyond 2 to the power of this, how often somebody is named tells no more
+DISTANCES = (0, 1, 2, 3, 4, 4, 6, 6, 6)  # paragraphs since last named or speaking, as signs tell them
+FURTHER = 9
+
+
+def kind(turn: Turn) -> str:
+    """What stands beside the words of a turn."""
+    if turn.tag in ("named", "self"):
+        return "told" if turn.plain else "act"
+    if turn.tag == "none":
+        return "none"
+    return ("pronoun" if turn.tag == "pronoun" else "role") if turn.plain else "act"
+
+
+def alone(person: str, number: int, seen: Heard) -> list[str]:
+    """Signs for a person whoever spoke before."""
+    turn = seen.turns[number]
+    of = kind(turn)
+    found = [
+        f"{of} often {min(OFTEN, (1 + seen.counts[person]).bit_length())}",
+        f"{of} recent {_rank(person, seen.recent[number])}",
+        f"{of} acted {_rank(person, seen.acted[number])}",
+    ]
+    if turn.gender and turn.named is None:
+        found += _gendered(person, number, seen, of)
+    if person == seen.narrator:
+        found.append(f"{of} narrator")
+    if turn.tag in ("named", "self") and person == (turn.named or seen.narrator):
+        found.append("act own")
+    if person == turn.guess_before:
+        found.append(f"{of} meant before")
+    if person == turn.before:
+        found.append(f"{of} acts before")
+    if person == turn.beside and turn.tag == "none":
+        found.append("none acts beside")
+    if person in turn.around:
+        found.append(f"{of} around")
+    if person in turn.called:
+        found.append("calls itself")
+    if person in turn.spoken_of:
+        found.append(f"{of} speaks of itself")
+    for step in (-2, -1, 1):
+        if person == seen.answering.get(turn.paragraph + step):
+            found.append(f"{of} answers in {step}")
+        elif person == seen.acting.get(turn.paragraph + step):
+            found.append(f"{of} acts in {step}")
+    return found
+
+
+def _gendered(person: str, number: int, seen: Heard, of: str) -> list[str]:
+    """Signs by the gender of the pronoun or role beside the words."""
+    turn = seen.turns[number]
+    known = seen.genders.get(person, "")
+    found = [f"{of} gender {'unknown' if not known else 'same' if known == turn.gender else 'other'}"]
+    if person == turn.guess:
+        found.append(f"{of} meant")
+    if person == turn.whose:
+        found.append("role owns itself")
+    for name, people in (("recent", seen.recent[number]), ("acted", seen.acted[number])):
+        fitting = [one for one in people if seen.genders.get(one, "") in (turn.gender, "")]
+        found.append(f"{of} {name} fitting {_rank(person, fitting)}")
+    return found
+
+
+def _rank(person: str, people: Sequence[str]) -> str:
+    return str(people.index(person)) if person in people else "no"
+
+
+def in_chain(person: str, number: int, before: Sequence[str | None], seen: Heard) -> list[str]:
+    """Signs for a person after those who spoke before."""
+    turn = seen.turns[number]
+    of = kind(turn)
+    found = [f"{of} near {_nearness(person, number, before, seen)}"]
+    if not number:
+        return found
+    last = seen.turns[number - 1]
+    gap = min(4, turn.paragraph - last.paragraph)
+    if person == before[number - 1]:
+        if turn.goes_on and gap <= 1:
+            return [*found, "goes on"]
+        between = seen.acting.get(turn.paragraph - 1) if gap == 2 else None
+        found.append(f"{of} again {gap}{'' if between is None else ' own' if between == person else ' other'}")
+    elif turn.goes_on and gap <= 1:
+        found.append("breaks off")
+    if gap <= 3 and person in last.called:
+        found.append(f"{of} was called {gap}")
+    if gap <= 2 and person in last.spoken_of:
+        found.append(f"{of} was spoken of")
+    if person != before[number - 1]:
+        found += _turned_back(person, number, before, seen, of)
+    if turn.gender and turn.named is None:
+        found += _last_of_gender(person, number, before, seen, of)
+    return found
+
+
+def _turned_back(person: str, number: int, before: Sequence[str | None], seen: Heard, of: str) -> list[str]:
+    """Whether the person spoke before the last one, and whether the two speak by turns."""
+    here = seen.turns[number].paragraph
+    if number > 1 and person == before[number - 2]:
+        far = here - seen.turns[number - 2].paragraph
+        found = [f"{of} back {2 if far <= 2 else 5 if far <= 5 else 6}"]
+        if number > 2 and before[number - 1] == before[number - 3] and far == 2:
+            found.append(f"{of} by turns")
+        return found
+    if number > 2 and person == before[number - 3]:
+        return [f"{of} third back"]
+    return []
+
+
+def _last_of_gender(person: str, number: int, before: Sequence[str | None], seen: Heard, of: str) -> list[str]:
+    """Whether the person spoke last of those whom the pronoun can mean."""
+    asked = seen.turns[number].gender
+    for back in range(number - 1, max(-1, number - 5), -1):
+        one = before[back]
+        if one and seen.genders.get(one, "") == asked:
+            return [f"{of} last of gender {min(3, number - back)}"] if one == person else []
+    return []
+
+
+def _nearness(person: str, number: int, before: Sequence[str | None], seen: Heard) -> str:
+    """Paragraphs since the person was named or spoke."""
+    here = seen.turns[number].paragraph
+    places = seen.named.get(person, ())
+    before_here = bisect_left(places, here)
+    last = places[before_here - 1] if before_here else None
+    for back in range(number - 1, max(-1, number - FAR_BACK), -1):
+        if before[back] == person:
+            last = max(last or 0, seen.turns[back].paragraph)
+            break
+    if last is None:
+        return "no"
+    return str(DISTANCES[here - last] if here - last < len(DISTANCES) else FURTHER)

@@ -1,0 +1,77 @@
+"""Which names are one person's: by the parts of names alone, as common practice has them."""
+
+import pytest
+
+from afterdraft.whole.cast import Cast, find_cast
+from afterdraft.whole.nicknames import same_given
+from afterdraft.whole.people_names import parse
+from tests.reading.hand import scenes
+
+
+def cast(*lines: str) -> Cast:
+    return find_cast(scenes([lines]))
+
+
+def are_one(found: Cast, *forms: str) -> bool:
+    return len({found.by_form[form] for form in forms}) == 1
+
+
+@pytest.mark.parametrize(
+    ("form", "titles", "names"),
+    [
+        ("st john pike", (), ("st john", "pike")),
+        ("farmer pike", ("farmer",), ("pike",)),
+        ("mrs john pike", ("mrs",), ("pike",)),  # his given name
+        ("mrs ada pike", ("mrs",), ("ada", "pike")),
+        ("captain", (), ("captain",)),
+    ],
+)
+def test_titles_and_names_of_a_form(form: str, titles: tuple[str, ...], names: tuple[str, ...]) -> None:
+    assert parse(form) == (titles, names)
+
+
+def test_a_servant_s_mr_with_a_given_name_is_the_one_who_has_it() -> None:
+    found = cast("Leonard Wren came in.", "“Sit,” said Mr. Leonard.", "“No,” said Ada.", "“Oh,” said Leonard Wren.")
+    assert are_one(found, "mr leonard", "leonard wren")
+
+
+def test_what_somebody_is_stands_for_a_title() -> None:
+    found = cast("“Sit,” said Gilbert Wren.", "“No,” said Ada.", "“Oh,” said Farmer Wren.", "“Ah,” said Ada.")
+    assert are_one(found, "farmer wren", "gilbert wren")
+
+
+def test_a_long_name_holds_its_shorter_ones_together() -> None:
+    said = ["“Sit,” said Long Tom Pike.", "“Oh,” said Long Tom.", "“Ah,” said Tom Pike."] * 2
+    lines = [line for one in said for line in (one, "“No,” said Ada.")]
+    assert are_one(cast(*lines), "long tom pike", "long tom", "tom pike")
+
+
+def test_two_short_forms_of_one_name_are_not_one_by_that_alone() -> None:
+    assert same_given("eliza", ["elizabeth"])
+    assert same_given("elizabeth", ["bessie"])
+    assert not same_given("bessie", ["eliza"])
+
+
+def test_a_given_name_tells_the_gender_so_that_mr_is_not_the_daughter() -> None:
+    found = cast("“Sit,” said Louisa Wren.", "“No,” said Mr. Wren.", "Then Louisa Wren and Ada sat.")
+    assert not are_one(found, "louisa wren", "mr wren")
+    assert {one.name: one.gender for one in found.people}["louisa wren"] == "f"
+
+
+def test_a_mr_is_the_one_of_two_whom_the_book_does_not_tell_apart_from_him() -> None:
+    lines = ["“Sit,” said Mr. Wren.", "“No,” said Cyril.", "“Oh,” said Mr. Wren.", "Cyril Wren sat. Samuel Wren came."]
+    assert are_one(cast(*lines, "“Ah,” said Samuel Wren."), "mr wren", "samuel wren")
+
+
+def test_a_role_goes_to_the_one_for_whom_far_more_speaks() -> None:
+    lines = ["“Sit,” said Professor Wren."] * 4 + ["“No,” said the professor.", "“Oh,” said Ada."] * 2
+    assert are_one(cast(*lines, "“Ah,” said Professor Pike."), "professor", "professor wren")
+
+
+def test_a_full_name_of_two_known_parts_joins_them() -> None:
+    lines = ["“Sit,” said Ada.", "“No,” said Pike.", "“Oh,” said Miss Wren.", "“Ah,” said Pike."]
+    assert are_one(cast(*lines, "They went to Ada Wren."), "ada", "miss wren")
+
+
+def test_a_word_that_begins_a_sentence_is_no_part_of_a_name() -> None:
+    assert "because ada" not in cast("Because Ada came, Pike sat.", "“Sit,” said Ada.").by_form
