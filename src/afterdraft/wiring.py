@@ -38,6 +38,7 @@ READS = kinds.READS  # the kinds of file that are read, for a person
 TABLE_ENDINGS = kinds.TABLE_ENDINGS  # of files that are read as tables
 TABLE_TYPES = kinds.TABLE_TYPES  # media type of each form that a table is written in
 DEMONSTRATION = "Demonstration book"  # its file's name
+FIRST_DRAFT, SECOND_DRAFT = "manuscript.docx", "second.docx"  # of the demonstration book
 
 
 @dataclass(frozen=True, slots=True)
@@ -261,9 +262,21 @@ def demonstration_anew(path: Path) -> Path | None:
         Path(made.path).unlink(missing_ok=True)
 
 
+def next_of_demonstration(book: Book) -> Sequence[File]:
+    """The second draft of the demonstration book, as files; none for any other book, or once it is in."""
+    known = book.drafts()
+    if len(known) != 1 or known[0].files != (FIRST_DRAFT,):
+        return ()
+    data = resources.files("afterdraft.demodata")
+    first = data.joinpath(FIRST_DRAFT).read_bytes()
+    return (
+        [(SECOND_DRAFT, data.joinpath(SECOND_DRAFT).read_bytes())] if book.originals(known[0].id)[0][1] == first else ()
+    )
+
+
 def _demonstration_at(path: Path) -> Book:
     data = resources.files("afterdraft.demodata")
-    files = [("manuscript.docx", data.joinpath("manuscript.docx").read_bytes())]
+    files = [(FIRST_DRAFT, data.joinpath(FIRST_DRAFT).read_bytes())]
     work = json.loads(data.joinpath("work.json").read_text(encoding="utf-8"))
     draft = read(files)
 

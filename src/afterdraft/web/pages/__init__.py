@@ -99,6 +99,7 @@ ROUTES: tuple[BaseRoute, ...] = (
     Route(f"{BOOK}/plan/{{change}}/{{act}}", plan.change, methods=POST),
     Route(f"{BOOK}/drafts", drafts.drafts),
     Route(f"{BOOK}/drafts/bring", bring_next.bring_next, methods=POST),
+    Route(f"{BOOK}/drafts/demonstration", bring_next.bring_demonstration, methods=POST),
     Route(f"{BOOK}/drafts/side", side.first),
     Route(f"{BOOK}/drafts/side/{{code}}", side.side),
     Route(f"{BOOK}/drafts/fates/{{act}}", say_fates.say_fate, methods=POST),

@@ -1,5 +1,6 @@
 """The next draft comes into a book: its files, and which of the four kinds of draft it is."""
 
+from collections.abc import Sequence
 from typing import get_args
 
 from starlette.requests import Request
@@ -10,13 +11,23 @@ from afterdraft.errors import Missing, NotPossible
 from afterdraft.web.body import files, form, text
 from afterdraft.web.render import book_of, go, many
 from afterdraft.work.bring_draft import How
-from afterdraft.work.ports import DraftFacts
+from afterdraft.work.ports import Book, DraftFacts
 
 
 def bring_next(request: Request) -> Response:
     """`POST /books/{book}/drafts/bring` with files and how; then to the split where it is not sure, else to Drafts."""
     book, posted = book_of(request), form(request)
     chosen, how = files(posted, "files"), _how(text(posted, "how", "next"))
+    return _bring(book, chosen, how)
+
+
+def bring_demonstration(request: Request) -> Response:
+    """`POST /books/{book}/drafts/demonstration`: the demonstration book's own second draft."""
+    book = book_of(request)
+    return _bring(book, wiring.next_of_demonstration(book), "next")
+
+
+def _bring(book: Book, chosen: Sequence[wiring.File], how: How) -> Response:
     if not chosen:
         raise NotPossible("No file was chosen. Nothing was changed. Choose the files of the draft, and bring them in.")
     made = wiring.next_draft(book, chosen, how)

@@ -33,6 +33,7 @@ class DraftsPage:
     opened: str  # key of the fate that is being changed
     accepts: str  # endings for the file chooser
     reads: str  # the same, for a person
+    demonstration: bool  # whether this is the demonstration book, and its second draft is not in yet
 
     @property
     def facts(self) -> str:
@@ -73,6 +74,7 @@ def drafts(request: Request) -> Response:
         opened=request.query_params.get("open", ""),
         accepts=",".join(wiring.endings()),
         reads=wiring.READS,
+        demonstration=two is None and bool(wiring.next_of_demonstration(seen.book)),
     )
     return render(request, "drafts.html", context, frame(request, "Drafts", "drafts", book=seen))
 
