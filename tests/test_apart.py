@@ -13,6 +13,8 @@ from afterdraft import apart, errors
 from afterdraft.desk.table import Sheet
 from afterdraft.formats import table
 from afterdraft.manuscript.unmarked import suggested
+from afterdraft.questions.catalogue import CHECKS
+from afterdraft.questions.seen import Seen
 from tests.manuscript.unmarked.test_unmarked import BOOK
 from tests.support import need
 
@@ -96,3 +98,13 @@ def test_a_fault_of_the_reader_is_told_as_one(monkeypatch: pytest.MonkeyPatch, t
     monkeypatch.setenv("PYTHONPATH", str(tmp_path))
     with pytest.raises(apart.ReadingFault):
         apart.read([("draft.html", b"<html><p>The ferry was late.</p></html>")])
+
+
+def test_checks_look_apart_too_and_find_what_they_find_here() -> None:
+    told = (("On Tuesday 14th February 1965 TK came down to the lock.",), ("Nobody came.",))
+    seen = Seen(texts=told, titles=("The lock", ""), keys=("a", "b"))
+    words = [check for check in CHECKS if set(check.reads) == {"words"}]
+    found = apart.findings([check.id for check in words], seen, [])
+    assert found == {check.id: tuple(check.find(seen)) for check in words}
+    assert found["weekday"]
+    assert found["placeholder"]

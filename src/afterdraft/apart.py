@@ -1,9 +1,9 @@
 """Work apart from the program: in a process of its own, within limits of memory and time.
 
 Files come from strangers. Whatever a damaged or hostile one does to a parser, the program that holds the writer's book
-neither hangs nor fills memory nor ends. And what takes tenths of a second, as the search for unmarked breaks does,
-holds up no page that she opens meanwhile. The child opens no book: it gets bytes or texts and answers with plain
-values; of its answer nothing but `Blocks` is built.
+neither hangs nor fills memory nor ends. And what takes tenths of a second, as the search for unmarked breaks does, or
+seconds, as the checks do, holds up no page that she opens meanwhile. The child opens no book: it gets bytes or texts
+and answers with plain values; of its answer nothing but `Blocks` is built.
 """
 
 import io
@@ -11,8 +11,8 @@ import pickle
 import subprocess
 import sys
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import astuple
-from typing import Any, Literal
+from dataclasses import astuple, replace
+from typing import TYPE_CHECKING, Any, Literal
 
 from afterdraft import errors, platform
 from afterdraft.desk.table import Sheet
@@ -20,12 +20,18 @@ from afterdraft.faultlog import log_to, write_down
 from afterdraft.manuscript.blocks import Blocks
 from afterdraft.manuscript.draft import Suggestion
 
-What = Literal["manuscripts", "tables", "breaks"]
+if TYPE_CHECKING:
+    from afterdraft.questions.question import Finding
+    from afterdraft.questions.seen import Seen
+
+What = Literal["manuscripts", "tables", "breaks", "questions"]
 Given = tuple[str, Any]  # what it is called where something is wrong with it, and what it is
 Scenes = Sequence[Sequence[str]]  # each as its paragraphs
 File = tuple[str, bytes]  # a name without folders, and what is in it
 SECONDS = 60.0  # a novel takes one; the worst hostile file known ten on a slow machine
 MEGABYTES = 1536  # of address space; the worst hostile file known takes 1,000 of memory
+PATIENCE = 600.0  # seconds that checks may take of a long book on a busy machine; nobody waits for them
+ROOM = 4096  # megabytes of address space for the facts of a long book
 MEMORY = "reading it took more memory than there is for one file"
 FAULT = "fault"
 _MODULE = "afterdraft.manuscript.blocks"
@@ -57,6 +63,15 @@ def suggested(scenes: Scenes) -> list[tuple[int, Suggestion]]:
     return [(scene, Suggestion(*told)) for scene, told in found]
 
 
+def findings(checks: Sequence[str], seen: "Seen", facts: Sequence[str]) -> dict[str, tuple["Finding", ...]]:
+    """What these checks (ids) find, by id. `facts` of each scene as `reading.keeping` packs them, or none where they
+    are not read. Raises `TooLarge`, where the child is ended by its limits; `ReadingFault`."""
+    from afterdraft.questions.findings_form import findings_of
+
+    (found,) = _asked("questions", [("The draft", (tuple(checks), seen, tuple(facts)))])
+    return findings_of(found)
+
+
 def _asked(what: What, given: Sequence[Given]) -> tuple[Any, ...]:
     """What the child answers, one for each thing it is given. Raises as `read`."""
     try:
@@ -64,7 +79,7 @@ def _asked(what: What, given: Sequence[Given]) -> tuple[Any, ...]:
             [sys.executable, "-P", "-m", __name__],
             input=pickle.dumps((what, tuple(given))),
             stdout=subprocess.PIPE,
-            timeout=SECONDS * max(1, len(given)),
+            timeout=(PATIENCE if what == "questions" else SECONDS) * max(1, len(given)),
             check=False,
         )
     except subprocess.TimeoutExpired as slow:
@@ -94,8 +109,8 @@ def _called(given: Sequence[Given]) -> str:
 
 def _child() -> None:
     """Read what stands on standard input; answer on standard output."""
-    platform.limit_memory(MEGABYTES << 20)
     what, given = pickle.load(sys.stdin.buffer)  # noqa: S301 — from our own program
+    platform.limit_memory((ROOM if what == "questions" else MEGABYTES) << 20)
     sys.stdout.buffer.write(pickle.dumps(_answer(what, given), protocol=pickle.HIGHEST_PROTOCOL))
 
 
@@ -136,10 +151,22 @@ def _breaks(scenes: Scenes, _: str) -> tuple[tuple[int, tuple[object, ...]], ...
     return tuple((scene, astuple(one)) for scene, one in found(scenes))
 
 
+def _findings(given: "tuple[Sequence[str], Seen, Sequence[str]]", _: str) -> dict[str, list[dict[str, Any]]]:
+    from afterdraft.questions.catalogue import BY_ID
+    from afterdraft.questions.findings_form import findings_form
+    from afterdraft.reading.keeping import unpacked
+
+    platform.step_back()  # nobody waits for it
+    checks, seen, facts = given
+    seen = replace(seen, facts=tuple(map(unpacked, facts)))
+    return findings_form({check: tuple(BY_ID[check].find(seen)) for check in checks})
+
+
 READERS: Mapping[What, Callable[[Any, str], object]] = {
     "manuscripts": _manuscript,
     "tables": _tables,
     "breaks": _breaks,
+    "questions": _findings,
 }
 
 

@@ -9,7 +9,10 @@ from afterdraft.desk.answer import Answer, Turned
 from afterdraft.store.journal import Journal
 from afterdraft.store.rows import gone
 
-_ANSWERS = "SELECT fingerprint, asked_by, answer, asks, why, note, change, made FROM desk_answer ORDER BY made DESC, rowid DESC"
+_ANSWERS = (
+    "SELECT fingerprint, asked_by, answer, asks, why, note, change, made FROM desk_answer "
+    "ORDER BY made DESC, rowid DESC"
+)
 
 
 class BookQuestions:

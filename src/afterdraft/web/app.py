@@ -1,8 +1,8 @@
 """The application: routes, what every handler finds in `request.app.state`, and how trouble becomes an answer.
 
 Handlers are plain functions `def page(request) -> Response`, run on worker threads. They find `registry` (the open
-books), `suggesting` (scene breaks that nobody marked), `reading` (what is read off the page), `close` (ends the
-program) and `log` (the file where faults are written down) in `request.app.state`.
+books), `suggesting` (scene breaks that nobody marked), `reading` (what is read off the page), `asking`
+(questions), `close` (ends the program) and `log` (the file where faults are written down) in `request.app.state`.
 """
 
 from collections.abc import Callable, Sequence
@@ -18,6 +18,7 @@ from starlette.types import ASGIApp, Message, Receive, Scope, Send
 from afterdraft.errors import AfterdraftError, Fault, Stale
 from afterdraft.faultlog import write_down
 from afterdraft.web import assets, handover, messages, pages
+from afterdraft.web.asking import Asking
 from afterdraft.web.comparing import Comparing
 from afterdraft.web.guard import Guard
 from afterdraft.web.pages.trouble import trouble
@@ -35,8 +36,9 @@ def build(
     log: str,
     routes: Sequence[BaseRoute] | None = None,
     reading: Reading | None = None,
+    asking: Asking | None = None,
 ) -> ASGIApp:
-    """The whole application behind its guard. `routes` and `reading` stand in for its own in tests."""
+    """The whole application behind its guard. `routes`, `reading` and `asking` stand in for its own in tests."""
     app = Starlette(
         routes=[
             Route("/static/{digest}/{path:path}", assets.serve),
@@ -50,10 +52,17 @@ def build(
     app.state.suggesting = Suggesting()
     app.state.comparing = Comparing()
     app.state.reading = reading or Reading()
-    registry.on_close = app.state.reading.end
+    app.state.asking = asking or Asking()
+    registry.on_close = lambda book: _end(app, book)
     app.state.close = close
     app.state.log = log
     return Guard(app, key=key, port=port)
+
+
+def _end(app: Starlette, book: str) -> None:
+    """Nothing of the book of this id is remembered."""
+    app.state.reading.end(book)
+    app.state.asking.end(book)
 
 
 def _on_error(request: Request, error: Exception) -> Response:

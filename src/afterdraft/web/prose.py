@@ -27,17 +27,18 @@ _TIME = Markup('<span class="read-time">{}</span>')
 _SAID = Markup('<span class="read-said">{}</span>')
 # Who speaks, behind the words, without any text of its own as the ticks.
 _WHO = Markup('<span class="read-who" data-who="{}" aria-label="{}" role="note"></span>')
-_PASSAGES = {"guarded": _GUARDED, "lined": _LINED, "person": _PERSON, "time": _TIME, "said": _SAID}
+_ASKED = Markup('<span class="asked">{}</span>')
+_PASSAGES = {"guarded": _GUARDED, "lined": _LINED, "person": _PERSON, "time": _TIME, "said": _SAID, "asked": _ASKED}
 
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
-    """A passage of a paragraph that a note is on, that is guarded, that a line's mark is fastened to, or that shows
-    what was read there."""
+    """A passage of a paragraph that a note is on, that is guarded, that a line's mark is fastened to, that a
+    question rests on, or that shows what was read there."""
 
     start: int  # half-open, code points
     end: int
-    kind: str  # "noted", "guarded", "lined"; as read: "person", "time", "said"
+    kind: str  # "noted", "guarded", "lined", "asked"; as read: "person", "time", "said"
     ink: str = ""  # a note's colour; "" for plain pencil
     letter: str = ""
     leads_to: str = ""  # fragment of the address of what is fastened here

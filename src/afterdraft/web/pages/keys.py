@@ -21,6 +21,7 @@ GROUPS = (
             ("r", "Plain reading"),
             ("g", "Plan"),
             ("d", "Drafts"),
+            ("q", "Questions"),
             ("h", "Threads, setups, reveals"),
             ("w", "People and places"),
             ("b", "Books"),
@@ -90,6 +91,20 @@ GROUPS = (
             ("u", "It is not reached yet, in a part-way draft"),
             ("l", "Say in which scene it lives on"),
             ("o", "Say otherwise of the scene on this line"),
+        ),
+    ),
+    (
+        "In Questions",
+        (
+            ("j", "Next question (k: the one before)"),
+            ("a", "Note it"),
+            ("1 … 9", "The same, in the ink with this number"),
+            ("v", "Make a change of it, in the plan"),
+            ("y", "Let it stand"),
+            ("e", "Say why it stands"),
+            ("o", "Read round its passages, in place"),
+            ("x", "How it is found; ask this kind less, or not at all"),
+            ("]", "The next seven"),
         ),
     ),
     (

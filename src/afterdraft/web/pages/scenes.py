@@ -1,6 +1,6 @@
 """Scenes: a scene's text and its card, one scene a page."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from starlette.requests import Request
@@ -12,6 +12,7 @@ from afterdraft.manuscript.outline import ChapterView, SceneView
 from afterdraft.web.facts_here import FactsHere, facts_here, highlights, read_of
 from afterdraft.web.noted import NotesHere, notes_here, stretches
 from afterdraft.web.prose import Stretch
+from afterdraft.web.questions import QuestionView, asked_here, by_paragraph
 from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.scene_lines import SceneLines, scene_lines, with_lines
 from afterdraft.web.suggesting import Perhaps, perhaps
@@ -58,6 +59,7 @@ class ScenePage:
     facts: FactsHere
     show: frozenset[str] = frozenset()  # what of the facts is shown in the text: "people", "speech", "times"
     perhaps: Mapping[int, Perhaps] = field(default_factory=dict)  # where a scene may begin unmarked, by paragraph
+    asked: Mapping[int, Sequence[QuestionView]] = field(default_factory=dict)  # questions that rest on a paragraph
 
     @property
     def keep(self) -> str:
@@ -86,7 +88,8 @@ def scene(request: Request) -> Response:
     told, show = read_of(request, seen), frozenset(request.query_params.get("show", "").split()) & SHOWN
     facts = facts_here(request, seen, shown)
     shows = highlights(seen, told, shown, show)
-    context = replace(scene_page(seen, shown, facts, shows), perhaps=places, show=show)
+    asked = by_paragraph(seen, shown, asked_here(request, seen))
+    context = replace(scene_page(seen, shown, facts, shows), perhaps=places, show=show, asked=asked)
     return render(
         request, "scene.html", context, frame(request, context.name, "scenes", book=seen, here=shown.scene.code)
     )

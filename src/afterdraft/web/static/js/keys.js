@@ -1,7 +1,7 @@
 // Keys: single letters outside text boxes (they can be turned off), and a few with Ctrl or Command.
 import { putAway } from "./messages.js";
 
-const SCREENS = { s: "/scenes", c: "/cards", p: "/split", t: "/outline", h: "/threads", w: "/people", r: "/reading", g: "/plan", d: "/drafts" };
+const SCREENS = { s: "/scenes", c: "/cards", p: "/split", t: "/outline", h: "/threads", w: "/people", r: "/reading", g: "/plan", d: "/drafts", q: "/questions" };
 const EDITABLE = "input:not([type=button]):not([type=submit]), textarea, select, [contenteditable]";
 
 export function keys() {

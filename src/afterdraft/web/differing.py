@@ -1,0 +1,54 @@
+"""Which words of passages that stand side by side tell them apart."""
+
+import re
+from collections.abc import Sequence
+from difflib import SequenceMatcher
+
+from afterdraft.reading.lexicon import words_of
+
+ALIKE = 0.5  # share of words that two passages have in common, from which all that differs is marked
+Place = tuple[int, int]  # half-open, code points of a passage
+_COMMON = words_of(
+    """
+    a an and are as at be both by does he her him his in is it not of on one ones or she so that the their they this to
+    was with
+    """
+)  # of a question's words, which point at nothing
+_QUOTED = re.compile(r"“([^”]+)”")
+_WORD = re.compile(r"[^\W_]+(?:[’'-][^\W_]+)*")
+
+
+def differing(passages: Sequence[str], asks: str) -> tuple[tuple[Place, ...], ...]:
+    """For each passage the words to be marked.
+
+    Of one alone, what the question quotes of it. Of two that are alike, all words that the other has not. Else the
+    words that the question names and not every passage has: 'dark' and 'blue' where it asks about dark eyes and blue
+    ones.
+
+    >>> differing(["She had grey eyes.", "Her eyes, brown as ale."], "Grey eyes and brown ones: are both meant?")
+    (((8, 12),), ((10, 15),))
+    """
+    words = [[(match[0].casefold(), match.span()) for match in _WORD.finditer(text)] for text in passages]
+    if len(passages) < 2:
+        return tuple(_quoted(text, asks) for text in passages)
+    told = [[word for word, _ in one] for one in words]
+    if len(told) == 2 and SequenceMatcher(None, told[0], told[1], autojunk=False).ratio() >= ALIKE:
+        return _apart(told[0], words[0], told[1]), _apart(told[1], words[1], told[0])
+    named = {match[0].casefold() for match in _WORD.finditer(asks)} - _COMMON
+    shared = set.intersection(*map(set, told))
+    return tuple(tuple(place for word, place in one if word in named and word not in shared) for one in words)
+
+
+def _quoted(passage: str, asks: str) -> tuple[Place, ...]:
+    """Where the passage has what the question quotes; nothing where that is all of it."""
+    places = [
+        (passage.find(words), passage.find(words) + len(words))
+        for words in (match[1] for match in _QUOTED.finditer(asks))
+        if words in passage and words != passage.strip()
+    ]
+    return tuple(places[:1])
+
+
+def _apart(told: Sequence[str], words: Sequence[tuple[str, Place]], other: Sequence[str]) -> tuple[Place, ...]:
+    steps = SequenceMatcher(None, told, other, autojunk=False).get_opcodes()
+    return tuple(words[n][1] for kind, start, end, _, _ in steps if kind != "equal" for n in range(start, end))
