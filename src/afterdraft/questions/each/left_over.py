@@ -16,7 +16,7 @@ KNOWN = 2  # others of the cast who are in the scene at least
 _WORD = re.compile(r"[^\W\d_]+")
 _INTRODUCED = re.compile(
     r"(?i:\b(?:an?|one|certain|named|called|old|young|little|poor|another|the|this|that|some|name was|like|of|and|or"
-    r"|between|from|by|to|with|for|than|as|saint|st)[\s,]+)$|[,;]\s$"
+    r"|between|from|by|to|with|for|than|as|saint|st)[\s,]+)$|[,;]\s$|\b(?i:an?)\s\w+\s$"
 )
 _EXPLAINED = re.compile(
     r"[’']s?\b|\s*(?:,|\(|—)\s*(?:the|an?|who|whose|his|her|their|my|our|one|another|and|or|with|in|at|of|from)\b"

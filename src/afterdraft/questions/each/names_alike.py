@@ -27,8 +27,10 @@ def find(seen: Seen) -> Iterator[Finding]:
         for one in seen.book.cast.people
         if len(spans.get(one.id, ())) >= NAMED and (called := _called(one)) and not one.narrator
     ]
+    done: set[frozenset[str]] = set()
     for (one, name), (other, also) in combinations(people, 2):
-        if _alike(name, also) and not _same_family(one, other):
+        if _alike(name, also) and not _same_family(one, other) and frozenset((name, also)) not in done:
+            done.add(frozenset((name, also)))
             first, second = _nearest(_so_called(spans[one.id], name), _so_called(spans[other.id], also))
             if abs(first.scene - second.scene) <= NEXT:
                 yield _finding(seen, one, other, first, second)

@@ -12,7 +12,7 @@ SURE = 0.7  # of who speaks; below, nothing is asked
 LAST = 0.1  # share of the book's scenes at its end in which a thing may be left open
 _PROMISE = re.compile(
     r"\bI(?:[’']ll| will| shall) (?:tell|show|explain (?:it )?to) (?:you|thee|yer)\b"
-    r"(?:(?! (?:this|that|frankly|why|what it is|plainly|honestly|candidly|how it is))[^.!?;]){0,30}?"
+    r"(?:(?! (?:this|that|frankly|why|what it is|plainly|honestly|candidly|how it is))[^.!?;,]){0,30}?"
     r"\b(?:then|later|one day|some day|someday|another (?:day|time)|to-?morrow|to-?night|when I|when we"
     r"|when you|on \w+day|next week|by and by|some other time)\b"
     r"|\b(?:I[’']ve|I have|there[’']s|there is) something (?:to|I must|I ought to|I want to|I have to) (?:tell|show)"

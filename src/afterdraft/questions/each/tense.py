@@ -28,7 +28,8 @@ _GOES_ON = re.compile(r"\b(?:is|are|has|have|there[’']s|it[’']s)\b")
 _WORD = re.compile(r"[a-z]+")
 _GENERAL = re.compile(
     r"\b(?:always|never|often|sometimes|usually|every|any|whoever|anyone|everyone|nobody|generally|nowadays|to\sthis\sday"
-    r"|still|reader|I|you|we|one|man|men|people|says|writes|tells|goes\swithout|seems|means|must|will|shall|may|can)\b"
+    r"|still|reader|I|you|we|one|man|men|people|says|writes|tells|seems|means|must|will|shall|may|can"
+    r"|me|my|us|our|if|unless|whether|understands|knows|likes|loves|wants|needs|owes|owns|lives|belongs|contains|exists)\b"
 )
 _INSET = re.compile(r"^\s*[*_—>\[(]|[:]\s*$")
 
@@ -53,15 +54,15 @@ def _in_scene(seen: Seen, number: int, scene: SceneFacts) -> Iterator[Finding]:
                 or (follows and _GOES_ON.search(text, start, end))
             ):
                 runs[-1:] = [(runs[-1][0], end)] if follows else [*runs[-1:], (start, end)]
-        for start, end in runs:
-            if place or text[end:].strip() or start:  # a first paragraph of one sentence may be the chapter's argument
-                yield _finding(seen, number, place, start, end)
+        argument = not place and len(runs) == 1 and not text[: runs[0][0]].strip()  # as stands over chapters
+        if runs and not argument and "\n" not in text:
+            yield _finding(seen, number, place, runs)
 
 
-def _finding(seen: Seen, number: int, place: int, start: int, end: int) -> Finding:
-    long = len(sentences(seen.texts[number][place][start:end]))
+def _finding(seen: Seen, number: int, place: int, runs: Sequence[tuple[int, int]]) -> Finding:
+    long = sum(len(sentences(seen.texts[number][place][start:end])) for start, end in runs)
     return Finding(
-        evidence=(seen.span(number, place, start, end),),
+        evidence=tuple(seen.span(number, place, start, end) for start, end in runs),
         strength=0.85 if long > 1 else 0.7,
         subject="present",
         words={"tense": "present", "told": "past"},
