@@ -68,8 +68,9 @@ def write_field(
     `done`: the writer has left the field; the next save is an edit of its own.
 
     Raises `Stale`, and writes nothing, if another window (or undo) changed this field since `revision`; `NotPossible`
-    where a name would be left empty, or for a card of an older draft; `Missing`. The revision returned is what the window knows after it: it stays
-    where it was while another window's change to another field is unseen, so that writing over that one is noticed too.
+    where a name would be left empty, or for a card of an older draft; `Missing`. The revision returned is what the
+    window knows after it: it stays where it was while another window's change to another field is unseen, so that
+    writing over that one is noticed too.
     """
     refuse_older(book, kind, id)
     name = _named(book, kind, id, field)

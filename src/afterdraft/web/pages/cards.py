@@ -9,6 +9,7 @@ from afterdraft.desk.arranging import everything
 from afterdraft.desk.card import Card
 from afterdraft.desk.intent import INTENTS, Intent
 from afterdraft.errors import Missing, NotPossible
+from afterdraft.web.anew import Anew, Before, anew, before
 from afterdraft.web.filters import Filters, filters
 from afterdraft.web.laid import RowView, Sheet, Table, table
 from afterdraft.web.render import SAID, book_of, frame, go, number_of, render
@@ -37,6 +38,7 @@ class Front:
     name: str
     words: int
     card: Card
+    anew: Anew | None  # what the card has from the draft before; None in a book of one draft
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +78,8 @@ def cards(request: Request) -> Response:
 
 
 def card(request: Request) -> Response:
-    """`/books/{book}/cards/{code}`; a card's id leads on to its code in its own arrangement."""
+    """`/books/{book}/cards/{code}`, with `?old=shown` where the card of the draft before is wished for; a card's id
+    leads on to its code in its own arrangement."""
     seen = view(book_of(request))
     code = request.path_params["code"]
     for arrangement in seen.book.arrangements(seen.draft.id):
@@ -85,7 +88,9 @@ def card(request: Request) -> Response:
             return go(f"/books/{seen.facts.id}/cards/{found.code}?a={arrangement.id}")
     try:
         shown = table(seen, request.query_params.get("a", ""))
-        context = card_page(seen, shown, shown.by_code(code))
+        then = before(seen, request.app.state.comparing.beside_the_last(seen.book))
+        wished = request.query_params.get("old") == "shown"
+        context = card_page(seen, shown, shown.by_code(code), then, wished=wished)
     except Missing as gone:
         return _to_the_cards(request, gone)
     here = context.sheet.scenes[0].scene.code if context.sheet.scenes else ""
@@ -94,7 +99,9 @@ def card(request: Request) -> Response:
     )
 
 
-def card_page(seen: BookView, shown: Table, sheet: Sheet) -> CardPage:
+def card_page(
+    seen: BookView, shown: Table, sheet: Sheet, then: Before | None = None, *, wished: bool = False
+) -> CardPage:
     order = shown.sheets()
     at = order.index(sheet)
     return CardPage(
@@ -103,7 +110,14 @@ def card_page(seen: BookView, shown: Table, sheet: Sheet) -> CardPage:
         sheet=sheet,
         row=shown.row_of(sheet),
         fronts=tuple(
-            Front(scene.scene.code, seen.name(scene), scene.words, seen.cards[scene.scene.id]) for scene in sheet.scenes
+            Front(
+                scene.scene.code,
+                seen.name(scene),
+                scene.words,
+                seen.cards[scene.scene.id],
+                anew(then, scene, seen.cards[scene.scene.id], show=wished),
+            )
+            for scene in sheet.scenes
         ),
         before=order[at - 1] if at else None,
         after=order[at + 1] if at + 1 < len(order) else None,

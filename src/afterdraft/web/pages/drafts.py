@@ -9,6 +9,7 @@ from starlette.responses import Response
 
 from afterdraft import wiring
 from afterdraft.comparison.comparison import Became, Totals
+from afterdraft.web.anew import as_they_were, before
 from afterdraft.web.drawn_drafts import DrawnDrafts, drawn_chapters, drawn_scenes
 from afterdraft.web.fates import WORDS, FateRow, chapter_rows, fate_rows
 from afterdraft.web.render import book_of, frame, render
@@ -33,6 +34,7 @@ class DraftsPage:
     opened: str  # key of the fate that is being changed
     accepts: str  # endings for the file chooser
     reads: str  # the same, for a person
+    carries: int  # scenes that are as they were and whose cards can be carried
     demonstration: bool  # whether this is the demonstration book, and its second draft is not in yet
 
     @property
@@ -74,9 +76,16 @@ def drafts(request: Request) -> Response:
         opened=request.query_params.get("open", ""),
         accepts=",".join(wiring.endings()),
         reads=wiring.READS,
+        carries=_carries(seen, two) if by == "scenes" else 0,
         demonstration=two is None and bool(wiring.next_of_demonstration(seen.book)),
     )
     return render(request, "drafts.html", context, frame(request, "Drafts", "drafts", book=seen))
+
+
+def _carries(seen: BookView, two: TwoDrafts | None) -> int:
+    """Only of the last two drafts: a card is carried from the draft before."""
+    then = before(seen, two.compared) if two and not two.query else None
+    return len(as_they_were(then, seen.cards)) if then else 0
 
 
 def _drawn(two: TwoDrafts, by: str, rows: tuple[FateRow, ...]) -> DrawnDrafts | None:

@@ -9,6 +9,7 @@ from starlette.responses import Response
 from afterdraft.manuscript.blocks import Block
 from afterdraft.manuscript.division import Role
 from afterdraft.manuscript.outline import ChapterView
+from afterdraft.web.anew import Anew, anew, before
 from afterdraft.web.lines import Mark, marks
 from afterdraft.web.marks import Mark as Tick
 from afterdraft.web.marks import ticks
@@ -25,6 +26,8 @@ class OutlinePage:
     marks: Mapping[str, tuple[Mark, ...]]  # by scene id
     ticks: Mapping[str, tuple[Tick, ...]]  # by scene id: inks of open notes, guarded passages
     carries: Mapping[str, tuple[Carries, ...]]  # by scene id: what people come in and leave with
+    then: int  # number of the draft before; 0 in a book of one
+    olds: Mapping[str, Anew] | None  # where its summaries are wished for beside the new ones: by scene id
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,9 +55,15 @@ class ReadingPage:
 
 
 def outline(request: Request) -> Response:
-    """`/books/{book}/outline`"""
+    """`/books/{book}/outline`, with `?beside=1` where the summaries of the draft before are wished for."""
     seen = view(book_of(request))
-    context = OutlinePage(seen, marks(seen.book, seen.draft.id), ticks(seen), carries(seen))
+    then = before(seen, request.app.state.comparing.beside_the_last(seen.book))
+    olds = None
+    if then and request.query_params.get("beside") == "1":
+        cards = ((scene, seen.cards[scene.scene.id]) for scene in seen.outline.scenes)
+        olds = {scene.scene.id: old for scene, card in cards if (old := anew(then, scene, card))}
+    number = then.draft.number if then else 0
+    context = OutlinePage(seen, marks(seen.book, seen.draft.id), ticks(seen), carries(seen), number, olds)
     return render(request, "outline.html", context, frame(request, "Reverse outline", "outline", book=seen))
 
 

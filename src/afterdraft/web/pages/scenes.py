@@ -9,6 +9,7 @@ from starlette.responses import Response
 from afterdraft.desk.card import Card
 from afterdraft.manuscript.blocks import Aside, Block
 from afterdraft.manuscript.outline import ChapterView, SceneView
+from afterdraft.web.anew import Anew, anew, before
 from afterdraft.web.facts_here import FactsHere, facts_here, highlights, read_of
 from afterdraft.web.noted import NotesHere, notes_here, stretches
 from afterdraft.web.prose import Stretch
@@ -57,6 +58,7 @@ class ScenePage:
     after: Neighbour | None
     next_unwritten: Neighbour | None
     facts: FactsHere
+    anew: Anew | None = None  # what the card has from the draft before; None in a book of one draft
     show: frozenset[str] = frozenset()  # what of the facts is shown in the text: "people", "speech", "times"
     perhaps: Mapping[int, Perhaps] = field(default_factory=dict)  # where a scene may begin unmarked, by paragraph
     asked: Mapping[int, Sequence[QuestionView]] = field(default_factory=dict)  # questions that rest on a paragraph
@@ -79,7 +81,7 @@ def first(request: Request) -> Response:
 
 
 def scene(request: Request) -> Response:
-    """`/books/{book}/scenes/{code}`"""
+    """`/books/{book}/scenes/{code}`, with `?old=shown` where the card of the draft before is wished for."""
     book = book_of(request)
     seen = view(book)
     shown = seen.by_code(request.path_params["code"])
@@ -88,8 +90,10 @@ def scene(request: Request) -> Response:
     told, show = read_of(request, seen), frozenset(request.query_params.get("show", "").split()) & SHOWN
     facts = facts_here(request, seen, shown)
     shows = highlights(seen, told, shown, show)
+    then = before(seen, request.app.state.comparing.beside_the_last(book))
+    card = anew(then, shown, seen.cards[shown.scene.id], show=request.query_params.get("old") == "shown")
     asked = by_paragraph(seen, shown, asked_here(request, seen))
-    context = replace(scene_page(seen, shown, facts, shows), perhaps=places, show=show, asked=asked)
+    context = replace(scene_page(seen, shown, facts, shows), anew=card, perhaps=places, show=show, asked=asked)
     return render(
         request, "scene.html", context, frame(request, context.name, "scenes", book=seen, here=shown.scene.code)
     )

@@ -1,5 +1,6 @@
 """The cards of the book, its parts and its chapters, each beside the summaries that it is made of."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import get_args
 
@@ -9,6 +10,8 @@ from starlette.responses import Response
 from afterdraft.desk.unit_card import UNIT_FIELDS, UnitCard, UnitCardKind
 from afterdraft.errors import Missing
 from afterdraft.manuscript.outline import ChapterView, PartView
+from afterdraft.web.anew import Before, before
+from afterdraft.web.anew_units import OldUnit, old_cards
 from afterdraft.web.body import form, text
 from afterdraft.web.render import back, book_of, edits_header, frame, go, number, render
 from afterdraft.web.view import BookView, chapter_title, view
@@ -51,12 +54,14 @@ class WholePage:
     whole: Unit
     units: tuple[Unit, ...]  # parts and chapters in telling order
     opened: frozenset[str]  # ids of those that are unfolded
+    olds: Mapping[str, OldUnit]  # by id: what was written of it in the draft before
 
 
 def whole(request: Request) -> Response:
     """`/books/{book}/whole`, with `?open=` the id of a chapter or part, any number of times."""
     seen = view(book_of(request))
-    context = whole_page(seen, frozenset(request.query_params.getlist("open")))
+    then = before(seen, request.app.state.comparing.beside_the_last(seen.book))
+    context = whole_page(seen, frozenset(request.query_params.getlist("open")), then)
     return render(request, "whole.html", context, frame(request, "Chapters, parts, the book", "whole", book=seen))
 
 
@@ -65,7 +70,7 @@ def save(request: Request) -> Response:
     book, posted = book_of(request), form(request)
     saved = write_unit(
         book,
-        *_unit(request),
+        *unit_of(request),
         request.path_params["field"],
         text(posted, "text"),
         revision=number(posted, "revision"),
@@ -80,7 +85,7 @@ def save(request: Request) -> Response:
 def save_form(request: Request) -> Response:
     """`POST /books/{book}/whole/{kind}/{unit}`: every field of the form, then back to the page."""
     book, posted = book_of(request), form(request)
-    kind, unit = _unit(request)
+    kind, unit = unit_of(request)
     revision = number(posted, "revision")
     for sequence, field in enumerate((name for name in UNIT_FIELDS if name in posted), 1):
         words = request.state.yours = text(posted, field)
@@ -90,7 +95,7 @@ def save_form(request: Request) -> Response:
     return go(back(posted, f"/books/{book.id}/whole"), said="Saved.")
 
 
-def whole_page(seen: BookView, opened: frozenset[str]) -> WholePage:
+def whole_page(seen: BookView, opened: frozenset[str], then: Before | None = None) -> WholePage:
     cards = seen.book.unit_cards(seen.draft.id)
     by_id = {
         **{part.part.id: _part(seen, cards, part) for part in seen.outline.parts},
@@ -101,7 +106,8 @@ def whole_page(seen: BookView, opened: frozenset[str]) -> WholePage:
     units = tuple(by_id[unit] for _, _, unit in sorted(starts))
     pieces = tuple(map(_piece, units))
     own = card_of(cards, "book", None) or UnitCard("", "book", None)
-    return WholePage(seen, Unit("book", BOOK, seen.facts.title, own, seen.outline.words, pieces), units, opened)
+    olds = {unit or BOOK: old for (_, unit), old in old_cards(seen, then).items()}
+    return WholePage(seen, Unit("book", BOOK, seen.facts.title, own, seen.outline.words, pieces), units, opened, olds)
 
 
 def _part(seen: BookView, cards: tuple[UnitCard, ...], part: PartView) -> Unit:
@@ -126,7 +132,8 @@ def _piece(unit: Unit) -> Piece:
     return Piece(f"#u-{unit.id}", unit.name, "", unit.card.summary.strip(), part=unit.kind == "part")
 
 
-def _unit(request: Request) -> tuple[UnitCardKind, str | None]:
+def unit_of(request: Request) -> tuple[UnitCardKind, str | None]:
+    """Kind and id as an address names them; no id for the book. Raises `Missing`."""
     for kind in get_args(UnitCardKind):
         if kind == request.path_params["kind"]:
             unit = request.path_params["unit"]

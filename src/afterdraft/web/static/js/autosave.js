@@ -89,6 +89,7 @@ class Saving {
     unsay("gone");
     sessionStorage.removeItem(this.kept(name));
     this.say(this.dirty(box) ? "" : "Saved");
+    this.form.dispatchEvent(new Event("saved"));
     if (this.dirty(box) && !this.waiting.has(name)) this.waiting.set(name, false);
     edits(JSON.parse(answer.headers.get("Afterdraft-Edits")));
     if (this.form.dataset.card) mark(Boolean(this.box("summary").dataset.saved.trim()), answer.headers.get("Afterdraft-Progress")?.split(" ").map(Number));

@@ -1,4 +1,5 @@
 // Every page works by plain links and forms; these make it pleasant. One module a behaviour.
+import { anew } from "./anew.js";
 import { autosave } from "./autosave.js";
 import { bring } from "./bring.js";
 import { cards } from "./cards.js";
@@ -31,6 +32,7 @@ cards();
 codes();
 whole();
 sideBySide();
+anew();
 const saving = autosave();
 fresh(saving);
 reading(saving);
