@@ -16,7 +16,7 @@ from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast
 from afterdraft.whole.given import Given
 from afterdraft.whole.speaking import Heard, distance, heard
-from afterdraft.whole.speaking_signs import alone, in_chain
+from afterdraft.whole.speaking_signs import FAR_BACK, alone, in_chain
 from afterdraft.whole.speaking_weights import WEIGHTS
 from afterdraft.whole.turns import Turn
 
@@ -77,11 +77,17 @@ def _longer(chains: Sequence[_Chain], number: int, seen: Heard) -> list[_Chain]:
     if not candidates:
         return [_Chain(chain.score, (*chain.speakers, None)) for chain in chains]
     own = {person: 0.0 if fixed else weighed(alone(person, number, seen)) for person in candidates}
+    silent: dict[str, float] = {}  # who has not spoken for long is weighed alike after every chain
+
+    def fits(person: str, before: tuple[str | None, ...]) -> float:
+        if person in before[-FAR_BACK:]:
+            return weighed(in_chain(person, number, before, seen))
+        if person not in silent:
+            silent[person] = weighed(in_chain(person, number, before, seen))
+        return silent[person]
+
     made = [
-        _Chain(
-            chain.score + own[person] + weighed(in_chain(person, number, chain.speakers, seen)),
-            (*chain.speakers, person),
-        )
+        _Chain(chain.score + own[person] + fits(person, chain.speakers), (*chain.speakers, person))
         for chain in chains
         for person in candidates
     ]
