@@ -5,13 +5,23 @@ from itertools import pairwise
 
 from afterdraft.manuscript.division import Chapter, Division, Doubt, Reading, Scene
 from afterdraft.manuscript.structure.build import Found
-from afterdraft.manuscript.structure.lines import Line, is_speech
+from afterdraft.manuscript.structure.lines import Line, is_speech, quoted
 from afterdraft.manuscript.structure.rank import LONGEST_CHAPTER, titular
 from afterdraft.manuscript.structure.sureness import ALIKE, LONE_TITLE
+from afterdraft.manuscript.structure.unlikely import (
+    beginnings,
+    between,
+    lines_over_passages,
+    long_sections,
+    missing_numbers,
+    nameless_parts,
+    short_ends,
+    spaced_names,
+    uneven,
+)
 
 MOST = 8  # more than a handful would not be read (common practice)
 OF_A_KIND = 3
-SHOWN = 40  # characters of a line that are quoted
 MARKS = 3  # typed breaks from which extra space may be an accident
 LOUD = 1.0  # look from which a line that was left in the text deserves a question: one sign of a heading
 GAPS = 6  # gaps without a scene that are asked about; more would be the file's layout
@@ -20,27 +30,43 @@ LONG = 150  # words of unheaded front matter that may be told
 
 
 def doubts(found: Found, division: Division) -> tuple[Doubt, ...]:
-    """At most `MOST`, at most `OF_A_KIND` of one kind, in order of their paragraphs."""
-    kinds = (
-        _numbers(found, division),
-        _opening(found, division),
-        _levels(found, division),
-        _unnumbered(found, division),
-        _matter(found),
-        _missed(found, division),
-        _scenes(found, division),
-    )
-    chosen = [*(doubt for kind in kinds for doubt in list(kind)[:OF_A_KIND]), *_gaps(found, division)]
-    by_place = {doubt.paragraph: doubt for doubt in reversed(chosen[:MOST])}
-    return tuple(by_place[place] for place in sorted(by_place))
+    """At most `MOST`, one for a place, in order of their paragraphs: first `OF_A_KIND` of each kind, the gravest kinds
+    before others; then, where there is room, more of the kinds that were cut short."""
+    kinds = [
+        list(kind)
+        for kind in (
+            beginnings(found, division),
+            missing_numbers(division),
+            _numbers(found, division),
+            _opening(found, division),
+            short_ends(found, division),
+            uneven(found, division),
+            _levels(found, division),
+            nameless_parts(found, division),
+            long_sections(found, division),
+            spaced_names(found),
+            _unnumbered(found, division),
+            _matter(found),
+            _missed(found, division),
+            _scenes(found, division),
+        )
+    ]
+    chosen = [*(doubt for kind in kinds for doubt in kind[:OF_A_KIND]), *_gaps(found, division)]
+    chosen += lines_over_passages(found, division)
+    chosen += [doubt for kind in kinds for doubt in kind[OF_A_KIND:]]
+    by_place: dict[int, Doubt] = {}
+    for doubt in chosen:
+        by_place.setdefault(doubt.paragraph, doubt)
+    return tuple(sorted(list(by_place.values())[:MOST], key=lambda doubt: doubt.paragraph))
 
 
 def _numbers(found: Found, division: Division) -> Iterator[Doubt]:
-    """A number that comes twice, or leaves others out."""
+    """A number that comes twice, or leaves others out for which there is no place."""
     numbered = [chapter for chapter in division.chapters if chapter.number is not None]
     for before, after in pairwise(numbered):
         first, second = before.number or 0, after.number or 0
-        if before.kind == after.kind and second not in (first + 1, 1):
+        asked = between(division.scenes, before, after)
+        if before.kind == after.kind and second not in (first + 1, 1) and not asked:
             came = "comes twice" if first == second else f"follows chapter {first}"
             yield Doubt(
                 f"Chapter {second} {came}. The number may be mistyped, or this line may be no heading.",
@@ -93,7 +119,7 @@ def _gaps(found: Found, division: Division) -> Sequence[Doubt]:
     if len(gaps) > GAPS:
         return ()
     return [
-        Doubt(f"There is extra space above {_quoted(line)}; no scene was begun there.", line.index, "text", "scene")
+        Doubt(f"There is extra space above {quoted(line)}; no scene was begun there.", line.index, "text", "scene")
         for line in gaps
     ]
 
@@ -110,9 +136,7 @@ def _unnumbered(found: Found, division: Division) -> Iterator[Doubt]:
     sure = {heading.at: heading.sure for heading in found.headings}
     for chapter in division.chapters:
         if chapter.number is None and chapter.kind == "chapter" and sure.get(chapter.at, 1.0) <= ALIKE:
-            what = (
-                f"{_quoted(found.lines[chapter.at])} has no number; it was taken for a chapter's heading by its look."
-            )
+            what = f"{quoted(found.lines[chapter.at])} has no number; it was taken for a chapter's heading by its look."
             yield Doubt(what, chapter.at, "chapter", "text")
 
 
@@ -122,7 +146,7 @@ def _matter(found: Found) -> Iterator[Doubt]:
         words = sum(line.words for line in found.lines[piece.at : piece.end])
         if not piece.headed and piece.kind == "other" and words >= LONG:
             where: Reading = "front matter" if piece in found.front else "back matter"
-            what = f"The pages beginning {_quoted(found.lines[piece.at])} were taken for {where}; they may be story."
+            what = f"The pages beginning {quoted(found.lines[piece.at])} were taken for {where}; they may be story."
             yield Doubt(what, piece.at, where, "chapter")
 
 
@@ -134,7 +158,7 @@ def _missed(found: Found, division: Division) -> Iterator[Doubt]:
     ]
     least = min((found.lines[one.at].weight for one in found.headings if one.rank == "chapter"), default=0.0)
     for line in sorted(loud, key=lambda line: -line.weight)[:OF_A_KIND]:
-        what = f"{_quoted(line)} may be a heading; it was left in the text."
+        what = f"{quoted(line)} may be a heading; it was left in the text."
         yield Doubt(what, line.index, "text", "chapter" if line.weight >= least else "scene")
 
 
@@ -152,7 +176,7 @@ def _scenes(found: Found, division: Division) -> Iterator[Doubt]:
         if scene.began in ("space", "page") and marked >= MARKS and scene.sure < 1:
             yield Doubt(_because(scene), scene.at, "scene", "text")
         elif scene.began == "heading" and scene.sure <= LONE_TITLE and scene.at not in chapters:
-            what = f"{_quoted(found.lines[scene.at])} was taken for the heading of a section."
+            what = f"{quoted(found.lines[scene.at])} was taken for the heading of a section."
             yield Doubt(what, scene.at, "scene", "text")
 
 
@@ -163,8 +187,3 @@ def _because(scene: Scene) -> str:
 
 def _heading_of(found: Found, chapter: Chapter) -> int | None:
     return next((heading.at for heading in found.headings if heading.at == chapter.at), None)
-
-
-def _quoted(line: Line) -> str:
-    text = " ".join(line.text.split())
-    return f"“{text}”" if len(text) <= SHOWN else f"“{text[:SHOWN].rsplit(' ', 1)[0]} …”"

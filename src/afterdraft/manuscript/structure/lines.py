@@ -31,6 +31,7 @@ SMALL_WORDS = frozenset(
     ("about", "after", "before", "between", "from", "into", "over", "than", "that", "through", "under", "upon", "with")
 )
 OPENERS = "“‘\"'«„—–-"
+QUOTED = 40  # characters of a line that are quoted
 T = TypeVar("T")
 
 
@@ -115,6 +116,12 @@ def title_case(text: str) -> bool:
     """Every word that is not a small one has a capital."""
     words = [word for word in re.findall(r"[^\W\d_’']+", text) if len(word) > 3 or word[0].isupper()]
     return bool(words) and all(word[0].isupper() or word in SMALL_WORDS for word in words)
+
+
+def quoted(line: Line) -> str:
+    """The line's first words in quotation marks, as a doubt names it."""
+    text = " ".join(line.text.split())
+    return f"“{text}”" if len(text) <= QUOTED else f"“{text[:QUOTED].rsplit(' ', 1)[0]} …”"
 
 
 def _line(index: int, block: Block, count: int, norms: Norms, above: float) -> Line:

@@ -29,6 +29,7 @@ LABELS = ("chapter", "letter")
 WHOLE = 0.6  # share of the words over which headings reach that divide the whole book (common practice)
 # Numbers within less than that, or that leave out more than that, are sections of a few chapters beside such names.
 HALF = 0.5
+LONG_CHAPTER = 8000  # words: chapters are mostly shorter, in the mean of a book (common practice)
 
 
 def patterned(book: Book) -> list[Heading]:
@@ -61,7 +62,8 @@ def _by_numbers(book: Book, found: Families, above: Sequence[int]) -> tuple[Sequ
     if not runs:
         return (), ()
     best = _steadiest(runs, max(runs, key=lambda chain: chain.score))
-    return _over_numbers(book, runs, best, in_parts=bool(above)) or ((), _over_names(book, best, above) or best.places)
+    over = _over_numbers(book, runs, best, in_parts=bool(above)) or _over_names(book, best, above)
+    return over or ((), best.places)
 
 
 def _over_numbers(
@@ -77,19 +79,28 @@ def _over_numbers(
     return (), outer.places
 
 
-def _over_names(book: Book, best: Chain, above: Sequence[int]) -> Sequence[int]:
+def _over_names(book: Book, best: Chain, above: Sequence[int]) -> tuple[Sequence[int], Sequence[int]] | None:
     """Names above numbers that begin anew directly under them, or that divide the whole book where the numbers stand
     in small parts of it; none where the numbers run on by themselves."""
     ones = [one.line.index for one in best.found if one.number == 1]
     for group in groups(book, frozenset((*above, *best.places))):
         places = [line.index for line in group]
-        known = set(places)
-        under = sum(any(place in known for place in range(one - NAME_LINES, one)) for one in ones)
-        if len(ones) > 1 and under >= MOST * len(ones) and under > 1:
-            return places
+        over = [place for place in places if any(place < one <= place + NAME_LINES for one in ones)]
+        if len(ones) > 1 and len(over) >= MOST * len(ones) and len(over) > 1:
+            if above or len(over) < HALF * len(places) or not _name_parts(book, over, best):
+                return (), places
+            return over, sorted({*best.places, *places} - set(over))
         if _span(book, places) >= WHOLE and (_span(book, best.places) < HALF or _gapped(book, best.places)):
-            return places
-    return ()
+            return (), places
+    return None
+
+
+def _name_parts(book: Book, over: Sequence[int], best: Chain) -> bool:
+    """Names of parts: what lies between the numbers under them is as long as chapters, and they hold more than one
+    chapter would."""
+    end = len(book.lines)
+    inner = book.words(best.places[0], end) / len(best.places)
+    return inner >= PART_WORDS and book.words(over[0], end) / len(over) >= LONG_CHAPTER
 
 
 def _gapped(book: Book, places: Sequence[int]) -> bool:

@@ -28,6 +28,8 @@ def rank_headings(lines: Sequence[Line], skip: Set[int]) -> tuple[Heading, ...]:
     headings = styled(book) or patterned(book) or named(book)
     headings += _of_files(book, headings)
     headings.sort(key=lambda heading: heading.at)
+    headings += _firsts_below(book, headings)
+    headings.sort(key=lambda heading: heading.at)
     return tuple(_childless_told(book, _parents_raised(book, headings)))
 
 
@@ -40,6 +42,19 @@ def _of_files(book: Book, headings: Sequence[Heading]) -> list[Heading]:
         return []
     unknown = (book.lines[at] for at in starts - known)
     return [Heading(line.index, "chapter", sure=FILED) for line in unknown if heads(line) and not _is_matter(line)]
+
+
+def _firsts_below(book: Book, headings: Sequence[Heading]) -> list[Heading]:
+    """The first of several chapters that an epilogue holds: right under "Epilogue: The Lamp", which has its title, and
+    in another look, that of the chapter after it."""
+    found = []
+    for heading, after in _with_next([one for one in headings if one.rank != "section"]):
+        if after is None or not heading.rank == after.rank == "chapter" or after.at == heading.at + 1:
+            continue
+        line, under, next_one = (book.lines[at] for at in (heading.at, heading.at + 1, after.at))
+        if line.name.kind in ALONE and line.name.title and line.shape != under.shape == next_one.shape:
+            found += [Heading(under.index, "chapter", sure=after.sure)] if heads(under) and under.weight else []
+    return found
 
 
 def _is_matter(line: Line) -> bool:
