@@ -18,21 +18,22 @@ def bring_next(request: Request) -> Response:
     """`POST /books/{book}/drafts/bring` with files and how; then to the split where it is not sure, else to Drafts."""
     book, posted = book_of(request), form(request)
     chosen, how = files(posted, "files"), _how(text(posted, "how", "next"))
-    return _bring(book, chosen, how)
+    return _bring(request, book, chosen, how)
 
 
 def bring_demonstration(request: Request) -> Response:
     """`POST /books/{book}/drafts/demonstration`: the demonstration book's own second draft."""
     book = book_of(request)
-    return _bring(book, wiring.next_of_demonstration(book), "next")
+    return _bring(request, book, wiring.next_of_demonstration(book), "next")
 
 
-def _bring(book: Book, chosen: Sequence[wiring.File], how: How) -> Response:
+def _bring(request: Request, book: Book, chosen: Sequence[wiring.File], how: How) -> Response:
     if not chosen:
         raise NotPossible("No file was chosen. Nothing was changed. Choose the files of the draft, and bring them in.")
     made = wiring.next_draft(book, chosen, how)
     draft = next(draft for draft in book.drafts() if draft.id == made)
     newest = book.drafts()[-1].id == made
+    request.app.state.comparing.beside_the_last(book)  # while she waits anyway: then the next page is there at once
     unsure = len(book.doubts(made)) if newest else 0
     asked = f" {many(unsure, 'place')} in its split {'is' if unsure == 1 else 'are'} not sure: look at them first."
     here = "split" if unsure else "drafts" if newest else f"drafts?old={draft.number}&new={draft.number + 1}"
