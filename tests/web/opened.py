@@ -11,6 +11,7 @@ from afterdraft import wiring
 from afterdraft.home import BooksFolder, Recents
 from afterdraft.platform import folders
 from afterdraft.web.app import build
+from afterdraft.web.asking import Asking
 from afterdraft.web.guard import cookie_name
 from afterdraft.web.registry import Registry
 from afterdraft.work.ports import Book
@@ -20,12 +21,12 @@ HOME = f"http://127.0.0.1:{PORT}"
 
 
 @contextmanager
-def opened(path: Path) -> Iterator[tuple[TestClient, Book]]:
+def opened(path: Path, *, asking: Asking | None = None) -> Iterator[tuple[TestClient, Book]]:
     """A client, and the book at `path`, which is closed at the end."""
     books = registry()
     book = books.open(path)
     try:
-        yield let_in(build(books, key=KEY, port=PORT, close=lambda: (), log="log")), book
+        yield let_in(build(books, key=KEY, port=PORT, close=lambda: (), log="log", asking=asking)), book
     finally:
         books.close_all()
 

@@ -1,0 +1,227 @@
+"""The Questions screen: seven at a time, passages side by side, answers that hold, checks turned down and off."""
+
+import re
+from collections.abc import Iterator
+from html import unescape
+from pathlib import Path
+from time import monotonic, sleep
+
+import pytest
+from starlette.testclient import TestClient
+
+from afterdraft.web.asking import Asking
+from afterdraft.web.differing import differing
+from afterdraft.work.mix_ink import mix_ink
+from afterdraft.work.ports import Book
+from tests.web.asked import found_here, low_boat
+from tests.web.opened import opened
+
+WAIT = 10.0  # seconds until a thread has surely done what it does in hundredths
+NONE_FOUND = "Nothing to ask"
+
+
+@pytest.fixture
+def shown(tmp_path: Path) -> Iterator[tuple[TestClient, Book]]:
+    with opened(low_boat(tmp_path), asking=Asking(find=found_here)) as (client, book):
+        yield client, book
+
+
+def page(shown: tuple[TestClient, Book], path: str = "") -> str:
+    """As it is when nothing is looked for any more."""
+    client, book = shown
+    address = f"/books/{book.id}/questions"
+    end = monotonic() + WAIT
+    while True:
+        answer = client.get(address + path)
+        assert answer.status_code == 200, answer.text
+        if "being looked over" not in answer.text and not client.get(f"{address}/state").json()["running"]:
+            return client.get(address + path).text
+        assert monotonic() < end
+        sleep(0.01)
+
+
+def asks(html: str) -> list[str]:
+    """The questions that wait for an answer."""
+    return [unescape(one) for one in re.findall(r'<h2 id="asks-[0-9a-f]+">(.*?)</h2>', html)]
+
+
+def fingerprints(html: str) -> list[str]:
+    return list(dict.fromkeys(re.findall(r'name="question" value="([0-9a-f]{64})"', html)))
+
+
+def do(shown: tuple[TestClient, Book], act: str, question: str, **more: str) -> str:
+    """Where it leads."""
+    client, book = shown
+    answer = client.post(
+        f"/books/{book.id}/questions", data={"do": act, "question": question, **more}, follow_redirects=False
+    )
+    assert answer.status_code == 303, answer.text
+    return answer.headers["location"]
+
+
+def test_seven_at_first_the_sharpest_first_and_no_total(shown: tuple[TestClient, Book]) -> None:
+    html = page(shown)
+    assert len(asks(html)) == 7
+    assert asks(html)[0].startswith("“The lamp over the lock swung…” and what follows")
+    main = html.partition('<main id="main"')[2].partition("</main>")[0]
+    assert not re.search(r"\b(?:9|nine) (?:questions|in all)|of 9|2 more", re.sub(r"<[^>]*>", " ", main))
+
+
+def test_a_passage_leads_to_its_place_and_says_where_it_is(shown: tuple[TestClient, Book]) -> None:
+    client, book = shown
+    html = page(shown)
+    links = re.findall(r'<a href="(/books/[^"]*/scenes/(\w+)#p(\d+))" class="passage-scene">', html)
+    codes = [one.code for one in book.division(book.drafts()[0].id).scenes]
+    assert {code for _, code, _ in links} <= set(codes)
+    path, _, paragraph = links[0]
+    assert f'id="p{paragraph}"' in client.get(path.partition("#")[0]).text
+    assert "Chapter 1" in html
+
+
+def test_what_stands_is_not_asked_again_and_is_found_among_the_answers(shown: tuple[TestClient, Book]) -> None:
+    first = fingerprints(page(shown))[0]
+    do(shown, "stand", first, why="Two lamps.")
+    assert first not in fingerprints(page(shown))
+    answered = page(shown, "/answered")
+    assert "Two lamps." in answered
+    assert "words are not in this draft" not in answered
+    do(shown, "again", first)
+    assert fingerprints(page(shown))[0] == first
+
+
+def test_the_seven_stay_together_until_they_are_answered_then_come_the_next(shown: tuple[TestClient, Book]) -> None:
+    html = page(shown)
+    these = re.search(r"\?these=([0-9a-f,]+)", html)
+    assert these
+    query = f"?these={these[1]}"
+    for left, one in zip(range(6, -1, -1), fingerprints(html), strict=True):
+        do(shown, "stand", one)
+        html = page(shown, query)
+        assert len(asks(html)) == left
+        assert html.count('class="question answered"') == 7 - left
+        assert ("The next 2" in html) == (left == 0)
+    last = fingerprints(page(shown))
+    assert len(last) == 2
+    for one in last:
+        do(shown, "stand", one)
+    assert "Every question is answered" in page(shown)
+
+
+def test_those_left_for_now_make_room_for_others(shown: tuple[TestClient, Book]) -> None:
+    html = page(shown)
+    link = re.search(r'href="[^"]*/questions(\?past=[^"]*)"', html)
+    assert link
+    others = page(shown, link[1])
+    assert len(asks(others)) == 2
+    assert not set(asks(others)) & set(asks(html))
+    assert len(asks(page(shown))) == 7  # they wait
+
+
+def test_a_note_in_an_ink_lies_on_the_passages(shown: tuple[TestClient, Book]) -> None:
+    client, book = shown
+    ink = mix_ink(book, "Continuity")
+    first = fingerprints(page(shown))[0]
+    do(shown, "note", first, ink=ink)
+    (note,) = book.notes()
+    assert note.ink == ink
+    assert len(note.anchors) == 2
+    assert f"#note-{note.id}" in page(shown, "/answered")
+    scene = next(one.code for one in book.division(book.drafts()[0].id).scenes if one.id == note.scene)
+    assert 'class="noted"' in client.get(f"/books/{book.id}/scenes/{scene}").text
+
+
+def test_a_change_has_the_scenes_as_places(shown: tuple[TestClient, Book]) -> None:
+    _, book = shown
+    first = fingerprints(page(shown))[0]
+    do(shown, "plan", first)
+    (change,) = book.changes()
+    assert len(change.places) == 2
+    assert f"plan#c-{change.id}" in page(shown, "/answered")
+
+
+def test_a_check_is_turned_off_and_on_in_this_book(shown: tuple[TestClient, Book]) -> None:
+    client, book = shown
+    page(shown)
+    for turned, count in (("off", 2), ("on", 7)):
+        answer = client.post(
+            f"/books/{book.id}/questions/checks",
+            data={"check": "placeholder", "turned": turned},
+            follow_redirects=False,
+        )
+        assert answer.status_code == 303
+        assert len(asks(page(shown))) == count
+    html = page(shown, "/checks")
+    assert html.count('aria-pressed="true"') == html.count('class="how-found"')
+    assert "What it cannot see" in html
+
+
+@pytest.mark.parametrize(
+    ("path", "data", "status"),
+    [
+        ("", {"do": "stand", "question": "0" * 64}, 404),
+        ("", {"do": "note", "question": ""}, 404),
+        ("", {"do": "again", "question": "0" * 64}, 404),
+        ("", {"do": "sing", "question": "0" * 64}, 422),
+        ("/checks", {"check": "no such", "turned": "off"}, 404),
+        ("/checks", {"check": "trait", "turned": "up"}, 422),
+    ],
+)
+def test_what_is_not_there_is_refused_in_words(
+    shown: tuple[TestClient, Book], path: str, data: dict[str, str], status: int
+) -> None:
+    client, book = shown
+    answer = client.post(f"/books/{book.id}/questions{path}", data=data)
+    assert answer.status_code == status
+    assert book.answers() == ()
+
+
+@pytest.mark.parametrize("these", ["zzz", "0,1,2", "," * 50, "'\"<b>"])
+def test_an_address_of_questions_that_are_gone_shows_those_that_wait(
+    shown: tuple[TestClient, Book], these: str
+) -> None:
+    page(shown)
+    assert len(asks(page(shown, f"?these={these}&past={these}"))) == 7
+
+
+def test_a_mark_in_the_margin_where_a_question_rests(shown: tuple[TestClient, Book]) -> None:
+    client, book = shown
+    scenes = book.division(book.drafts()[0].id).scenes
+    before = client.get(f"/books/{book.id}/scenes/{scenes[0].code}").text
+    assert "asked-here" not in before  # Scenes begin no asking of their own while nothing is read
+    page(shown)
+    here = client.get(f"/books/{book.id}/scenes/{scenes[1].code}").text
+    assert here.count('<details class="asked-here">') == 1
+    assert "A question is asked here" in here
+    question = fingerprints(here)[0]
+    do(shown, "stand", question)
+    page(shown)
+    assert "asked-here" not in client.get(f"/books/{book.id}/scenes/{scenes[1].code}").text
+
+
+def test_what_waits_for_reading_is_said(shown: tuple[TestClient, Book]) -> None:
+    assert "is asked when the draft is read to its end" in page(shown)
+
+
+def test_tables_wait_for_reading_too(shown: tuple[TestClient, Book]) -> None:
+    assert "none are there yet" in page(shown, "/shown")
+
+
+@pytest.mark.parametrize(
+    ("passages", "asks", "marked"),
+    [
+        (
+            ("He had eyes so dark that she saw nothing.", "A light blue, with red rims."),
+            "He has dark eyes and blue ones.",
+            [["eyes", "dark"], ["blue"]],
+        ),
+        (("the lamp swung twice", "the lamp swung once"), "Which?", [["twice"], ["once"]]),
+        (("all the same words", "all the same words"), "Where shall they stay?", [[], []]),
+        (("Then Mr TK came.",), "“TK” stands there. What is to stand there?", [["TK"]]),
+        (("TK",), "“TK” stands there.", [[]]),
+        ((), "Nothing follows.", []),
+        (("four", "", "three"), "four or three", [["four"], [], ["three"]]),
+    ],
+)
+def test_words_that_tell_passages_apart(passages: tuple[str, ...], asks: str, marked: list[list[str]]) -> None:
+    found = differing(passages, asks)
+    assert [[text[slice(*place)] for place in some] for text, some in zip(passages, found, strict=True)] == marked
