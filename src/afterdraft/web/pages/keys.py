@@ -91,6 +91,7 @@ GROUPS = (
             ("u", "It is not reached yet, in a part-way draft"),
             ("l", "Say in which scene it lives on"),
             ("o", "Say otherwise of the scene on this line"),
+            ("] [", "Side by side: what comes after, what comes before (j, k: the next change, the one before)"),
         ),
     ),
     (

@@ -1,6 +1,7 @@
 // Lists by keys: j and k along the lines in sight, o opens or shuts. In the split m joins; y takes a suggestion, x does
-// not. Of a fate: y as found, x cut, u not reached yet, l to the box that says where it lives on. On a question: a a note
-// of it, in the ink of a number, v a change, y it stands, e to the box that says why, x how it is found.
+// not. Of a fate: y as found, x cut, u not reached yet, l to the box that says where it lives on; side by side the lines
+// are the changes. On a question: a a note of it, in the ink of a number, v a change, y it stands, e to the box that says
+// why, x how it is found.
 export function rows() {
   if (!document.querySelector("[data-rows]")) return;
   const units = () => [...document.querySelectorAll("[data-rows] [data-unit]")].filter((unit) => unit.checkVisibility());
