@@ -25,6 +25,7 @@ def tags(facts: SceneFacts) -> list[str | None]:
         ("“Go?” Ada said nothing.", [None]),
         ("“Go,” said her mother.", ["her mother"]),
         ("“Go!” cried Ada. Pike nodded and said: “No.”", ["ada", "pike"]),
+        ("“Go!” cried Pike, and Ada howled, “No!”", ["pike", "ada"]),
     ],
 )
 def test_the_words_beside_speech_name_its_speaker(text: str, expected: list[str | None]) -> None:
@@ -71,3 +72,17 @@ def test_facts_come_back_as_they_were_kept() -> None:
 def test_the_key_changes_with_words_and_model_and_with_nothing_else() -> None:
     assert key(["a", "b"], model="m") == key(["a", "b"], model="m")
     assert len({key(["a", "b"], model="m"), key(["ab"], model="m"), key(["a", "b"], model="n")}) == 3
+
+
+@pytest.mark.parametrize(
+    ("before", "text", "expected"),
+    [
+        ("After a while Ada spoke.", "“Go.”", "ada"),
+        ("Ada rose and said", "“Go.”", "ada"),  # no stop: the words follow
+        ("Ada turned, and then Ada said:", "“Go,” she said, “or stay.”", "ada"),  # by name, not by pronoun
+        ("Ada made no answer.", "“Go.”", None),
+        ("Ada sat.", "“Go.”", None),
+    ],
+)
+def test_a_paragraph_may_lead_up_to_the_next(before: str, text: str, expected: str | None) -> None:
+    assert tags(scene(before, text))[0] == expected

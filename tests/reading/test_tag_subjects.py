@@ -5,7 +5,7 @@ import pytest
 from afterdraft.reading.analysed import Analysed
 from afterdraft.reading.grammar import grammar
 from afterdraft.reading.mentions import mentions
-from afterdraft.reading.tag_subjects import denied, subject, told
+from afterdraft.reading.tag_subjects import aside, denied, subject, told
 
 Word = tuple[str, str, str, int]
 
@@ -86,7 +86,36 @@ def test_a_voice_is_its_owners(words: tuple[Word, ...]) -> None:
     assert who(0, *words) == "ada lamb"
 
 
+def test_who_says_in_a_clause_of_its_own_is_whom_it_describes() -> None:  # she saw Pike , who said
+    assert (
+        who(
+            5,
+            ("she", "PRON", "nsubj", 1),
+            ("saw", "VERB", "ROOT", 1),
+            ("Pike", "PROPN", "dobj", 1),
+            (",", "PUNCT", "punct", 2),
+            ("who", "PRON", "nsubj", 5),
+            ("said", "VERB", "relcl", 2),
+        )
+        == "pike"
+    )
+
+
 def test_a_verb_may_say_that_nothing_is_said() -> None:
     silent = parsed(("Ada", "PROPN", "nsubj", 1), ("said", "VERB", "ROOT", 1), ("nothing", "PRON", "dobj", 1))
     speaking = parsed(("Ada", "PROPN", "nsubj", 1), ("said", "VERB", "ROOT", 1), ("so", "ADV", "advmod", 1))
-    assert [denied(told(grammar(one, ()), ()), 1) for one in (silent, speaking)] == [True, False]
+    beginning = parsed(("Ada", "PROPN", "nsubj", 1), ("began", "VERB", "ROOT", 1), ("to", "PART", "aux", 1))
+    assert [denied(told(grammar(one, ()), ()), 1) for one in (silent, speaking, beginning)] == [True, False, True]
+
+
+def test_a_clause_that_only_accompanies_another_is_an_aside() -> None:  # cried Ada , as he finished
+    words = parsed(
+        ("cried", "VERB", "ROOT", 0),
+        ("Ada", "PROPN", "nsubj", 0),
+        (",", "PUNCT", "punct", 0),
+        ("as", "SCONJ", "mark", 5),
+        ("he", "PRON", "nsubj", 5),
+        ("finished", "VERB", "advcl", 0),
+    )
+    within = told(grammar(words, ()), mentions(words, 0, ()))
+    assert [aside(within, verb) for verb in (0, 5)] == [False, True]

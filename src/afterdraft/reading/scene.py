@@ -20,7 +20,7 @@ from afterdraft.reading.times import times
 from afterdraft.reading.trait import Trait
 from afterdraft.reading.traits import traits
 
-RECIPE = 11  # part of every cache key: a change of what is read off a scene counts it up
+RECIPE = 12  # part of every cache key: a change of what is read off a scene counts it up
 
 
 def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
@@ -33,7 +33,7 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
     described: list[Trait] = []
     when: list[Time] = []
     where: list[Place] = []
-    leading: tags.Tag | None = None  # from the paragraph before, where that ends in a colon
+    leading: tuple[tags.Tag, Mention] | None = None  # from the paragraph before, where that leads up to this one
     for number, paragraph in enumerate(paragraphs):
         spoken = stretches.get(number, [])
         spans = [(one.start, one.end) for one in spoken]
@@ -63,40 +63,59 @@ def _by_paragraph(stretches: Iterable[Stretch]) -> dict[int, list[Stretch]]:
     return {number: list(group) for number, group in groupby(stretches, key=lambda one: one.paragraph)}
 
 
-def _quotes(within: tag_subjects.Told, spoken: Sequence[Stretch], base: int, leading: tags.Tag | None) -> list[Quote]:
-    """Each stretch with its tag: what follows it first, then what leads up to it."""
-    made = []
-    paragraph = within.grammar.of
+def _quotes(
+    within: tag_subjects.Told, spoken: Sequence[Stretch], base: int, leading: tuple[tags.Tag, Mention] | None
+) -> list[Quote]:
+    """Each stretch with its tag."""
+    text = within.grammar.of.text
+    made: list[Quote] = []
+    last: tags.Tag | None = None  # behind the stretch before, where the sentence goes on to this one
     for place, one in enumerate(spoken):
         begin = spoken[place - 1].end if place else 0
-        end = spoken[place + 1].start if place + 1 < len(spoken) else len(paragraph.text)
+        end = spoken[place + 1].start if place + 1 < len(spoken) else len(text)
         behind = tags.after(within, one.end, end)
-        ahead = tags.before(within, begin, one.start) if not (behind and behind.plain) else None
-        tag = ahead if ahead and (ahead.plain or not behind) else behind
-        if tag:
-            tag = tags.Tag(base + tag.mention, tag.plain)
-        elif leading and not place and not paragraph.text[: one.start - 1].strip():
-            tag = leading
-        words = count(paragraph.text[one.start : one.end])
-        made.append(
-            Quote(
-                one.paragraph,
-                one.start,
-                one.end,
-                one.goes_on,
-                words,
-                tag.mention if tag else None,
-                bool(tag and tag.plain),
-            )
-        )
+        tag = _tag(within, begin, one.start, behind, last)
+        last = behind if behind and behind.plain and tags.run_on(text, one.end, end) else None
+        number = base + tag.mention if tag else None
+        plain = bool(tag and tag.plain)
+        if leading and not place and not text[: one.start - 1].strip() and _leads(leading, tag, within.mentions):
+            number, plain = leading[0].mention, leading[0].plain
+        words = count(text[one.start : one.end])
+        made.append(Quote(one.paragraph, one.start, one.end, one.goes_on, words, number, plain))
     return made
 
 
-def _leading(parsed: Grammar, spoken: Sequence[Stretch], here: Sequence[Mention], base: int) -> tags.Tag | None:
-    """A paragraph that ends in a colon, a comma or no stop at all leads up to the next."""
-    told = parsed.of.text.rstrip()
+def _tag(
+    within: tag_subjects.Told, begin: int, start: int, behind: tags.Tag | None, last: tags.Tag | None
+) -> tags.Tag | None:
+    """What follows a stretch first, then what leads up to it; where a sentence goes on to it, what stands there."""
+    if behind and behind.plain and not last:
+        return behind
+    ahead = tags.before(within, begin, start)
+    if last:
+        return ahead if ahead and ahead.plain else last
+    return ahead if ahead and (ahead.plain or not behind) else behind
+
+
+def _leads(leading: tuple[tags.Tag, Mention], tag: tags.Tag | None, here: Sequence[Mention]) -> bool:
+    """Whether the paragraph before tells who speaks: where nothing else does, or by name where it is a pronoun."""
+    told, mention = leading
+    if not tag or (told.plain and not tag.plain):
+        return True
+    return told.plain and mention.kind == "name" and here[tag.mention].kind == "pronoun"
+
+
+def _leading(
+    parsed: Grammar, spoken: Sequence[Stretch], here: Sequence[Mention], base: int
+) -> tuple[tags.Tag, Mention] | None:
+    """A paragraph that ends in a colon, a comma or no stop at all, or says that somebody speaks, leads to the next."""
+    text = parsed.of.text.rstrip()
     begin = spoken[-1].end if spoken else 0
-    if not told or not (told.endswith((":", ",", ":—", ":--", ",—")) or told[-1].isalpha()):
+    if not text:
         return None
-    tag = tags.before(tag_subjects.told(parsed, here), begin, len(parsed.of.text))
-    return tags.Tag(base + tag.mention, tag.plain) if tag else None
+    within = tag_subjects.told(parsed, here)
+    if text.endswith((":", ",", ":—", ":--", ",—")) or text[-1].isalpha():
+        tag = tags.before(within, begin, len(parsed.of.text))
+    else:
+        tag = None if spoken else tags.leading(within, begin)
+    return (tags.Tag(base + tag.mention, tag.plain), here[tag.mention]) if tag else None

@@ -43,3 +43,9 @@ _BY_A_NOD = words_of(
     """
 )
 ANSWERING = (SPEECH | RARER | _BY_A_NOD) - _THOUGHT  # by which somebody takes a turn of talk
+OPENING = words_of(
+    """
+    spoke answered replied began repeated continued resumed exclaimed cried interrupted interposed responded
+    protested explained
+    """
+)  # that somebody speaks, said by itself: the words follow

@@ -14,8 +14,11 @@ _OF = frozenset({"prep"})
 _OBJECT = frozenset({"pobj"})
 _SHARING = frozenset({"conj", "xcomp", "advcl"})  # verbs whose subject is that of the verb they hang on
 _FAR = 4  # heads above a verb that are looked at
+_WHO = words_of("who which that")
 _OBJECTS = words_of("him her his me my them their us our")  # subjects only before a verb: 'she heard him say'
 _VOICES = words_of("voice voices tone tones lips reply answer cry words inquiry question remark view comment response")
+_TO = frozenset({"to"})
+_BEGINNING = words_of("began begin begins continued continue proceeded went threatened promised")
 NOT = words_of("not n't never nothing no didn't couldn't neither nor")
 
 
@@ -43,6 +46,8 @@ def subject(within: Told, verb: int) -> int | None:
     of = within.grammar.of
     for _ in range(_FAR):
         for child in within.grammar.on(verb, _SUBJECT):
+            if within.grammar.small[child] in _WHO and of.deps[verb] == "relcl":
+                return _outside(within, _meant(within, of.heads[verb]))
             wrong = child > verb and within.grammar.small[child] in _OBJECTS
             return None if wrong else _outside(within, _meant(within, child))
         if of.deps[verb] not in _SHARING or of.heads[verb] == verb or of.pos[of.heads[verb]] not in VERBAL:
@@ -51,9 +56,16 @@ def subject(within: Told, verb: int) -> int | None:
     return None
 
 
+def aside(within: Told, verb: int) -> bool:
+    """Whether the verb stands in a clause that only accompanies another, with its own subject: 'as he finished'."""
+    return within.grammar.of.deps[verb] == "advcl" and bool(within.grammar.on(verb, _SUBJECT))
+
+
 def denied(within: Told, verb: int) -> bool:
-    """Whether the verb says that nothing is said: 'made no answer', 'did not reply'."""
+    """Whether the verb says that nothing is said: 'made no answer', 'did not reply', 'began to think'."""
     parsed = within.grammar
+    if parsed.small[verb] in _BEGINNING and parsed.followed(verb, _TO):
+        return True
     return parsed.followed(verb, NOT) or any(parsed.small[child] in NOT for child in parsed.children[verb])
 
 

@@ -11,13 +11,14 @@ from dataclasses import dataclass
 from afterdraft.reading import lexicon, speech_words
 from afterdraft.reading.analysed import Analysed
 from afterdraft.reading.lexicon import words_of
-from afterdraft.reading.tag_subjects import Told, denied, subject
+from afterdraft.reading.tag_subjects import Told, aside, denied, subject
 
 CLAUSE_END = re.compile(r"[.;!?]")
 MARKS = "“”‘’\"'«»„"
 INVERTED = 4  # characters' worth of small words apart that a verb and its speaker may stand: 'said old Mr. X'
 ADVERBS = 1  # words between a speaker and a rarer verb: 'she softly jerked'
 ADJOINING = 2  # words between a speaker and a verb of speech where a sentence of its own follows the words
+SHORT = 14  # words of a sentence that says no more than that somebody speaks
 LONG_CLAUSE = 160  # characters beyond which a verb has little to do with the words beside the quotation
 OBJECTS = words_of(
     """
@@ -63,7 +64,8 @@ def before(within: Told, start: int, end: int) -> Tag | None:
         return None
     begin = start + max((match.end() for match in _stops(told)), default=0)
     inside = _speakers(within, begin, end)
-    if verbs := _verbs(of, begin, end):
+    said = _verbs(of, begin, end, lexicon.SPEECH | speech_words.RARER)
+    if verbs := [verb for verb in said if not aside(within, verb)]:
         known = subject(within, verbs[-1])
         if known is not None and begin <= within.mentions[known].start < end:
             return Tag(known, plain=True)
@@ -74,6 +76,25 @@ def before(within: Told, start: int, end: int) -> Tag | None:
         return Tag(inside[0], plain=True) if inside else None
     if told[-1] in ":,—-" and (subjects := [place for place in inside if within.mentions[place].subject]):
         return Tag(subjects[0], plain=told[-1] == ":")
+    return None
+
+
+def run_on(text: str, start: int, end: int) -> bool:
+    """Whether the words between two stretches of speech belong to both: '“Go,” said Ada, “or stay.”'"""
+    return bool(text[start:end].strip(MARKS + " ")) and _clause_end(text, start, end) == end
+
+
+def leading(within: Told, start: int) -> Tag | None:
+    """Who is told to speak by the last sentence of a paragraph from `start` on: 'After a while Ada spoke.'"""
+    of = within.grammar.of
+    told = of.text[start:].rstrip()
+    begin = start + max((match.end() for match in _stops(told[:-1] + " ")), default=0)
+    if not told.endswith(".") or len(of.text[begin:].split()) > SHORT:
+        return None
+    for verb in reversed(_verbs(of, begin, len(of.text), speech_words.OPENING)):
+        known = subject(within, verb)
+        if known is not None and within.mentions[known].start >= begin and not denied(within, verb):
+            return Tag(known, plain=False)
     return None
 
 
