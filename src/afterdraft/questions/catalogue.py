@@ -2,11 +2,13 @@
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.each import (
+    ages,
     backstory,
     carried,
     dates_in_order,
     dead,
     intervals,
+    kin_names,
     late,
     left_over,
     letters,
@@ -29,6 +31,7 @@ from afterdraft.questions.each import (
     thread_silent,
     traits,
     twice,
+    two_places,
     viewpoint,
     weekdays,
     years,
@@ -41,6 +44,9 @@ CHECKS: tuple[Check, ...] = (
     letters.CHECK,
     intervals.CHECK,
     traits.CHECK,
+    ages.CHECK,
+    kin_names.CHECK,
+    two_places.CHECK,
     dead.CHECK,
     promised.CHECK,
     spelled_two_ways.CHECK,

@@ -56,9 +56,30 @@ def _interval(one: Finding, titles: Sequence[str]) -> str:
     )
 
 
+def _age(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
+    return f"{words['name']} is {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
+
+
+def _relation(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
+    who = f"The {words['relation']} of {words['name']}"
+    return f"{who} is {words['first']} in {first} and {words['other']} in {other}. Which name is meant?"
+
+
+def _two_places(one: Finding, titles: Sequence[str]) -> str:
+    first, other = (scene(titles, number) for number in dict.fromkeys(span.scene for span in one.evidence))
+    return f"{one.words['name']} is in {first} and, at the same hour of the same day, in {other}. Where is it meant?"
+
+
 CONTINUITY: Mapping[str, Say] = {
     "weekday": _weekday,
     "trait": _trait,
+    "age": _age,
+    "relation": _relation,
+    "two places": _two_places,
     "interval": _interval,
     "year": _year,
     "letter": _letter,

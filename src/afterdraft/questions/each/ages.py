@@ -1,0 +1,94 @@
+"""Ages of one person that do not fit the time between."""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterator
+from itertools import combinations
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.whole.traits import PersonTrait
+
+SURE = 0.75  # of whose age it is
+NAMED = 0.9  # of one of the two: it is told with the name
+YEAR = 365.25  # days
+_THEN = re.compile(
+    r"\b(?:when|since|until|till|at|by|before|after|had been|would be|will be|shall be|like|as if|as though|look\w*"
+    r"|seem\w*|appear\w*|might|may|must|not|wasn[’']t|isn[’']t|nearly|almost|over|under|about|than|if|for|once|ago"
+    r"|passed for|taken for)\b[^.;]*$",
+    re.IGNORECASE,
+)
+_PASS = re.compile(
+    r"\byears? (?:later|after\w*|passed|pass|went|go by|gone|rolled|had (?:passed|gone)|have (?:passed|gone))\b"
+    r"|\b(?:after|in) (?:\w+ )?(?:\w+ )?years\b|\b(?:next|following) year\b",
+    re.IGNORECASE,
+)
+EVER = 200  # years: as many as pass where the telling only says that they do
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    by: defaultdict[str, list[PersonTrait]] = defaultdict(list)
+    for one in seen.traits:
+        if one.trait == "age" and one.sure >= SURE and one.value.isdecimal() and _is_now(seen, one):
+            by[one.person].append(one)
+    for person, said in by.items():
+        for one, other in combinations(said, 2):
+            if one.scene == other.scene or max(one.sure, other.sure) < NAMED:
+                continue  # a scene that goes back says so in many ways
+            if not _fits(one, other, between := _years(seen, one, other)):
+                yield _finding(seen, person, one, other, between)
+                break
+
+
+def _is_now(seen: Seen, one: PersonTrait) -> bool:
+    """Whether it is said of the time that is told, and for certain."""
+    text = seen.texts[one.scene][one.paragraph]
+    begins, _ = sentence(text, one.start, one.end)
+    return not _THEN.search(text[begins : one.start]) and not seen.story.scenes[one.scene].flashback
+
+
+def _years(seen: Seen, one: PersonTrait, other: PersonTrait) -> tuple[int, int]:
+    """Fewest and most whole years that the one is older by the time of the other."""
+    first, second = (seen.story.scenes[each.scene].days for each in (one, other))
+    if None not in (*first, *second):
+        least, most = (second[0] or 0) - (first[1] or 0), (second[1] or 0) - (first[0] or 0)
+        return max(0, int(least / YEAR)), int(most / YEAR) + 1
+    told = [text for number in range(one.scene, other.scene + 1) for text in seen.texts[number]]
+    return 0, EVER if any(_PASS.search(text) for text in told) else 1
+
+
+def _fits(one: PersonTrait, other: PersonTrait, between: tuple[int, int]) -> bool:
+    return between[0] <= int(other.value) - int(one.value) <= between[1]
+
+
+def _finding(seen: Seen, person: str, one: PersonTrait, other: PersonTrait, between: tuple[int, int]) -> Finding:
+    name = seen.name(person)
+    return Finding(
+        evidence=(_span(seen, one), _span(seen, other)),
+        strength=0.85 if int(other.value) < int(one.value) else 0.75,
+        subject=f"age of {name.lower()}",
+        words={"name": name, "first": one.value, "other": other.value},
+        numbers={"least": between[0], "most": between[1]},
+        people=(person,),
+    )
+
+
+def _span(seen: Seen, one: PersonTrait) -> Span:
+    start, end = sentence(seen.texts[one.scene][one.paragraph], one.start, one.end)
+    return seen.span(one.scene, one.paragraph, start, end)
+
+
+CHECK = Check(
+    id="age",
+    name="Ages that do not fit",
+    family="continuity",
+    looks_at="Two ages of one person that are further apart than the story time between them, or run back.",
+    method="Ages whose owner is surer than three in four, said of the time that is told and without ‘about’. Years "
+    "between come from story time; where that is not known, and nothing between speaks of years, a year at "
+    "most is taken to pass.",
+    blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name. Ages against years of birth.",
+    reads=("words", "cast", "time"),
+    find=find,
+)
