@@ -9,6 +9,7 @@ from bench.comparison import section as comparison
 from bench.measures import section as measures
 from bench.reading import section as reading
 from bench.report import Section, rewrite, shown, write
+from bench.slips import section as slips
 from bench.speed import section as speed
 from bench.structure import section as structure
 from bench.time import section as story_times
@@ -22,6 +23,7 @@ SECTIONS: Mapping[str, Callable[..., Section]] = {
     "time": story_times.measure,
     "unmarked": unmarked.measure,
     "comparison": comparison.measure,
+    "slips": slips.measure,
     "ten-drafts": ten_drafts.measure,
     "speed": speed.measure,
     "laden": laden.measure,

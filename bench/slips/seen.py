@@ -1,0 +1,43 @@
+"""Books and novels as checks look at them; facts of scenes are kept on disk between runs.
+
+The folder is outside the repository (`AFTERDRAFT_BENCH_KEPT`, else the system's temporary folder): it holds texts of
+the corpus.
+"""
+
+import gzip
+from collections.abc import Iterator, Sequence
+
+from afterdraft import wiring
+from afterdraft.engine.pipeline import MODEL
+from afterdraft.engine.reader import read_scenes
+from afterdraft.manuscript.naming import shortened
+from afterdraft.questions.of_draft import seen_of
+from afterdraft.questions.seen import Seen
+from afterdraft.reading.facts import SceneFacts
+from afterdraft.reading.keeping import key, packed, unpacked
+from bench.corpus import Novel
+from bench.reading.kept import FOLDER
+from bench.slips.books import Book
+
+
+def of_book(book: Book) -> Seen:
+    """Divided by the program, as a writer's file would be."""
+    return seen_of(wiring.read([(f"{book.file.split('/')[0]}.txt", book.text())]), facts)
+
+
+def of_novel(novel: Novel) -> Seen:
+    """With its true divisions."""
+    scenes = tuple(scene for chapter in novel.chapters for scene in chapter.scenes if scene)
+    titles = tuple(shortened(scene[0]) for scene in scenes)
+    return Seen(texts=scenes, facts=tuple(facts(scenes)), titles=titles)
+
+
+def facts(scenes: Sequence[Sequence[str]]) -> Iterator[SceneFacts]:
+    """One value a scene, in order, from the folder where it has them."""
+    for paragraphs in scenes:
+        path = FOLDER / f"facts-{key(paragraphs, model=MODEL)}.json.gz"
+        if not path.exists():
+            path.parent.mkdir(parents=True, exist_ok=True)
+            (one,) = read_scenes([paragraphs])
+            path.write_bytes(gzip.compress(packed(one).encode(), compresslevel=2))
+        yield unpacked(gzip.decompress(path.read_bytes()).decode())
