@@ -26,6 +26,7 @@ TITLES = (
     "Nobody Came",
     "In Which a Man Comes about the Eels and Goes Away Again without Them",
 )
+Screens = Sequence[tuple[str, Callable[[Page], object]]]  # a name, and how to come there
 TEXT = Path(__file__).parents[1] / "demo" / "first"  # its paragraphs fill the other two books
 
 
@@ -55,16 +56,30 @@ def _demonstration(browser: Browser, server: Server, folder: Path) -> None:
         page.get_by_role("button", name="Open the demonstration book").click()
         page.wait_for_url("**/scenes/*")
         book = page.url.partition("/scenes")[0]
-        while page.evaluate("async (url) => (await (await fetch(url)).json()).state", f"{book}/read") != "done":
-            page.wait_for_timeout(500)
+        _until_read(page, book)
+    _in_every_look(browser, server, folder, _screens(book))
+    with _window(browser, server, "light") as page:
+        page.goto(f"{book}/drafts")
+        page.get_by_role("button", name="Bring in the demonstration’s second draft").click()
+        page.get_by_text("Draft 2 is in").wait_for()
+        _until_read(page, book)
+    _in_every_look(browser, server, folder, _screens_of_two_drafts(book))
+
+
+def _until_read(page: Page, book: str) -> None:
+    while page.evaluate("async (url) => (await (await fetch(url)).json()).state", f"{book}/read") != "done":
+        page.wait_for_timeout(500)
+
+
+def _in_every_look(browser: Browser, server: Server, folder: Path, screens: Screens) -> None:
     for look, size in (("light", WIDE), ("dark", WIDE), ("narrow", NARROW)):
         with _window(browser, server, look, size) as page:
-            for name, show in _screens(book):
+            for name, show in screens:
                 show(page)
                 _take(page, folder / f"{name}-{look}.png")
 
 
-def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
+def _screens(book: str) -> Screens:
     return (
         ("books", lambda page: page.goto(f"{book.partition('/books')[0]}/")),
         ("split", lambda page: page.goto(f"{book}/split")),
@@ -85,6 +100,7 @@ def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
         ("runs", lambda page: _runs(page, book)),
         ("notes", lambda page: page.goto(f"{book}/notes")),
         ("plan", lambda page: page.goto(f"{book}/plan")),
+        ("drafts-one", lambda page: page.goto(f"{book}/drafts")),
         ("table", lambda page: page.goto(f"{book}/table")),
         ("noted", lambda page: _noted(page, book)),
         ("note-loose", lambda page: page.get_by_role("link", name="Note", exact=True).click()),
@@ -93,6 +109,24 @@ def _screens(book: str) -> Sequence[tuple[str, Callable[[Page], object]]]:
         ("keys", lambda page: page.goto(f"{book.partition('/books')[0]}/keys")),
         ("trouble", lambda page: page.goto(f"{book}/scenes/Z22")),
     )
+
+
+def _screens_of_two_drafts(book: str) -> Screens:
+    return (
+        ("drafts", lambda page: page.goto(f"{book}/drafts")),
+        ("drafts-picture", lambda page: page.locator(".ribbons").evaluate("e => e.scrollIntoView({ block: 'start' })")),
+        ("drafts-chapters", lambda page: page.goto(f"{book}/drafts?by=chapters")),
+        ("drafts-book", lambda page: page.goto(f"{book}/drafts?by=book")),
+        ("side", lambda page: _first_change(page, book)),
+        ("outline-then", lambda page: page.goto(f"{book}/drafts/1")),
+        ("scene-then", lambda page: page.locator(".outline-chapter a.code").nth(8).click()),
+    )
+
+
+def _first_change(page: Page, book: str) -> None:
+    """Both texts of the first scene that changed, where they first differ."""
+    page.goto(f"{book}/drafts/side")
+    page.locator(".beside .changed").first.evaluate("e => e.scrollIntoView({ block: 'center' })")
 
 
 def _noted(page: Page, book: str) -> None:
