@@ -9,12 +9,14 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, precondition, rule
 
 from afterdraft.desk.anchor import Passage
+from afterdraft.desk.answer import TURNS, Turned
 from afterdraft.desk.card import CARD_FIELDS, CardField
 from afterdraft.desk.cast import PRESENCES, Presence
 from afterdraft.desk.lines import DOES, Does
 from afterdraft.desk.note import About
 from afterdraft.errors import EditRefused
 from afterdraft.manuscript.division import Scene
+from afterdraft.questions.question import Question, Span
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
 from afterdraft.work.carry import carry
@@ -22,12 +24,14 @@ from afterdraft.work.found import Found
 from afterdraft.work.guard_passage import guard_passage, let_go
 from afterdraft.work.join_known import join_known
 from afterdraft.work.join_scenes import join_scenes
+from afterdraft.work.let_stand import let_stand
 from afterdraft.work.link_scenes import link_scenes
 from afterdraft.work.make_chapter import make_chapter, unmake_chapter
 from afterdraft.work.mark_matter import mark_matter, unmark_matter
 from afterdraft.work.mark_point import mark_point
 from afterdraft.work.mark_presence import mark_presence
 from afterdraft.work.mix_ink import mix_ink, remove_ink
+from afterdraft.work.note_question import note_question
 from afterdraft.work.put_in_strand import put_in_strand
 from afterdraft.work.refuse_name import refuse_name
 from afterdraft.work.remove_line import remove_line
@@ -36,6 +40,8 @@ from afterdraft.work.say_present import say_present
 from afterdraft.work.say_speaker import say_speaker
 from afterdraft.work.set_scene_time import set_scene_time
 from afterdraft.work.split_scene import split_scene
+from afterdraft.work.take_answer_back import take_answer_back
+from afterdraft.work.turn_check import turn_check
 from afterdraft.work.write_field import write_field
 from afterdraft.work.write_note import write_note, write_note_on_passage
 from tests.store import sample
@@ -138,6 +144,21 @@ class AnyOrder(RuleBasedStateMachine):
         scene = self.scene(which)
         passages = () if whole else (Passage(scene.at, 0, 2), Passage(scene.at + 1, 0, 3))
         self.try_to(mark_point, self.book, "setup", name, does, scenes=[scene.id], passages=passages)
+
+    @rule(about=st.sampled_from("PQ"), noted=st.booleans(), turned=st.sampled_from(TURNS))
+    def answer(self, about: str, noted: bool, turned: Turned) -> None:
+        question = Question("trait", f"Is {about} meant?", (0,), (), 0.5, {}, (Span(0, 0, 0, 1, "T"),), about)
+        if noted:
+            self.try_to(note_question, self.book, self.draft, question)
+        else:
+            self.try_to(let_stand, self.book, question, why=turned)
+        self.try_to(turn_check, self.book, "trait", turned)
+
+    @precondition(lambda self: self.book.answers())
+    @rule(which=st.integers(0, 9))
+    def ask_again(self, which: int) -> None:
+        answers = self.book.answers()
+        self.try_to(take_answer_back, self.book, answers[which % len(answers)].fingerprint)
 
     @rule(which=st.integers(0, 9), who=st.sampled_from("PQ"), how=st.sampled_from(PRESENCES))
     def presence(self, which: int, who: str, how: Presence) -> None:

@@ -218,6 +218,12 @@ def test_tables_wait_for_reading_too(shown: tuple[TestClient, Book]) -> None:
         (("all the same words", "all the same words"), "Where shall they stay?", [[], []]),
         (("Then Mr TK came.",), "“TK” stands there. What is to stand there?", [["TK"]]),
         (("TK",), "“TK” stands there.", [[]]),
+        (
+            ("He’d said that he was sixty.", "Denholm was thirty-seven."),
+            "Denholm Rudd is 60 and 37. Are both meant?",
+            [["sixty"], ["thirty-seven"]],
+        ),
+        (("Then Ottla Bren left.", "It was Ottla Brenn."), "Ottla Bren: is that Ottla Brenn?", [["Bren"], ["Brenn"]]),
         ((), "Nothing follows.", []),
         (("four", "", "three"), "four or three", [["four"], [], ["three"]]),
     ],

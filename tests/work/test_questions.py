@@ -78,9 +78,14 @@ def test_a_note_has_her_words_and_lies_on_the_scene_where_there_are_no_passages(
 
 
 def test_a_note_is_refused_where_the_text_is_divided_otherwise_by_now(book: BookFile, draft: str) -> None:
-    far = question(Span(0, 0, 23, 900, "Ottla Brenn"))
-    with pytest.raises(NotPossible):
-        note_question(book, draft, far)
+    gone = (Span(0, 0, 23, 900, "Ottla Brenn"), Span(0, 9, 0, 5, "Ottla"), Span(9, 0, 0, 5, "Ottla"))
+    for one in gone:
+        with pytest.raises(NotPossible):
+            note_question(book, draft, question(one))
+    for one in gone[1:]:
+        with pytest.raises(NotPossible):
+            plan_question(book, draft, question(one))
+    assert book.changes() == ()
     assert book.answers() == ()
 
 

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from difflib import SequenceMatcher
 
 from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.trait_words import number
 
 ALIKE = 0.5  # share of words that two passages have in common, from which all that differs is marked
 Place = tuple[int, int]  # half-open, code points of a passage
@@ -23,20 +24,29 @@ def differing(passages: Sequence[str], asks: str) -> tuple[tuple[Place, ...], ..
 
     Of one alone, what the question quotes of it. Of two that are alike, all words that the other has not. Else the
     words that the question names and not every passage has: 'dark' and 'blue' where it asks about dark eyes and blue
-    ones.
+    ones; names only where nothing else tells them apart.
 
     >>> differing(["She had grey eyes.", "Her eyes, brown as ale."], "Grey eyes and brown ones: are both meant?")
     (((8, 12),), ((10, 15),))
     """
-    words = [[(match[0].casefold(), match.span()) for match in _WORD.finditer(text)] for text in passages]
+    words = [[(_plain(match[0]), match.span()) for match in _WORD.finditer(text)] for text in passages]
     if len(passages) < 2:
         return tuple(_quoted(text, asks) for text in passages)
     told = [[word for word, _ in one] for one in words]
     if len(told) == 2 and SequenceMatcher(None, told[0], told[1], autojunk=False).ratio() >= ALIKE:
         return _apart(told[0], words[0], told[1]), _apart(told[1], words[1], told[0])
-    named = {match[0].casefold() for match in _WORD.finditer(asks)} - _COMMON
+    named = {_plain(match[0]) for match in _WORD.finditer(asks)} - _COMMON
     shared = set.intersection(*map(set, told))
-    return tuple(tuple(place for word, place in one if word in named and word not in shared) for one in words)
+    found = [[place for word, place in one if word in named and word not in shared] for one in words]
+    small = [
+        [place for place in some if not text[place[0]].isupper()] for text, some in zip(passages, found, strict=True)
+    ]
+    return tuple(map(tuple, small if all(small) else found))
+
+
+def _plain(word: str) -> str:
+    """As compared: small letters, and a number's words as its figures."""
+    return str(number(word.casefold()) or word.casefold())
 
 
 def _quoted(passage: str, asks: str) -> tuple[Place, ...]:
