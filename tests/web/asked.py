@@ -14,6 +14,7 @@ from afterdraft.reading.keeping import unpacked
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book
 from afterdraft.work.bring_draft import bring_draft
+from afterdraft.work.ports import Book
 
 AGAIN = (
     "The lamp over the lock swung twice in the wind and went out, and for as long as it takes to count the steps down "
@@ -43,14 +44,18 @@ def low_boat(folder: Path) -> Path:
 
 def begun(folder: Path, text: str = TEXT) -> BookFile:
     """The book, open."""
-    file = ("low boat.txt", text.encode())
-    made = structure(joined([table.read(file[1], file[0])]))
     return begin_book(
         folder / "Low boat.afterdraft",
         title="The Low Boat",
         backups=folder / "backups",
-        first=lambda book: bring_draft(book, made, [file]),
+        first=lambda book: bring_text(book, text),
     )[0]
+
+
+def bring_text(book: Book, text: str) -> str:
+    """As the next draft; its id."""
+    file = ("low boat.txt", text.encode())
+    return bring_draft(book, structure(joined([table.read(file[1], file[0])])), [file])
 
 
 def found_here(checks: Sequence[str], seen: Seen, facts: Sequence[str]) -> dict[str, tuple[Finding, ...]]:

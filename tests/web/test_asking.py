@@ -19,9 +19,11 @@ from afterdraft.store.book import BookFile
 from afterdraft.web.asking import Asked, Asking
 from afterdraft.work.add_known import add_known
 from afterdraft.work.join_scenes import join_scenes
+from afterdraft.work.let_stand import let_stand
 from afterdraft.work.mark_point import mark_point
+from afterdraft.work.to_answer import waiting
 from afterdraft.work.to_read import to_read
-from tests.web.asked import begun, found_here
+from tests.web.asked import SCENES, TEXT, begun, bring_text, found_here
 
 WAIT = 5.0  # seconds until a thread has surely done what it does in hundredths
 WORDS = {check.id for check in CHECKS if set(check.reads) == {"words"}}
@@ -56,7 +58,7 @@ def child() -> Child:
 
 def asked(asking: Asking, book: BookFile, *, done: bool = False) -> Asked:
     """As a page that is looked at until all is asked."""
-    facts = book.facts()
+    facts = book.facts()  # of the newest draft
     assert facts.draft is not None
     end = monotonic() + WAIT
     while True:
@@ -163,3 +165,16 @@ def test_a_closed_book_is_forgotten(book: BookFile, child: Child) -> None:
     assert asking.last(book, draft)
     asking.end(book.id)
     assert asking.last(book, draft) is None
+
+
+def test_what_stands_in_one_draft_stands_in_the_next_until_its_words_change(book: BookFile, child: Child) -> None:
+    asking = Asking(find=child)
+    for one in asked(asking, book).questions:
+        let_stand(book, one)
+    later = TEXT.replace(SCENES[0], f"{SCENES[0]} Rain came over the water.\n\n***\n\nA scene that was not there.")
+    bring_text(book, later.replace("and had no change", "and had no money left"))
+    found = asked(asking, book).questions
+    assert len(found) == 9
+    (other,) = waiting(found, book.answers(), {})
+    assert other.evidence[0].quote.endswith("and had no money left.")
+    assert other.scenes == (8,)  # one further on than it was
