@@ -18,6 +18,7 @@ from afterdraft.whole.given import Given
 from afterdraft.whole.speaking import Heard, distance, heard
 from afterdraft.whole.speaking_signs import FAR_BACK, alone, in_chain
 from afterdraft.whole.speaking_weights import WEIGHTS
+from afterdraft.whole.sureness import of_name, of_odds
 from afterdraft.whole.turns import Turn
 
 How = Literal["named", "pronoun", "turn", "none"]
@@ -140,7 +141,7 @@ def _sure(number: int, best: Sequence[str | None], seen: Heard) -> float:
     if person is None:
         return 0.0
     if _fixed(turn, seen):
-        return NAMED
+        return of_name(turn, person, seen)
 
     def whole(other: str) -> float:
         chain = [*best[:number], other, *best[number + 1 :]]
@@ -150,11 +151,8 @@ def _sure(number: int, best: Sequence[str | None], seen: Heard) -> float:
         )
 
     mine = whole(person)
-    rest = sum(exp(SOFT * (whole(other) - mine)) for other in _candidates(turn, seen) if other != person)
-    return min(UNNAMED, 1 / (1 + rest))
+    rest = sum(exp(whole(other) - mine) for other in _candidates(turn, seen) if other != person)
+    return of_odds(1 / (1 + rest), turn, seen)
 
 
 SAID = 1.0  # by the writer
-NAMED = 0.935  # measured on the tuning half, with the cast found by ourselves
-UNNAMED = 0.91  # never surer than with a name
-SOFT = 1.0

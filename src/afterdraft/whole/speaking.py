@@ -23,6 +23,7 @@ class Heard:
     recent: tuple[tuple[str, ...], ...]  # who was named, called or likely meant before the turn
     acted: tuple[tuple[str, ...], ...]  # who acted before it in the narration
     counts: Counter[str]
+    known: Mapping[str, int]  # how often each is named in the book; 0 where nobody counted
     genders: Mapping[str, Gender]
     narrator: str | None
 
@@ -61,6 +62,7 @@ def heard(scene: SceneFacts, cast: Cast, said: Mapping[tuple[int, int], str]) ->
         recent=recent,
         acted=acted,
         counts=counts,
+        known={person.id: person.mentions for person in cast.people},
         genders=genders,
         narrator=narrator.id if narrator else None,
     )

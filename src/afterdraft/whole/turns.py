@@ -21,6 +21,7 @@ class Turn:
     tag: TagKind
     plain: bool  # the tag has a verb of speech
     named: str | None  # whom the tag names
+    by_role: bool  # by what they are: 'the captain'
     gender: Gender  # of a pronoun or a role that is nobody in particular
     whose: str | None  # of a role by whose it is, the owner: 'her mother'
     guess: str | None  # whom that pronoun most likely means
@@ -177,6 +178,7 @@ def _turn(
         tag=_kind(mention, people[tag.tag] if tag and tag.tag is not None else None),
         plain=tag is not None and tag.plain,
         named=people[tag.tag] if tag and tag.tag is not None else None,
+        by_role=mention is not None and mention.kind == "role",
         gender=mention.gender if mention else "",
         whose=_whose(mention, guesses, inside, scene) if mention and mention.owned else None,
         guess=guesses[tag.tag] if tag and tag.tag is not None else None,
