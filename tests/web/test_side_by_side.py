@@ -6,6 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from afterdraft.comparison.changes import changes
+from afterdraft.manuscript.blocks import Block, Run
 from afterdraft.web.beside import marked
 from tests.web.two_drafts import SECOND, Web, typed, web
 from tests.work.test_next_draft import FERRY, HOUSE, LOCK, PIER
@@ -17,11 +18,21 @@ words = st.text(alphabet="ab <&.\n", max_size=40)
 @given(words, words)
 def test_marked_text_is_the_text_and_what_is_unmarked_is_the_same_on_both_sides(old: str, new: str) -> None:
     found = changes(old, new)
-    sides = [str(marked(text, found, old=side)) for text, side in ((old, True), (new, False))]
+    sides = [
+        str(marked([Block(line) for line in text.split("\n")], found, old=side))
+        for text, side in ((old, True), (new, False))
+    ]
     bare = [re.sub("</?(?:del|ins)>", "", side) for side in sides]
     assert [one.replace("&lt;", "<").replace("&amp;", "&") for one in bare] == [old, new]
     unmarked = [re.sub("<(del|ins)>.*?</\\1>", "", side, flags=re.DOTALL) for side in sides]
     assert "".join(unmarked[0].split()) == "".join(unmarked[1].split())
+
+
+def test_emphasis_is_kept_where_words_change() -> None:
+    old, new = (Block(text, (Run(0, 9, "italic"),)) for text in ("The ferry was late.", "The barge was late."))
+    found = changes(old.text, new.text)
+    assert marked([old], found, old=True) == "<em>The </em><del><em>ferry</em></del> was late."
+    assert marked([new], found, old=False) == "<em>The </em><ins><em>barge</em></ins> was late."
 
 
 def test_changed_words_are_struck_and_underlined(web: Web) -> None:

@@ -1,19 +1,21 @@
 """Scenes of both drafts side by side, as HTML: what was cut is struck through, what is new is underlined."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from markupsafe import Markup, escape
 
 from afterdraft.comparison.changes import Change, changes
 from afterdraft.comparison.comparison import Fate
-from afterdraft.comparison.side_by_side import RowKind, SideRow, rows_of, text_of
+from afterdraft.comparison.side_by_side import JOIN, RowKind, SideRow, rows_of, text_of
+from afterdraft.manuscript.blocks import Block
 from afterdraft.manuscript.naming import shortened
+from afterdraft.web.prose import Stretch, prose
 from afterdraft.web.render import many
 from afterdraft.web.two_drafts import Named, TwoDrafts
 
 OPENING = 60  # characters of what moved that stand at its old place
-_DEL, _INS = Markup("<del>{}</del>"), Markup("<ins>{}</ins>")
+Blocks = tuple[Mapping[int, Block], Mapping[int, Block]]  # by story paragraph, of the old draft and of the new
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,28 +31,30 @@ class BesideRow:
 
 def beside(two: TwoDrafts, fate: Fate) -> tuple[BesideRow, ...]:
     """What became of scenes, paragraph by paragraph."""
-    return tuple(_beside(two, row) for row in rows_of(two.compared.found, fate.old, fate.new))
+    blocks = two.blocks(two.compared.old, fate.old), two.blocks(two.compared.new, fate.new)
+    return tuple(_beside(two, row, blocks) for row in rows_of(two.compared.found, fate.old, fate.new))
 
 
-def marked(text: str, changed: Sequence[Change], *, old: bool) -> Markup:
-    """One side of what changed: of the old text what is gone from it, of the new what came."""
-    element = _DEL if old else _INS
-    pieces = []
-    for change in changed:
-        start, end = change.old if old else change.new
-        if start < end:
-            words = text[start:end]
-            pieces.append(escape(words) if change.kind == "kept" else _round(element, words))
-    return Markup("").join(pieces)
+def marked(paragraphs: Sequence[Block], changed: Sequence[Change], *, old: bool) -> Markup:
+    """One side of what changed, a paragraph a line: of the old text what is gone from it, of the new what came.
+
+    White space at the ends of what changed is left unmarked: a line through it reads as a dash.
+    """
+    kind = "gone" if old else "come"
+    ranges = [change.old if old else change.new for change in changed if change.kind != "kept"]
+    lines, at = [], 0
+    for block in paragraphs:
+        bare = (_bare(block.text, start - at, end - at) for start, end in ranges)
+        lines.append(prose(block, [Stretch(*ends, kind) for ends in bare if ends]))
+        at += len(block.text) + len(JOIN)
+    return escape(JOIN).join(lines)
 
 
-def _round(element: Markup, words: str) -> Markup:
-    """Without the space before and after: a line through it reads as a dash."""
-    bare = words.strip()
-    if not bare:
-        return escape(words)
-    before, after = words[: len(words) - len(words.lstrip())], words[len(words.rstrip()) :]
-    return escape(before) + element.format(bare) + escape(after)
+def _bare(text: str, start: int, end: int) -> tuple[int, int] | None:
+    start, end = max(start, 0), min(end, len(text))
+    words = text[start:end]
+    start, end = start + len(words) - len(words.lstrip()), end - len(words) + len(words.rstrip())
+    return (start, end) if start < end else None
 
 
 def fate_key(two: TwoDrafts, fate: Fate) -> str:
@@ -58,18 +62,16 @@ def fate_key(two: TwoDrafts, fate: Fate) -> str:
     return f"1-{two.olds[fate.old[0]].code}" if fate.old else f"2-{two.news[fate.new[0]].code}"
 
 
-def _beside(two: TwoDrafts, row: SideRow) -> BesideRow:
+def _beside(two: TwoDrafts, row: SideRow, blocks: Blocks) -> BesideRow:
     if row.elsewhere is not None:
-        return _from_there(two, row, row.elsewhere) if row.kind == "moved here" else _to_there(two, row, row.elsewhere)
-    old, new = text_of(two.compared.found.old, row.old), text_of(two.compared.found.new, row.new)
-    if row.kind == "changed":
-        left, right = marked(old, row.changes, old=True), marked(new, row.changes, old=False)
-    else:
-        left, right = escape(old), escape(new)
+        there = _from_there if row.kind == "moved here" else _to_there
+        return there(two, row, row.elsewhere, blocks)
+    left = marked([blocks[0][one] for one in row.old], row.changes, old=True)
+    right = marked([blocks[1][one] for one in row.new], row.changes, old=False)
     return BesideRow(row.kind, left, right, old=_first(row.old), new=_first(row.new))
 
 
-def _to_there(two: TwoDrafts, row: SideRow, scene: int) -> BesideRow:
+def _to_there(two: TwoDrafts, row: SideRow, scene: int, _: Blocks) -> BesideRow:
     """A line at the old place; the text is read where it is now."""
     there = two.news[scene]
     stub = escape(shortened(text_of(two.compared.found.old, row.old), OPENING))
@@ -77,10 +79,10 @@ def _to_there(two: TwoDrafts, row: SideRow, scene: int) -> BesideRow:
     return BesideRow(row.kind, stub, Markup(), f"to {_where(there, row)}", path, old=_first(row.old))
 
 
-def _from_there(two: TwoDrafts, row: SideRow, scene: int) -> BesideRow:
+def _from_there(two: TwoDrafts, row: SideRow, scene: int, blocks: Blocks) -> BesideRow:
     there, found = two.olds[scene], two.compared.found
-    new = text_of(found.new, row.new)
-    text = marked(new, changes(text_of(found.old, row.partners), new), old=False)
+    changed = changes(text_of(found.old, row.partners), text_of(found.new, row.new))
+    text = marked([blocks[1][one] for one in row.new], changed, old=False)
     path = _path(two, there, f"o{row.partners[0]}")
     return BesideRow(row.kind, Markup(), text, f"from {_where(there, row)}", path, new=_first(row.new))
 

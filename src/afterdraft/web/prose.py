@@ -28,7 +28,17 @@ _SAID = Markup('<span class="read-said">{}</span>')
 # Who speaks, behind the words, without any text of its own as the ticks.
 _WHO = Markup('<span class="read-who" data-who="{}" aria-label="{}" role="note"></span>')
 _ASKED = Markup('<span class="asked">{}</span>')
-_PASSAGES = {"guarded": _GUARDED, "lined": _LINED, "person": _PERSON, "time": _TIME, "said": _SAID, "asked": _ASKED}
+_GONE, _COME = Markup("<del>{}</del>"), Markup("<ins>{}</ins>")
+_PASSAGES = {
+    "gone": _GONE,
+    "come": _COME,
+    "guarded": _GUARDED,
+    "lined": _LINED,
+    "person": _PERSON,
+    "time": _TIME,
+    "said": _SAID,
+    "asked": _ASKED,
+}
 
 
 @dataclass(frozen=True, slots=True)

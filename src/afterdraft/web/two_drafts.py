@@ -8,10 +8,11 @@ from starlette.requests import Request
 
 from afterdraft.desk.draft import SaidOfScenes
 from afterdraft.errors import Missing
+from afterdraft.manuscript.blocks import Block
 from afterdraft.manuscript.naming import chapter_name, scene_name
 from afterdraft.web.view import BookView
 from afterdraft.work.compared import Compared, Side
-from afterdraft.work.ports import DraftFacts
+from afterdraft.work.ports import Book, DraftFacts
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +31,7 @@ class Named:
 
 @dataclass(frozen=True)
 class TwoDrafts:
+    book: Book
     base: str  # address of the book
     known: tuple[DraftFacts, ...]
     old: DraftFacts
@@ -64,6 +66,17 @@ class TwoDrafts:
     def new_chapters(self) -> tuple[Named, ...]:
         return _chapters(self.compared.new, self.news)
 
+    def blocks(self, side: Side, scenes: Sequence[int]) -> dict[int, Block]:
+        """Story paragraphs of scenes of either draft, by their index."""
+        found: dict[int, Block] = {}
+        for scene in scenes:
+            place = side.told.scenes[scene]
+            numbers = side.paragraphs[place.start : place.end]
+            if numbers:
+                blocks = self.book.blocks(side.draft, numbers[0], numbers[-1] + 1)
+                found |= {n: blocks[number - numbers[0]] for n, number in enumerate(numbers, place.start)}
+        return found
+
     def _path(self, draft: DraftFacts) -> str:
         return self.base if draft is self.known[-1] else f"{self.base}/drafts/{draft.number}"
 
@@ -93,7 +106,7 @@ def _beside(
     request: Request, seen: BookView, known: tuple[DraftFacts, ...], old: DraftFacts, new: DraftFacts
 ) -> TwoDrafts:
     found = request.app.state.comparing.compared(seen.book, old.id, new)
-    return TwoDrafts(f"/books/{seen.facts.id}", known, old, new, found, seen.book.said_of(old.id, new.id))
+    return TwoDrafts(seen.book, f"/books/{seen.facts.id}", known, old, new, found, seen.book.said_of(old.id, new.id))
 
 
 def _chosen(known: tuple[DraftFacts, ...], number: str, last: int) -> DraftFacts:
