@@ -6,13 +6,14 @@ from typing import Any, TypeVar
 from urllib.parse import urlsplit
 
 import pytest
-from playwright.sync_api import BrowserContext, ConsoleMessage, Page
+from playwright.sync_api import BrowserContext, ConsoleMessage, Page, expect
 
 from scripts import browser as browser_finder
 from tests.loopback import sitecustomize  # noqa: F401 importing it closes the way out
 from tests.server import ORIGINS, Server, home_variables, running
 from tests.support import STRICT, need
 
+expect.set_options(timeout=15_000)  # milliseconds, on a machine that is busy; how long a page takes is for the bench
 Report = TypeVar("Report", pytest.TestReport, pytest.CollectReport)
 
 

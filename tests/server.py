@@ -17,6 +17,7 @@ ROOT = Path(__file__).parents[1]
 LOOPBACK_ONLY = ROOT / "tests" / "loopback"
 ANSWERS_WITHIN = 20.0  # seconds, on a machine that is busy with other tests
 ENDS_WITHIN = 20.0
+LEFT_OUT = ("DISPLAY", "WAYLAND_DISPLAY", "PYTHONDONTWRITEBYTECODE")  # compiled once, not at each of many starts
 ORIGINS: set[str] = set()  # of every server started in this process: where a browser may ask
 
 
@@ -41,7 +42,7 @@ def home_variables(home: Path) -> dict[str, str]:
 
 def environment(home: Path) -> dict[str, str]:
     """For a process of ours: that home, no screen, no way out of the machine."""
-    kept = {name: value for name, value in os.environ.items() if name not in ("DISPLAY", "WAYLAND_DISPLAY")}
+    kept = {name: value for name, value in os.environ.items() if name not in LEFT_OUT}
     temporary = home / "tmp"
     temporary.mkdir(exist_ok=True)
     return {

@@ -1,28 +1,19 @@
-"""axe finds nothing on any screen in any state, light and dark (quality: WCAG 2.2 AA)."""
+"""axe finds nothing on any screen in any state, light and dark (quality: WCAG 2.2 AA), and finds what is planted."""
 
 import re
 from pathlib import Path
-from typing import Literal
 
 import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.access import clean
-from tests.browser.walk import bring_in, saved
+from tests.browser.walk import anew, bring_in, saved
 from tests.server import Server, running
 
 pytestmark = pytest.mark.browser
-Scheme = Literal["light", "dark"]
 
 
-@pytest.fixture(params=["light", "dark"])
-def scheme(request: pytest.FixtureRequest, page: Page) -> Scheme:
-    chosen: Scheme = request.param
-    page.emulate_media(color_scheme=chosen)
-    return chosen
-
-
-def test_books_without_and_with_a_book_and_with_one_that_is_gone(page: Page, scheme: Scheme, home: Path) -> None:
+def test_books_without_and_with_a_book_and_with_one_that_is_gone(page: Page, home: Path) -> None:
     clean(page, "books, empty")
     bring_in(page)
     page.get_by_role("link", name="Books").click()
@@ -35,7 +26,7 @@ def test_books_without_and_with_a_book_and_with_one_that_is_gone(page: Page, sch
     clean(page, "books, one gone")
 
 
-def test_the_folder_of_books(page: Page, scheme: Scheme, home: Path, server: Server) -> None:
+def test_the_folder_of_books(page: Page, home: Path, server: Server) -> None:
     server.stop()
     with running(home, variables={"AFTERDRAFT_HOME": ""}) as chosen:
         page.goto(chosen.address)
@@ -48,7 +39,7 @@ def test_the_folder_of_books(page: Page, scheme: Scheme, home: Path, server: Ser
         clean(page, "books, folder chosen")
 
 
-def test_the_split_closed_open_and_with_its_acts(page: Page, scheme: Scheme) -> None:
+def test_the_split_closed_open_and_with_its_acts(page: Page) -> None:
     bring_in(page)
     clean(page, "split")
     page.get_by_role("link", name=re.compile("^Split…")).nth(1).click()
@@ -58,7 +49,7 @@ def test_the_split_closed_open_and_with_its_acts(page: Page, scheme: Scheme) -> 
     clean(page, "split, a chapter's acts")
 
 
-def test_scenes_in_every_state(page: Page, scheme: Scheme) -> None:
+def test_scenes_in_every_state(page: Page) -> None:
     bring_in(page)
     page.get_by_role("link", name="Go on to the scenes").first.click()
     expect(page.get_by_role("heading", name="Scene 1", exact=True)).to_be_visible()
@@ -72,7 +63,7 @@ def test_scenes_in_every_state(page: Page, scheme: Scheme) -> None:
     clean(page, "scene, loose note open")
 
 
-def test_the_other_screens_of_a_book(page: Page, scheme: Scheme) -> None:
+def test_the_other_screens_of_a_book(page: Page) -> None:
     bring_in(page)
     for opened, heading in (("Notes", "Notes"), ("Scenes", "Scene 1")):
         page.get_by_role("navigation", name="Screens").get_by_role("link", name=opened).click()
@@ -84,7 +75,8 @@ def test_the_other_screens_of_a_book(page: Page, scheme: Scheme) -> None:
         clean(page, view)
     for wanted in ("beet", "zzzz"):
         page.get_by_role("searchbox").fill(wanted)
-        page.keyboard.press("Enter")
+        with anew(page):
+            page.keyboard.press("Enter")
         expect(page.get_by_role("heading", name="Search")).to_be_visible()
         clean(page, f"search for {wanted}")
     page.get_by_role("link", name="Keys").click()
@@ -92,12 +84,13 @@ def test_the_other_screens_of_a_book(page: Page, scheme: Scheme) -> None:
     clean(page, "keys")
 
 
-def test_the_book_itself_and_its_backups(page: Page, scheme: Scheme) -> None:
+def test_the_book_itself_and_its_backups(page: Page) -> None:
     bring_in(page)
     page.get_by_role("banner").get_by_role("paragraph").get_by_role("link").click()
     expect(page.get_by_role("heading", name="Backups")).to_be_visible()
     clean(page, "the book itself")
-    page.get_by_role("button", name="Make one now").click()
+    with anew(page):
+        page.get_by_role("button", name="Make one now").click()
     page.get_by_text("Go back to this…").first.click()
     clean(page, "backups, one chosen")
     page.get_by_role("button", name="Check the file").click()
@@ -105,7 +98,7 @@ def test_the_book_itself_and_its_backups(page: Page, scheme: Scheme) -> None:
     clean(page, "checked")
 
 
-def test_pages_that_say_what_went_wrong(page: Page, scheme: Scheme, server: Server, tmp_path: Path) -> None:
+def test_pages_that_say_what_went_wrong(page: Page, server: Server, tmp_path: Path) -> None:
     picture = tmp_path / "holiday.docx"
     picture.write_bytes(b"\x89PNG\r\n\x1a\n" + bytes(range(256)))
     page.get_by_label("Choose the file of your draft").set_input_files(picture)
@@ -114,3 +107,21 @@ def test_pages_that_say_what_went_wrong(page: Page, scheme: Scheme, server: Serv
     page.get_by_role("button", name="Close").click()
     expect(page.get_by_role("heading", name="Afterdraft is closed")).to_be_visible()
     clean(page, "closed")
+
+
+def test_what_is_wrong_in_one_look_only_and_out_of_sight_is_found(page: Page) -> None:
+    bring_in(page)
+    page.get_by_role("link", name="Go on to the scenes").first.click()
+    with anew(page):
+        page.get_by_role("link", name="Plain reading").click()
+    clean(page, "plain reading")
+    page.evaluate(PLANTED)
+    with pytest.raises(AssertionError, match=r"plain reading, dark: .*color-contrast"):
+        clean(page, "plain reading")
+
+
+PLANTED = """() => {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync("@media (prefers-color-scheme: dark) { .manuscript section:last-of-type p { color: #333; } }");
+  document.adoptedStyleSheets = [sheet];
+}"""

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
-from tests.browser.walk import bring_in, saved, summary
+from tests.browser.walk import anew, bring_in, saved, summary
 from tests.server import running
 
 pytestmark = [pytest.mark.browser, pytest.mark.slow]
@@ -92,7 +92,8 @@ def test_two_windows_see_each_others_desk(context: BrowserContext, page: Page, h
 
 def _scene(page: Page, base: str, n: int = 0) -> None:
     page.goto(f"{base}/outline")
-    page.locator("a.code").nth(n).click()
+    with anew(page):
+        page.locator("a.code").nth(n).click()
     expect(summary(page)).to_be_visible()
 
 
@@ -144,7 +145,8 @@ def _mark(page: Page, base: str) -> None:
     _scene(page, base, 1)
     page.keyboard.press("l")
     page.keyboard.type("The lost sugar")
-    page.keyboard.press("Enter")
+    with anew(page):
+        page.keyboard.press("Enter")
     expect(page.locator("#runs")).to_contain_text("The lost sugar opens")
     page.keyboard.press("Escape")
     page.keyboard.press("i")
@@ -175,13 +177,15 @@ def _tick(page: Page, base: str) -> None:
     page.get_by_text("Add places").first.click()
     page.get_by_label("A place in words").or_(page.get_by_label(re.compile("in words"))).first.fill("every letter")
     page.get_by_role("button", name="Add it in words").click()
-    page.get_by_role("checkbox").first.click()
+    with anew(page):
+        page.get_by_role("checkbox").first.click()
     expect(page.get_by_role("checkbox").first).to_be_checked()
 
 
 def _note_done(page: Page, base: str) -> None:
     page.goto(f"{base}/notes")
-    page.get_by_role("button", name=re.compile("^Done: Does the frost")).click()
+    with anew(page):
+        page.get_by_role("button", name=re.compile("^Done: Does the frost")).click()
     page.get_by_role("link", name=re.compile("^Done")).click()
     expect(page.locator(".words", has_text="Does the frost come too late?")).to_be_visible()
 
@@ -190,7 +194,8 @@ def _letter(page: Page, base: str) -> None:
     page.goto(f"{base}/notes")
     page.locator("#inks > summary").click()
     page.get_by_label("Letter of Pace").fill("X")
-    page.get_by_role("button", name="Change the look of Pace").click()
+    with anew(page):
+        page.get_by_role("button", name="Change the look of Pace").click()
     expect(page.get_by_label("Letter of Pace")).to_have_value("X")
 
 
@@ -204,7 +209,8 @@ def _move(page: Page, base: str) -> None:
     code, beside = _row(page, base, 0), _row(page, base, 6)
     page.goto(f"{base}/cards/move?card={code}")
     page.get_by_label("the card, or at the beginning of the chapter").select_option(label=_option(page, beside))
-    page.get_by_role("button", name="Move", exact=True).click()
+    with anew(page):
+        page.get_by_role("button", name="Move", exact=True).click()
     expect(page.get_by_role("heading", name="Cards")).to_be_visible()
 
 
@@ -214,7 +220,8 @@ def _option(page: Page, code: str) -> str:
 
 def _set_aside(page: Page, base: str) -> None:
     page.goto(f"{base}/cards/{_row(page, base, 3)}")
-    page.get_by_role("button", name="Set aside", exact=True).click()
+    with anew(page):
+        page.get_by_role("button", name="Set aside", exact=True).click()
     expect(page.get_by_role("heading", name=re.compile("Set aside"))).to_be_visible()
 
 
@@ -222,13 +229,15 @@ def _bring_back(page: Page, base: str) -> None:
     page.goto(f"{base}/cards")
     code = page.locator("[data-name='Set aside'] [data-code]").first.get_attribute("data-code")
     page.goto(f"{base}/cards/{code}")
-    page.get_by_role("button", name="Bring back", exact=True).click()
+    with anew(page):
+        page.get_by_role("button", name="Bring back", exact=True).click()
     expect(page.get_by_role("heading", name="Set aside", exact=True)).to_be_visible()
 
 
 def _intent_and_next(page: Page, base: str) -> None:
     page.goto(f"{base}/cards/{_row(page, base, 4)}")
-    page.get_by_role("button", name="Tighten").click()
+    with anew(page):
+        page.get_by_role("button", name="Tighten").click()
     expect(page.get_by_role("button", name="Tighten")).to_have_attribute("aria-pressed", "true")
     page.get_by_label("What shall happen").fill("Half as long.")
     page.get_by_label("What shall happen").blur()
@@ -237,13 +246,15 @@ def _intent_and_next(page: Page, base: str) -> None:
 
 def _join_and_split(page: Page, base: str) -> None:
     page.goto(f"{base}/cards/{_row(page, base, 8)}")
-    page.get_by_role("button", name="Split in two").click()
+    with anew(page):
+        page.get_by_role("button", name="Split in two").click()
     expect(page.get_by_text("Of scene").first).to_be_visible()
 
 
 def _mend(page: Page, base: str) -> None:
     page.goto(f"{base}/split")
-    page.get_by_role("button", name=re.compile("^Join")).nth(3).click()
+    with anew(page):
+        page.get_by_role("button", name=re.compile("^Join")).nth(3).click()
     expect(page.get_by_role("heading", name="The split")).to_be_visible()
 
 

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.walk import MANUSCRIPT, bring_in, saved
+from tests.browser.walk import MANUSCRIPT, anew, bring_in, saved
 from tests.server import Server, running
 
 pytestmark = pytest.mark.browser
@@ -38,31 +38,38 @@ def test_the_whole_walk_by_keyboard(page: Page) -> None:
     page.keyboard.press("Tab")
     expect(page.get_by_role("link", name="To the page")).to_be_focused()
     bring_in(page, MANUSCRIPT)
-    page.keyboard.press("s")
+    with anew(page):
+        page.keyboard.press("s")
     expect(page.get_by_role("heading", name="Scene 1", exact=True)).to_be_visible()
     page.keyboard.press("e")
     page.keyboard.type("First.")
-    page.keyboard.press("Control+Enter")
+    with anew(page):
+        page.keyboard.press("Control+Enter")
     expect(page.get_by_role("heading", name="Scene 2", exact=True)).to_be_visible()
     expect(page.get_by_label("What happens here, and what changes?")).to_be_focused()
     page.keyboard.type("Second.")
     page.keyboard.press("Escape")
     saved(page)
-    page.keyboard.press("[")
+    with anew(page):
+        page.keyboard.press("[")
     expect(page.get_by_label("What happens here, and what changes?")).to_have_value("First.")
-    page.keyboard.press("t")
+    with anew(page):
+        page.keyboard.press("t")
     expect(page.get_by_role("heading", name="Reverse outline")).to_be_visible()
     expect(page.get_by_text("Second.", exact=True)).to_be_visible()
     page.keyboard.press("n")
     page.keyboard.type("Look up the price of beet.")
-    page.keyboard.press("Control+Enter")
+    with anew(page):
+        page.keyboard.press("Control+Enter")
     expect(page.get_by_role("status").get_by_text("The note is kept")).to_be_visible()
     page.keyboard.press("/")
     page.keyboard.type("price of be")
-    page.keyboard.press("Enter")
+    with anew(page):
+        page.keyboard.press("Enter")
     expect(page.get_by_role("link", name="Loose note")).to_be_visible()
     page.keyboard.press("Escape")
-    page.keyboard.press("Control+z")
+    with anew(page):
+        page.keyboard.press("Control+z")
     expect(page.get_by_role("status").get_by_text("Taken back: Loose note")).to_be_visible()
     page.keyboard.press("?")
     expect(page.get_by_role("heading", name="Keys")).to_be_visible()
@@ -73,6 +80,7 @@ def test_single_letters_can_be_turned_off(page: Page) -> None:
     page.get_by_role("link", name="Keys").click()
     page.get_by_role("button", name="Turn them off").click()
     expect(page.get_by_text("Single-letter keys are off. Those")).to_be_visible()
-    page.get_by_role("link", name="Back").click()
+    with anew(page):
+        page.get_by_role("link", name="Back").click()
     page.keyboard.press("s")
     expect(page.get_by_role("heading", name="The split")).to_be_visible()

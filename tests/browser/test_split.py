@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Locator, Page, expect
 
-from tests.browser.walk import bring_in, saved, summary
+from tests.browser.walk import anew, bring_in, saved, summary
 
 pytestmark = pytest.mark.browser
 
@@ -137,11 +137,14 @@ def test_the_list_by_keys_alone(split: Page) -> None:
     split.keyboard.press("j")
     split.keyboard.press("j")
     expect(scenes(split).nth(1)).to_be_focused()
-    split.keyboard.press("o")
+    with anew(split):
+        split.keyboard.press("o")
     expect(split.get_by_role("list", name="Paragraphs")).to_be_visible()
-    split.keyboard.press("o")
+    with anew(split):
+        split.keyboard.press("o")
     expect(split.get_by_role("list", name="Paragraphs")).not_to_be_visible()
-    split.keyboard.press("m")
+    with anew(split):
+        split.keyboard.press("m")
     expect(scenes(split)).to_have_count(4)
     split.keyboard.press("Control+z")
     expect(scenes(split)).to_have_count(5)

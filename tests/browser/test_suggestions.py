@@ -8,24 +8,24 @@ import pytest
 from playwright.sync_api import Locator, Page, expect
 
 from tests.browser.access import clean
-from tests.browser.walk import bring_in
+from tests.browser.walk import anew, bring_in
 from tests.manuscript.unmarked.test_unmarked import BOOK
 
 pytestmark = pytest.mark.browser
 PERHAPS = "Perhaps a scene begins here: 1 place"
 
 
-@pytest.fixture(params=["light", "dark"])
-def split(page: Page, tmp_path: Path, request: pytest.FixtureRequest) -> Page:
+@pytest.fixture
+def split(page: Page, tmp_path: Path) -> Page:
     """The split of a manuscript of one scene that may be two, once the place has been found."""
-    page.emulate_media(color_scheme=request.param)
     file = tmp_path / "quay.txt"
     file.write_text("THE QUAY\n\nby Odile Farrant\n\n\nCHAPTER ONE\n\n" + "\n\n".join(BOOK[0]), "utf-8")
     bring_in(page, file)
     for _ in range(20):
         if page.get_by_text(PERHAPS).count():
             break
-        page.get_by_role("link", name="Look again").click()
+        with anew(page):
+            page.get_by_role("link", name="Look again").click()
     expect(page.get_by_text(PERHAPS)).to_be_visible()
     return page
 
@@ -51,7 +51,8 @@ def test_one_key_takes_it_and_undo_brings_it_back(split: Page) -> None:
     expect(scenes(split)).to_have_count(1)
     split.get_by_text(PERHAPS).press("Enter")
     split.keyboard.press("j")
-    split.keyboard.press("y")
+    with anew(split):
+        split.keyboard.press("y")
     expect(scenes(split)).to_have_count(2)
     expect(split.get_by_text("No scene is thought to begin unmarked any more.")).to_be_visible()
     split.keyboard.press("Control+z")
@@ -62,7 +63,8 @@ def test_one_key_takes_it_and_undo_brings_it_back(split: Page) -> None:
 def test_one_key_declines_it_and_undo_asks_again(split: Page) -> None:
     split.get_by_text(PERHAPS).press("Enter")
     split.keyboard.press("j")
-    split.keyboard.press("x")
+    with anew(split):
+        split.keyboard.press("x")
     expect(split.get_by_text("No scene is thought to begin unmarked any more.")).to_be_visible()
     expect(scenes(split)).to_have_count(1)
     split.keyboard.press("Control+z")
@@ -79,9 +81,11 @@ def test_a_mark_in_the_margin_of_the_scene_opens_to_the_same_answers(split: Page
     mark.press("Enter")
     expect(take).to_be_visible()
     clean(split, "scene, suggestion open")
-    split.get_by_role("button", name="Not a break: Three weeks later").click()
+    with anew(split):
+        split.get_by_role("button", name="Not a break: Three weeks later").click()
     expect(mark).to_have_count(0)
-    split.keyboard.press("Control+z")
+    with anew(split):
+        split.keyboard.press("Control+z")
     mark.click()
     take.click()
     expect(split.get_by_text("of 2", exact=False).first).to_be_visible()

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 
-from tests.browser.walk import bring_in, saved, summary
+from tests.browser.walk import anew, bring_in, saved, summary
 from tests.server import Server, running
 
 pytestmark = pytest.mark.browser
@@ -13,7 +13,8 @@ pytestmark = pytest.mark.browser
 
 def test_the_same_summary_changed_in_two_windows_shows_both_texts(page: Page, context: BrowserContext) -> None:
     bring_in(page)
-    page.get_by_role("link", name="Go on to the scenes").first.click()
+    with anew(page):
+        page.get_by_role("link", name="Go on to the scenes").first.click()
     other = context.new_page()
     other.goto(page.url)
     summary(page).fill("What the first window says.")
@@ -31,7 +32,8 @@ def test_the_same_summary_changed_in_two_windows_shows_both_texts(page: Page, co
 
 def test_different_fields_changed_in_two_windows_do_not_meet(page: Page, context: BrowserContext) -> None:
     bring_in(page)
-    page.get_by_role("link", name="Go on to the scenes").first.click()
+    with anew(page):
+        page.get_by_role("link", name="Go on to the scenes").first.click()
     other = context.new_page()
     other.goto(page.url)
     summary(page).fill("What happens.")
@@ -48,7 +50,8 @@ def test_different_fields_changed_in_two_windows_do_not_meet(page: Page, context
 
 def test_a_window_that_comes_to_the_front_shows_what_the_other_did(page: Page, context: BrowserContext) -> None:
     bring_in(page)
-    page.get_by_role("link", name="Go on to the scenes").first.click()
+    with anew(page):
+        page.get_by_role("link", name="Go on to the scenes").first.click()
     other = context.new_page()
     other.goto(page.url)
     summary(other).fill("Written in the second window.")
@@ -61,7 +64,8 @@ def test_words_typed_while_the_program_is_gone_are_saved_when_it_is_back(
     page: Page, server: Server, home: Path
 ) -> None:
     bring_in(page)
-    page.get_by_role("link", name="Go on to the scenes").first.click()
+    with anew(page):
+        page.get_by_role("link", name="Go on to the scenes").first.click()
     server.kill()
     summary(page).fill("Typed into the void.")
     expect(page.get_by_text("Afterdraft is not answering. Your words are kept in this window")).to_be_visible()
@@ -75,17 +79,20 @@ def test_words_typed_while_the_program_is_gone_are_saved_when_it_is_back(
 
 def test_leaving_the_page_at_once_saves_what_was_typed(page: Page) -> None:
     bring_in(page)
-    page.get_by_role("link", name="Go on to the scenes").first.click()
+    with anew(page):
+        page.get_by_role("link", name="Go on to the scenes").first.click()
     summary(page).fill("Typed and left.")
     page.get_by_role("link", name="Next scene").first.click()
     expect(page.get_by_role("heading", name="Scene 2", exact=True)).to_be_visible()
-    page.get_by_role("link", name="Previous scene").click()
+    with anew(page):
+        page.get_by_role("link", name="Previous scene").click()
     expect(summary(page)).to_have_value("Typed and left.")
 
 
 def test_an_undo_button_that_is_out_of_date_changes_nothing(page: Page, context: BrowserContext) -> None:
     bring_in(page)
-    page.get_by_role("link", name="Go on to the scenes").first.click()
+    with anew(page):
+        page.get_by_role("link", name="Go on to the scenes").first.click()
     summary(page).fill("First.")
     saved(page)
     other = context.new_page()
@@ -93,7 +100,8 @@ def test_an_undo_button_that_is_out_of_date_changes_nothing(page: Page, context:
     summary(page).fill("Second.")
     saved(page)
     summary(page).blur()
-    page.get_by_role("link", name="Next scene").first.click()
+    with anew(page):
+        page.get_by_role("link", name="Next scene").first.click()
     summary(page).fill("Of the second scene.")
     saved(page)
     other.get_by_role("button", name="Undo").click()

@@ -1,6 +1,8 @@
 """Steps that several browser tests take, each as a person takes it."""
 
 import tempfile
+from collections.abc import Iterator
+from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
 
@@ -19,6 +21,16 @@ def bring_in(page: Page, *files: Path) -> None:
     page.get_by_label("Choose the file of your draft").set_input_files(files or (begun(),))
     expect(page.get_by_role("heading", name="The split")).to_be_visible(timeout=PATIENT)
     page.wait_for_load_state("load")  # keys are listened to from then on
+
+
+@contextmanager
+def anew(page: Page) -> Iterator[None]:
+    """What is done within leads to another page, or to this one loaded anew: wait until that is there with its scripts.
+    To look for what the page before had as well would tell nothing."""
+    page.evaluate("document.documentElement.dataset.before = ''")
+    yield
+    expect(page.locator("html:not([data-before])")).to_be_attached(timeout=PATIENT)
+    page.wait_for_load_state("load")
 
 
 @cache

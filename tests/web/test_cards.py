@@ -206,7 +206,7 @@ def test_what_makes_no_sense_is_refused_and_changes_nothing(screen: Screen) -> N
     assert "No card was chosen" in screen.refused("split", 422, a="")
     assert "two cards or more" in screen.refused("join", 422, one, a="")
     assert "no such intent" in screen.refused("intent", 422, one, a="", intent="burn")
-    assert "The card Z99 is not there" in screen.refused("move", 404, "Z99", a="", row=_rows(screen)[0])
+    assert "The card Z11 is not there" in screen.refused("move", 404, "Z11", a="", row=_rows(screen)[0])
     assert "This chapter is not there" in screen.refused("move", 404, one, a="", row="rw0000000000")
     assert "This arrangement is not there" in screen.refused("move", 404, one, a="ar0000000000", row="x")
     assert "This act is not there" in screen.refused("burn", 404, one, a="")

@@ -92,7 +92,7 @@ def test_words_are_found_when_the_selection_is_not_sent_or_not_understood(screen
         ({"strand": " ", "does": "strand"}, 422, "A strand needs a name."),
         ({"person": "", "does": "viewpoint"}, 422, "A person needs a name."),
         ({"place": "", "does": "place"}, 422, "A place needs a name."),
-        ({"thread": "A", "does": "opens", "code": "Z99"}, 404, "The scene Z99 is not there."),
+        ({"thread": "A", "does": "opens", "code": "Z11"}, 404, "The scene Z11 is not there."),
         ({"thread": "A", "does": "opens", "words": "nobody wrote this"}, 422, "These words are not in the text"),
         ({"thread": "A", "does": "opens", "code": []}, 422, "No scene was chosen."),
         ({"person": "A", "does": "on page", "code": []}, 422, "No scene was chosen."),

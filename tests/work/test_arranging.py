@@ -265,7 +265,7 @@ def test_twenty_mixed_edits_are_taken_back_one_by_one_after_reopening(
 def test_what_is_gone_is_told(book: BookFile, codes: list[str], rows: list[str]) -> None:
     before = desk_dump(book)
     acts: tuple[Callable[[], object], ...] = (
-        lambda: move_cards(book, "", ["Z99"], Spot(rows[0])),
+        lambda: move_cards(book, "", ["Z11"], Spot(rows[0])),
         lambda: move_cards(book, "", [codes[0]], Spot("ch0000000000")),
         lambda: move_cards(book, "", [codes[0]], Spot(rows[1], after=codes[1])),
         lambda: set_aside(book, "ar0000000000", [codes[0]]),
