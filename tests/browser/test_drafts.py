@@ -63,7 +63,7 @@ def test_from_one_draft_to_the_next(book: Page, tmp_path: Path) -> None:
 
     book.get_by_text("Bring in a draft", exact=True).click()
     whole = typed([FERRY, REWORDED], [RETOLD, NEW])
-    bring(book, written(tmp_path, "whole", whole), "The next draft")
+    bring(book, written(tmp_path, "whole", whole), "Draft 2 whole")
     asked(book, 1)
     clean_in_both(book, "drafts, one scene is asked about")
     book.keyboard.press("j")

@@ -59,6 +59,14 @@ def test_a_part_of_the_next_draft_cuts_nothing(web: Web) -> None:
     assert list(web.fates().values()) == ["as it was", "not reached yet", "not reached yet", "not reached yet"]
 
 
+def test_a_part_way_draft_gives_way_to_the_whole(web: Web) -> None:
+    web.bring(typed([FERRY]), "part-way")
+    assert "Draft 2 whole, now that it is done" in web.get("drafts")
+    assert said(web.bring(SECOND)).startswith("Draft 2 is in: 4 scenes")
+    assert len(web.book.drafts()) == 2
+    assert "The next draft" in web.get("drafts")
+
+
 def test_the_same_draft_again_is_no_new_round(web: Web) -> None:
     mended = (FERRY[0].replace("light", "day"), *FERRY[1:])
     answer = web.bring(typed([mended, PIER], [LOCK, HOUSE]), "again")

@@ -68,3 +68,5 @@ def test_from_one_to_the_next_and_by_any_code(web: Web) -> None:
     assert "It is not there." in web.get(f"drafts/side/{house}")
     assert web.get("drafts/side", 303) == f"/drafts/side/1-{house}"
     web.get("drafts/side/Z99", 404)
+    web.book.undo(web.book.edits().undo.number)  # type: ignore[union-attr]  # the draft was brought in just now
+    assert web.get(f"drafts/side/{house}", 303) == "/drafts"

@@ -30,6 +30,8 @@ def first(request: Request) -> Response:
     if two is None:
         return go(f"/books/{book.id}/drafts")
     rows = fate_rows(two)
+    if not rows:
+        return go(f"{two.base}/drafts{two.query}")
     changed = next((row for row in rows if row.fate.became != "same"), rows[0])
     return go(f"{two.base}/drafts/side/{changed.key}{two.query}")
 
@@ -38,9 +40,11 @@ def side(request: Request) -> Response:
     """`/books/{book}/drafts/side/{code}`, by a scene's code; "1-" before it is the old draft, "2-" the new."""
     seen = view(book_of(request))
     two = two_drafts(request, seen)
-    rows = fate_rows(two) if two else ()
+    if two is None:  # its draft was taken back meanwhile
+        return go(f"/books/{seen.facts.id}/drafts")
+    rows = fate_rows(two)
     at = _place(rows, request.path_params["code"].upper())
-    if two is None or at is None:
+    if at is None:
         raise Missing(f"The scene {request.path_params['code']}")
     context = SidePage(
         view=seen,
