@@ -369,6 +369,13 @@ def test_a_file_that_begins_with_another_look_is_a_chapter_among_files_that_are(
     assert [title or number for number, title, _ in chapters(book)] == [1, 2, 3, "The Weir"]
 
 
+def test_files_whose_headings_differ_in_look_are_chapters_all() -> None:
+    looks = (CENTRED, HEADING, CENTRED, HEADING, CENTRED, HEADING, CENTRED)
+    names = ("The Weir", "Low Water", "The Lamp", "The Rope", "The Ferry", "Salt", "The Bell")
+    files = [[Block(name, look=look, gap=Gap(file=True)), *told(20)] for name, look in zip(names, looks, strict=True)]
+    assert [title for _, title, _ in chapters(draft(*files))] == list(names)
+
+
 def test_a_title_may_end_in_an_abbreviation() -> None:
     titles = ("The Weir Company, Ltd.", "The Lamp", "The Orchard")
     book = draft(*[[heading(f"Chapter {n}"), Block(title), *told(18)] for n, title in enumerate(titles, 1)])

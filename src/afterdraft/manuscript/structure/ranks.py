@@ -26,7 +26,9 @@ def rank_headings(lines: Sequence[Line], skip: Set[int]) -> tuple[Heading, ...]:
     """First lines of headings in order; `skip` are lines of contents pages."""
     book = book_of(lines, skip)
     headings = styled(book) or patterned(book) or named(book)
-    headings += _of_files(book, headings)
+    files = _of_files(book, headings)
+    places = {heading.at for heading in files}
+    headings = [*files, *(heading for heading in headings if heading.at not in places)]
     headings.sort(key=lambda heading: heading.at)
     headings += _firsts_below(book, headings)
     headings.sort(key=lambda heading: heading.at)
@@ -34,10 +36,11 @@ def rank_headings(lines: Sequence[Line], skip: Set[int]) -> tuple[Heading, ...]:
 
 
 def _of_files(book: Book, headings: Sequence[Heading]) -> list[Heading]:
-    """Where chapters begin at the beginnings of files and nowhere else, so do those whose heading has another look."""
+    """Where chapters begin at the beginnings of files and nowhere else, so do those whose heading has another look, and
+    seemed to be a section's."""
     starts = {line.index for line in book.lines if line.file} - book.skip
     chapters = {heading.at for heading in headings if heading.rank == "chapter"}
-    known = {heading.at for heading in headings}
+    known = {heading.at for heading in headings if heading.rank != "section"}
     if len(chapters) < 2 or not chapters <= starts | {0}:
         return []
     unknown = (book.lines[at] for at in starts - known)
