@@ -4,6 +4,7 @@ import io
 import os
 import pickle
 import subprocess
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -13,7 +14,8 @@ from afterdraft import apart, errors
 from afterdraft.desk.table import Sheet
 from afterdraft.formats import table
 from afterdraft.manuscript.unmarked import suggested
-from afterdraft.questions.catalogue import CHECKS
+from afterdraft.questions.catalogue import BY_ID, CHECKS
+from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from tests.manuscript.unmarked.test_unmarked import BOOK
 from tests.support import need
@@ -107,4 +109,14 @@ def test_checks_look_apart_too_and_find_what_they_find_here() -> None:
     found = apart.findings([check.id for check in words], seen, [])
     assert found == {check.id: tuple(check.find(seen)) for check in words}
     assert found["weekday"]
+    assert found["placeholder"]
+
+
+def test_a_fault_in_one_check_hides_no_other(monkeypatch: pytest.MonkeyPatch) -> None:
+    def broken(_: Seen) -> list[Finding]:
+        raise KeyError("a fault of ours")
+
+    monkeypatch.setitem(BY_ID, "weekday", replace(BY_ID["weekday"], find=broken))
+    found = apart._findings((("weekday", "placeholder"), Seen(texts=(("TK came.",),)), ()), "The draft")
+    assert found.keys() == {"placeholder"}
     assert found["placeholder"]

@@ -64,8 +64,9 @@ def suggested(scenes: Scenes) -> list[tuple[int, Suggestion]]:
 
 
 def findings(checks: Sequence[str], seen: "Seen", facts: Sequence[str]) -> dict[str, tuple["Finding", ...]]:
-    """What these checks (ids) find, by id. `facts` of each scene as `reading.keeping` packs them, or none where they
-    are not read. Raises `TooLarge`, where the child is ended by its limits; `ReadingFault`."""
+    """What these checks (ids) find, by id; a check that has a fault is left out. `facts` of each scene as
+    `reading.keeping` packs them, or none where they are not read. Raises `TooLarge`, where the child is ended by its
+    limits; `ReadingFault`."""
     from afterdraft.questions.findings_form import findings_of
 
     (found,) = _asked("questions", [("The draft", (tuple(checks), seen, tuple(facts)))])
@@ -159,7 +160,14 @@ def _findings(given: "tuple[Sequence[str], Seen, Sequence[str]]", _: str) -> dic
     platform.step_back()  # nobody waits for it
     checks, seen, facts = given
     seen = replace(seen, facts=tuple(map(unpacked, facts)))
-    return findings_form({check: tuple(BY_ID[check].find(seen)) for check in checks})
+    found = {}
+    for check in checks:
+        try:
+            found[check] = tuple(BY_ID[check].find(seen))
+        except (ArithmeticError, AttributeError, LookupError, TypeError, ValueError) as fault:  # of ours
+            log_to(platform.folders().log)
+            write_down(fault)
+    return findings_form(found)
 
 
 READERS: Mapping[What, Callable[[Any, str], object]] = {

@@ -2,7 +2,7 @@
 
 import json
 import os
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from contextlib import closing
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 
 from afterdraft import apart, platform
 from afterdraft.comparison.comparison import Comparison
+from afterdraft.desk.answer import Answer, Turned
 from afterdraft.desk.table import Sheet
 from afterdraft.errors import AlreadyThere, CannotOpen, CannotWrite, EmptyManuscript, Missing, TooLarge
 from afterdraft.formats import kinds, table
@@ -110,6 +111,15 @@ def seen_by_checks(name: str) -> "Seen":
         with closing(look_at(Path(name))) as book:
             return ask_book(book, read_scenes, model=MODEL)
     return seen_of(read(load([Path(name)])), read_scenes)
+
+
+def answers_in(name: str) -> tuple[tuple[Answer, ...], Mapping[str, Turned]]:
+    """What was answered to questions in a book, and by id the checks that are turned down or off there; none where
+    `name` is the path of a manuscript. Raises `BookTrouble`."""
+    if not name.endswith(SUFFIX):
+        return (), {}
+    with closing(look_at(Path(name))) as book:
+        return book.answers(), book.turned_checks()
 
 
 def draft_named(name: str) -> Draft:

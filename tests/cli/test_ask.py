@@ -1,12 +1,17 @@
 """`afterdraft ask FILE-or-BOOK`, with the real model."""
 
 import json
+from contextlib import closing
 from pathlib import Path
 from typing import Any
 
 import pytest
 
+from afterdraft import wiring
 from afterdraft.cli.main import run
+from afterdraft.questions.asking import ask
+from afterdraft.work.let_stand import let_stand
+from afterdraft.work.turn_check import turn_check
 
 STORY = """Chapter One
 
@@ -69,6 +74,23 @@ def test_one_check_and_a_form_to_be_read(file: Path, capsys: pytest.CaptureFixtu
     out = capsys.readouterr().out
     assert out.startswith("1. “Tuesday 14th February 1965”")
     assert "TK" not in out
+
+
+@pytest.mark.slow
+def test_what_was_answered_in_a_book_is_not_asked_again(
+    file: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "story.afterdraft"
+    assert run(["begin", str(file), "-o", str(path)], serve=no_program) == 0
+    seen = wiring.seen_by_checks(str(path))
+    with closing(wiring.open_book(path)) as book:
+        let_stand(book, ask(seen)[0])
+        turn_check(book, "placeholder", "off")
+    capsys.readouterr()
+    assert [one["answer"] for one in _form(capsys, str(path))["questions"]] == ["stands", None]
+    assert run(["ask", str(path), "--strict"], serve=no_program) == 0
+    assert "Nothing to ask" in capsys.readouterr().out
+    assert run(["ask", str(path), "--strict", "--check", "placeholder"], serve=no_program) == 1
 
 
 def test_a_check_that_is_not_there_is_refused(file: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -8,13 +8,10 @@ from time import monotonic, sleep
 import pytest
 
 from afterdraft import apart
-from afterdraft.engine.pipeline import MODEL
 from afterdraft.errors import TooLarge
 from afterdraft.questions.catalogue import CHECKS
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import READ, Seen
-from afterdraft.reading.facts import SceneFacts
-from afterdraft.reading.keeping import packed
 from afterdraft.store.book import BookFile
 from afterdraft.web.asking import Asked, Asking
 from afterdraft.work.add_known import add_known
@@ -22,8 +19,7 @@ from afterdraft.work.join_scenes import join_scenes
 from afterdraft.work.let_stand import let_stand
 from afterdraft.work.mark_point import mark_point
 from afterdraft.work.to_answer import waiting
-from afterdraft.work.to_read import to_read
-from tests.web.asked import SCENES, TEXT, begun, bring_text, found_here
+from tests.web.asked import SCENES, TEXT, begun, bring_text, found_here, read
 
 WAIT = 5.0  # seconds until a thread has surely done what it does in hundredths
 WORDS = {check.id for check in CHECKS if set(check.reads) == {"words"}}
@@ -42,7 +38,7 @@ class Child:
         self.asked.append((set(checks), len(facts)))
         if self.fails:
             raise self.fails
-        return {**dict.fromkeys(checks, ()), **found_here([one for one in checks if one in WORDS], seen, [])}
+        return found_here(checks, seen, facts)
 
 
 @pytest.fixture
@@ -62,18 +58,11 @@ def asked(asking: Asking, book: BookFile, *, done: bool = False) -> Asked:
     assert facts.draft is not None
     end = monotonic() + WAIT
     while True:
-        found = asking.asked(book, facts.draft, (book.edits(), facts.changed, done), patience=0.2)
-        if found and found.stamp == (book.edits(), facts.changed, done):
+        found = asking.asked(book, facts.draft, (book.edits(), facts.changed), read=done, patience=0.2)
+        if found and found.stamp == (book.edits(), facts.changed) and not (done and found.can_have_more):
             return found
         assert monotonic() < end
         sleep(0.005)
-
-
-def read(book: BookFile) -> None:
-    """As though all of it had been read."""
-    task = to_read(book, book.drafts()[0].id, model=MODEL)
-    for key, text in zip(task.keys, task.texts, strict=True):
-        book.keep_facts(key, packed(SceneFacts(len(text))))
 
 
 def test_what_needs_no_reading_is_asked_and_kept_with_the_book(book: BookFile, child: Child) -> None:
@@ -123,7 +112,7 @@ def test_a_page_waits_for_nothing(book: BookFile) -> None:
 
     asking, facts = Asking(find=slow), book.facts()
     assert facts.draft is not None
-    stamp = (book.edits(), facts.changed, False)
+    stamp = (book.edits(), facts.changed)
     first = asking.asked(book, facts.draft, stamp, patience=0.01)
     assert first is None or first.stamp is None
     assert asking.busy(book, facts.draft.id)
@@ -147,10 +136,23 @@ def test_where_the_child_fails_the_others_are_there_and_it_is_said(
     assert found.questions
 
 
+def test_an_answer_begins_nothing(book: BookFile, child: Child) -> None:
+    asking = Asking(find=child)
+    found, draft = asked(asking, book), book.drafts()[0]
+    assert found.stamp
+    let_stand(book, found.questions[0])
+    after = (book.edits(), book.facts().changed)
+    asking.still(book, draft, found.stamp, after)
+    again = asking.asked(book, draft, after, patience=0.0)
+    assert again
+    assert again.stamp == after
+    assert not asking.busy(book, draft.id)
+
+
 def test_what_is_not_english_lacks_nothing(tmp_path: Path, book: BookFile, child: Child) -> None:
     (draft,) = book.drafts()
     asking = Asking(find=child)
-    stamp = (book.edits(), book.facts().changed, False)
+    stamp = (book.edits(), book.facts().changed)
     end = monotonic() + WAIT
     while not (found := asking.asked(book, replace(draft, language="de"), stamp)) or found.stamp is None:
         assert monotonic() < end

@@ -13,7 +13,7 @@ from afterdraft.web.asking import Asking
 from afterdraft.web.differing import differing
 from afterdraft.work.mix_ink import mix_ink
 from afterdraft.work.ports import Book
-from tests.web.asked import found_here, low_boat
+from tests.web.asked import found_here, low_boat, read
 from tests.web.opened import opened
 
 WAIT = 10.0  # seconds until a thread has surely done what it does in hundredths
@@ -231,3 +231,13 @@ def test_tables_wait_for_reading_too(shown: tuple[TestClient, Book]) -> None:
 def test_words_that_tell_passages_apart(passages: tuple[str, ...], asks: str, marked: list[list[str]]) -> None:
     found = differing(passages, asks)
     assert [[text[slice(*place)] for place in some] for text, some in zip(passages, found, strict=True)] == marked
+
+
+def test_an_edit_does_not_say_that_the_draft_is_read_again(shown: tuple[TestClient, Book]) -> None:
+    client, book = shown
+    read(book)
+    assert "is asked when the draft is read" not in page(shown)
+    do(shown, "stand", fingerprints(page(shown))[0])
+    html = client.get(f"/books/{book.id}/questions").text
+    assert len(asks(html)) == 7
+    assert "reading-state" not in html

@@ -13,13 +13,14 @@ from afterdraft.questions.catalogue import CHECKS
 from afterdraft.questions.check import Check
 from afterdraft.questions.of_draft import places_of
 from afterdraft.questions.question import Question
+from afterdraft.work.to_answer import waiting
 
 AT_ONCE = 7  # questions that are shown to be read at once, unless told otherwise
 UNREAD = (
     "The manuscript is not in English. People, speech and times are read in English only, so what needs them is not "
     "asked; everything else is there."
 )
-NONE = "Nothing to ask: no check found anything that it could show you."
+NONE = "Nothing to ask: no check found anything that waits for an answer."
 
 
 def _options(parser: ArgumentParser) -> None:
@@ -29,7 +30,7 @@ def _options(parser: ArgumentParser) -> None:
     parser.add_argument(
         "--check", action="append", type=_check, metavar="ID", help="only this check; may be given several times"
     )
-    parser.add_argument("--strict", action="store_true", help="exit code 1 if there is any question")
+    parser.add_argument("--strict", action="store_true", help="exit code 1 if any question waits for an answer")
 
 
 def _check(id: str) -> Check:
@@ -44,14 +45,25 @@ def _run(options: Namespace, _: Serve) -> int:
     seen = wiring.seen_by_checks(options.name)
     if not seen.is_read:
         print(UNREAD, file=sys.stderr)
+    answers, turned = wiring.answers_in(options.name)
     questions = ask(seen, checks=checks)
+    open_ones = waiting(questions, answers, {} if options.check else turned)
     if options.json:
         print(
-            json.dumps(ask_form(questions, places=places_of(seen), version=__version__), ensure_ascii=False, indent=1)
+            json.dumps(
+                ask_form(
+                    questions,
+                    places=places_of(seen),
+                    version=__version__,
+                    answers={one.fingerprint: one.answer for one in answers},
+                ),
+                ensure_ascii=False,
+                indent=1,
+            )
         )
     else:
-        print("\n".join(_lines(questions if options.all else questions[:AT_ONCE], seen.titles)))
-    return 1 if options.strict and questions else 0
+        print("\n".join(_lines(open_ones if options.all else open_ones[:AT_ONCE], seen.titles)))
+    return 1 if options.strict and open_ones else 0
 
 
 def _lines(questions: Sequence[Question], titles: Sequence[str]) -> Iterator[str]:

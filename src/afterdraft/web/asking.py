@@ -8,7 +8,7 @@ the draft is being read, checks that need facts give what they found before, if 
 import json
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from threading import Condition, Thread
 
 from afterdraft import apart
@@ -31,7 +31,7 @@ PATIENCE = 0.05  # seconds that a page waits: where little has changed, the answ
 
 Find = Callable[[Sequence[str], Seen, Sequence[str]], dict[str, tuple[Finding, ...]]]
 Which = tuple[str, str]  # ids of book and draft
-Stamp = tuple[Edits, str, bool]  # latest edits, when the book changed last, whether all of it is read
+Stamp = tuple[Edits, str]  # latest edits, and when the book changed last
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +43,11 @@ class Asked:
     stamp: Stamp | None  # None: more may come
     lacking: bool = False  # some checks have not looked yet, for want of facts
     trouble: bool = False  # some could not look
+
+    @property
+    def can_have_more(self) -> bool:
+        """When all of the draft is read."""
+        return self.lacking and not self.trouble
 
 
 class Asking:
@@ -57,20 +62,30 @@ class Asking:
         self._changed = Condition()
         self._thread: Thread | None = None
 
-    def asked(self, book: Book, draft: DraftFacts, stamp: Stamp, *, patience: float = PATIENCE) -> Asked | None:
+    def asked(
+        self, book: Book, draft: DraftFacts, stamp: Stamp, *, read: bool = False, patience: float = PATIENCE
+    ) -> Asked | None:
         """What is asked of the draft as it stands at `stamp`, or, where that takes longer, what was asked last; None
-        where nothing was yet."""
+        where nothing was yet. `read`: all of it is read, so that checks that wanted facts can look."""
         which = (book.id, draft.id)
         with self._changed:
-            if not self._is_fresh(which, stamp):
+            if not self._is_fresh(which, stamp, read=read):
                 self._begin(which, (book, draft, stamp))
-                self._changed.wait_for(lambda: self._is_fresh(which, stamp), timeout=patience)
+                self._changed.wait_for(lambda: self._is_fresh(which, stamp, read=read), timeout=patience)
             return self._asked.get(which)
 
     def last(self, book: Book, draft: DraftFacts) -> Asked | None:
         """What was asked last; begins nothing."""
         with self._changed:
             return self._asked.get((book.id, draft.id))
+
+    def still(self, book: Book, draft: DraftFacts, before: Stamp, after: Stamp) -> None:
+        """What was asked at the one stamp is asked at the other as well: an answer changes nothing that is looked
+        at."""
+        which = (book.id, draft.id)
+        with self._changed:
+            if self._is_fresh(which, before, read=False):
+                self._asked[which] = replace(self._asked[which], stamp=after)
 
     def busy(self, book: Book, draft: str) -> bool:
         """Whether there may soon be other questions."""
@@ -84,9 +99,10 @@ class Asking:
                 for which in [which for which in kept if which[0] == book]:
                     kept.pop(which)
 
-    def _is_fresh(self, which: Which, stamp: Stamp) -> bool:
+    def _is_fresh(self, which: Which, stamp: Stamp, *, read: bool) -> bool:
         """Under the lock."""
-        return which in self._asked and self._asked[which].stamp == stamp
+        last = self._asked.get(which)
+        return last is not None and last.stamp == stamp and not (read and last.can_have_more)
 
     def _begin(self, which: Which, wanted: tuple[Book, DraftFacts, Stamp]) -> None:
         """Under the lock."""

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -63,20 +64,39 @@ class QuestionView:
 def asked_of(request: Request, seen: BookView, *, patience: float = PATIENCE) -> Asked | None:
     """What is asked of the draft as it is divided now; None where nothing was yet."""
     asking: Asking = request.app.state.asking
-    done = progress_of(request, seen).progress.state == "done"
-    asked = asking.asked(seen.book, seen.draft, (seen.edits, seen.facts.changed, done), patience=patience)
+    stamp = (seen.edits, seen.facts.changed)
+    asked = asking.asked(seen.book, seen.draft, stamp, read=_is_done(request, seen), patience=patience)
     return asked if asked and asked.division == seen.division else None
 
 
-def asked_here(request: Request, seen: BookView) -> Asked | None:
-    """The same for pages that show it beside other things: they wait for nothing, and begin it only for a draft that
-    is read, or that is divided anew."""
+def asked_last(request: Request, seen: BookView) -> Asked | None:
+    """The same without waiting, and perhaps of the draft before the latest edits; begins nothing."""
     asking: Asking = request.app.state.asking
     last = asking.last(seen.book, seen.draft)
-    done = progress_of(request, seen).progress.state == "done"
-    if done and not (last and last.division == seen.division and not last.lacking):
-        return asked_of(request, seen, patience=0.0)
     return last if last and last.division == seen.division else None
+
+
+def asked_here(request: Request, seen: BookView) -> Asked | None:
+    """The same for pages that show it beside other things: they begin it only for a draft that is read, where nothing
+    was asked of it yet, or not as it is divided now."""
+    last = asked_last(request, seen)
+    if _is_done(request, seen) and (last is None or last.can_have_more):
+        return asked_of(request, seen, patience=0.0)
+    return last
+
+
+@contextmanager
+def answering(request: Request, seen: BookView) -> Iterator[None]:
+    """What is edited in here changes nothing that is asked, so that nothing is asked anew because of it."""
+    asking: Asking = request.app.state.asking
+    yield
+    before, after = (seen.edits, seen.facts.changed), (seen.book.edits(), seen.book.facts().changed)
+    asking.still(seen.book, seen.draft, before, after)
+
+
+def _is_done(request: Request, seen: BookView) -> bool:
+    """Whether all of the draft is read."""
+    return progress_of(request, seen).progress.state == "done"
 
 
 def question_views(seen: BookView, questions: Iterable[Question], answers: Mapping[str, Answer]) -> list[QuestionView]:

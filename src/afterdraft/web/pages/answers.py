@@ -11,7 +11,7 @@ from afterdraft.errors import NotPossible
 from afterdraft.questions.catalogue import BY_ID, CHECKS
 from afterdraft.questions.check import Check, Family
 from afterdraft.web.body import form, text
-from afterdraft.web.questions import KEY, asked_of
+from afterdraft.web.questions import KEY, answering, asked_of
 from afterdraft.web.render import back, book_of, frame, go, render
 from afterdraft.web.view import BookView, view
 from afterdraft.work.turn_check import turn_check
@@ -80,7 +80,8 @@ def turn(request: Request) -> Response:
     how: Turned | None = next((one for one in TURNS if one == text(posted, "turned")), None)
     if how is None:
         raise NotPossible("A check asks, asks less, or does not ask.")
-    turn_check(book, text(posted, "check"), how)
+    with answering(request, view(book)):
+        turn_check(book, text(posted, "check"), how)
     top = book.edits().undo
     return go(back(posted, f"/books/{book.id}/questions/checks"), said=top.name if top else "")
 

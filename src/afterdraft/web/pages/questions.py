@@ -14,7 +14,7 @@ from afterdraft.web.asking import Asked, Asking
 from afterdraft.web.body import form, text
 from afterdraft.web.facts_here import FactsHere, progress_of
 from afterdraft.web.noted import InkView, with_keys
-from afterdraft.web.questions import KEY, QuestionView, asked_of, question_views
+from afterdraft.web.questions import KEY, QuestionView, answering, asked_last, asked_of, question_views
 from afterdraft.web.render import back, book_of, frame, go, render
 from afterdraft.web.view import BookView, view
 from afterdraft.work.let_stand import let_stand
@@ -98,7 +98,9 @@ def answer(request: Request) -> Response:
     act = ACTS.get(text(posted, "do"))
     if act is None:
         raise NotPossible("Nothing was chosen for this question.")
-    act(request, view(book), posted)
+    seen = view(book)
+    with answering(request, seen):
+        act(request, seen, posted)
     top = book.edits().undo
     return go(back(posted, f"/books/{book.id}/questions"), said=top.name if top else "")
 
@@ -117,7 +119,7 @@ LOOKING = "The draft is being looked over for questions."
 
 def _question(request: Request, seen: BookView, posted: FormData) -> Question:
     """Raises `Missing` where it is not asked any more."""
-    asked = asked_of(request, seen)
+    asked = asked_last(request, seen) or asked_of(request, seen)
     wanted = text(posted, "question")
     found = next((one for one in asked.questions if one.fingerprint == wanted), None) if asked else None
     if found is None:
