@@ -110,6 +110,11 @@ def test_dates_over_the_days_of_a_diary_may_be_headings() -> None:
     assert {(doubt.chosen, doubt.other) for doubt in doubts} == {("text", "chapter")}
 
 
+def test_short_sentences_that_come_again_are_no_headings() -> None:
+    said = ("He laughed.", "Nobody spoke.", "Oh!", "“The Weir”")
+    assert draft(*[[Block(text), *told(20)] for text in said * 8]).doubts == ()
+
+
 def test_what_is_asked_of_a_long_book_is_no_more_than_a_handful() -> None:
     days = [[Block(f"Tuesday, {day} May"), *told(40)] for day in range(1, 31)]
     assert len(draft(*days).doubts) == 8

@@ -13,8 +13,8 @@ from statistics import mean, median
 
 from afterdraft.manuscript.division import Chapter, Division, Doubt, Scene
 from afterdraft.manuscript.structure.build import Found
-from afterdraft.manuscript.structure.lines import Line, is_speech, quoted, uncapped
-from afterdraft.manuscript.structure.rank import LONGEST_CHAPTER, PART_WORDS
+from afterdraft.manuscript.structure.lines import Line, quoted, speaks, title_case, uncapped
+from afterdraft.manuscript.structure.rank import LONGEST_CHAPTER, PART_WORDS, heads
 from afterdraft.manuscript.structure.titles import Titled
 from afterdraft.manuscript.structure.wording import ALONE
 
@@ -142,7 +142,10 @@ def lines_over_passages(found: Found, division: Division) -> Iterator[Doubt]:
 
 
 def _stands_over(line: Line) -> bool:
-    return line.short and not line.mark and line.words <= OVER and not is_speech(line.text)
+    """A short line with a title's capitals or a date; "Nobody spoke." and "Oh!" come again and again as well."""
+    if not line.short or line.mark or line.words > OVER or speaks(line.text):
+        return False
+    return bool(DATE.fullmatch(line.text)) or (title_case(line.text) and heads(line) and line.text[-1] not in "!?…")
 
 
 def _names(found: Found) -> list[Titled]:
