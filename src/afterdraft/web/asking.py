@@ -1,35 +1,26 @@
 """Questions to each open book, as its pages show them: asked in the background, kept with the book.
 
-One thread for all books. It finds out which checks look at something else than when they were run last, and runs those
-alone: what looks at her marks and no facts at once, the rest in a process of its own (`afterdraft.apart`). As long as
-the draft is being read, checks that need facts give what they found before, if anything.
+One thread for all books looks drafts over (`looking_over`) when a page wants to know: what looks at her marks and no
+facts at once, the rest in a process of its own (`afterdraft.apart`). As long as the draft is being read, checks that
+need facts give what they found before, if anything.
 """
 
-import json
-from collections.abc import Callable, Mapping, Sequence
-from contextlib import suppress
 from dataclasses import dataclass, replace
 from threading import Condition, Thread
+from typing import TYPE_CHECKING
 
 from afterdraft import apart
-from afterdraft.engine.pipeline import MODEL
-from afterdraft.errors import AfterdraftError, CannotWrite, TooLarge
+from afterdraft.errors import AfterdraftError
 from afterdraft.faultlog import write_down
 from afterdraft.manuscript.division import Division
-from afterdraft.questions.asking import ask, key
-from afterdraft.questions.catalogue import CHECKS
-from afterdraft.questions.check import Check
-from afterdraft.questions.findings_form import findings_form, findings_of
 from afterdraft.questions.question import Finding, Question
-from afterdraft.questions.seen import READ, Seen
-from afterdraft.whole.task import is_read
 from afterdraft.work.ports import Book, DraftFacts, Edits
-from afterdraft.work.to_ask import to_ask
-from afterdraft.work.to_read import to_read
+
+if TYPE_CHECKING:
+    from afterdraft.web.looking_over import Find
 
 PATIENCE = 0.05  # seconds that a page waits: where little has changed, the answer is there by then
 
-Find = Callable[[Sequence[str], Seen, Sequence[str]], dict[str, tuple[Finding, ...]]]
 Which = tuple[str, str]  # ids of book and draft
 Stamp = tuple[Edits, str]  # latest edits, and when the book changed last
 
@@ -53,7 +44,7 @@ class Asked:
 class Asking:
     """May be asked from any thread."""
 
-    def __init__(self, *, find: Find = apart.findings) -> None:
+    def __init__(self, *, find: "Find" = apart.findings) -> None:
         self._find = find
         self._asked: dict[Which, Asked] = {}
         self._kept: dict[Which, dict[str, tuple[Finding, ...]]] = {}
@@ -128,66 +119,22 @@ class Asking:
                 write_down(fault)
 
     def _look_over(self, book: Book, draft: DraftFacts, stamp: Stamp) -> None:
+        from afterdraft.web.looking_over import kept_in, look_over  # late: with it come all checks
+
         which = (book.id, draft.id)
         division = book.division(draft.id)
-        task = to_read(book, draft.id, model=MODEL)
-        seen = to_ask(book, draft.id, task)
-        keys = {check.id: key(seen, check) for check in CHECKS}
-        kept = self._known(which, book)
-        before = set(kept)
-        new = [check for check in CHECKS if keys[check.id] not in kept]
-        kept |= {keys[check.id]: tuple(check.find(seen)) for check in new if _is_quick(check)}
-        english = is_read(draft.language)
-        facts = _facts(book, task.keys) if english else ()
-        slow = [check.id for check in new if not _is_quick(check) and (facts or not _needs_facts(check))]
-        if slow:
-            self._tell(which, Asked(_questions(seen, keys, kept), division, None))
-            found = self._found(slow, seen, facts)
-            kept |= {keys[check]: some for check, some in found.items()}
-        for gone in set(kept) - set(keys.values()):
-            kept.pop(gone)
-        if set(kept) != before:
-            with suppress(CannotWrite):  # another time it takes longer, that is all
-                book.keep_findings(draft.id, json.dumps(findings_form(kept), separators=(",", ":")))
-        left = {check.id for check in CHECKS if keys[check.id] not in kept and (english or not _needs_facts(check))}
-        asked = Asked(_questions(seen, keys, kept), division, stamp, bool(left), bool(left & set(slow)))
-        self._tell(which, asked)
-
-    def _found(self, checks: Sequence[str], seen: Seen, facts: Sequence[str]) -> dict[str, tuple[Finding, ...]]:
-        """Nothing where the child has failed, which has written down why."""
-        try:
-            return self._find(checks, seen, facts)
-        except (apart.ReadingFault, TooLarge):
-            return {}
-
-    def _known(self, which: Which, book: Book) -> dict[str, tuple[Finding, ...]]:
-        """What checks found before, by key."""
         if which not in self._kept:
-            form = book.kept_findings(which[1])
-            self._kept[which] = findings_of(json.loads(form)) if form else {}
-        return self._kept[which]
+            self._kept[which] = kept_in(book, draft.id)
+        found = look_over(
+            book,
+            draft,
+            self._kept[which],
+            find=self._find,
+            so_far=lambda questions: self._tell(which, Asked(questions, division, None)),
+        )
+        self._tell(which, Asked(found.questions, division, stamp, found.lacking, found.trouble))
 
     def _tell(self, which: Which, asked: Asked) -> None:
         with self._changed:
             self._asked[which] = asked
             self._changed.notify_all()
-
-
-def _is_quick(check: Check) -> bool:
-    """What she marked is asked about at once."""
-    return "marks" in check.reads and not _needs_facts(check)
-
-
-def _needs_facts(check: Check) -> bool:
-    return bool(READ & set(check.reads))
-
-
-def _questions(seen: Seen, keys: Mapping[str, str], kept: dict[str, tuple[Finding, ...]]) -> tuple[Question, ...]:
-    """Of checks whose findings are kept."""
-    return ask(seen, checks=[check for check in CHECKS if keys[check.id] in kept], kept=kept)
-
-
-def _facts(book: Book, keys: Sequence[str]) -> tuple[str, ...]:
-    """Of all scenes; none where some are not read yet."""
-    known: Mapping[str, str] = book.kept_facts(keys)
-    return tuple(known[key] for key in keys) if set(keys) <= set(known) else ()

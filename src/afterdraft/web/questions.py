@@ -4,14 +4,13 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from markupsafe import Markup
 from starlette.requests import Request
 
 from afterdraft.desk.answer import Answer
 from afterdraft.manuscript.outline import SceneView
-from afterdraft.questions.catalogue import BY_ID
-from afterdraft.questions.check import Check
 from afterdraft.questions.question import Question, Span
 from afterdraft.questions.sentences import sentence
 from afterdraft.web.asking import PATIENCE, Asked, Asking
@@ -20,6 +19,9 @@ from afterdraft.web.facts_here import progress_of
 from afterdraft.web.prose import Stretch, prose
 from afterdraft.web.view import BookView, chapter_title
 from afterdraft.work.to_answer import waiting
+
+if TYPE_CHECKING:
+    from afterdraft.questions.check import Check
 
 KEY = 12  # digits of a fingerprint that stand for it in addresses
 SIDE_BY_SIDE = 6  # passages of one question that are shown at once
@@ -51,7 +53,7 @@ class Passage:
 @dataclass(frozen=True, slots=True)
 class QuestionView:
     question: Question
-    check: Check
+    check: "Check"
     passages: tuple[Passage, ...]
     scenes: tuple[tuple[str, str], ...]  # code and name of those it is about, where no passage tells
     answer: Answer | None = None
@@ -117,6 +119,8 @@ def by_paragraph(seen: BookView, shown: SceneView, asked: Asked | None) -> dict[
 
 
 def _view(seen: BookView, question: Question, answer: Answer | None) -> QuestionView:
+    from afterdraft.questions.catalogue import BY_ID  # late: with it come all checks
+
     scenes = seen.outline.scenes
     evidence = [one for one in question.evidence if one.scene < len(scenes)]
     marked = differing([one.quote for one in evidence], _without_names(seen, question))

@@ -4,7 +4,6 @@ from collections.abc import Mapping
 
 from afterdraft.desk.answer import Turned
 from afterdraft.errors import Missing
-from afterdraft.questions.catalogue import BY_ID
 from afterdraft.work.called import quoted
 from afterdraft.work.ports import Book
 
@@ -17,6 +16,8 @@ _SAID: Mapping[Turned, str] = {
 
 def turn_check(book: Book, check: str, turned: Turned) -> None:
     """`check`: its id. Raises `Missing` where there is none of that id."""
+    from afterdraft.questions.catalogue import BY_ID  # late: with it come all checks
+
     if check not in BY_ID:
         raise Missing("This kind of question")
     name = _SAID[turned].format(quoted(BY_ID[check].name))

@@ -2,25 +2,27 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from starlette.requests import Request
 from starlette.responses import Response
 
 from afterdraft.desk.answer import TURNS, Answer, Turned
 from afterdraft.errors import NotPossible
-from afterdraft.questions.catalogue import BY_ID, CHECKS
-from afterdraft.questions.check import Check, Family
 from afterdraft.web.body import form, text
 from afterdraft.web.questions import KEY, answering, asked_of
 from afterdraft.web.render import back, book_of, frame, go, render
 from afterdraft.web.view import BookView, view
 from afterdraft.work.turn_check import turn_check
 
+if TYPE_CHECKING:
+    from afterdraft.questions.check import Check, Family
+
 
 @dataclass(frozen=True, slots=True)
 class AnswerRow:
     answer: Answer
-    check: Check | None  # None where an earlier program asked
+    check: "Check | None"  # None where an earlier program asked
     place: str  # where what was made of it stands: a path below the book; "" for none
     asked: bool  # the draft still holds what it was asked about
 
@@ -39,16 +41,18 @@ class AnswersPage:
 @dataclass(frozen=True, slots=True)
 class ChecksPage:
     view: BookView
-    families: Mapping[Family, tuple[Check, ...]]
+    families: "Mapping[Family, tuple[Check, ...]]"
     turned: Mapping[str, Turned]  # by id
     turns: tuple[tuple[Turned, str], ...] = (("on", "Ask"), ("down", "Ask less"), ("off", "Do not ask"))
 
-    def how(self, check: Check) -> Turned:
+    def how(self, check: "Check") -> Turned:
         return self.turned.get(check.id, "on")
 
 
 def answers(request: Request) -> Response:
     """`/books/{book}/questions/answered`"""
+    from afterdraft.questions.catalogue import BY_ID  # late: with it come all checks
+
     seen = view(book_of(request))
     around = frame(request, "Answered questions", "questions-answered", book=seen)
     asked = asked_of(request, seen)
@@ -66,6 +70,8 @@ def answers(request: Request) -> Response:
 
 def checks(request: Request) -> Response:
     """`/books/{book}/questions/checks`"""
+    from afterdraft.questions.catalogue import CHECKS  # late: with it come all checks
+
     seen = view(book_of(request))
     families: dict[Family, tuple[Check, ...]] = {}
     for check in CHECKS:
