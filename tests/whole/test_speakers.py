@@ -1,7 +1,10 @@
+from dataclasses import replace
+
 from afterdraft.whole.book import read_book
 from afterdraft.whole.cast import find_cast
 from afterdraft.whole.given import Given, GivenPerson
 from afterdraft.whole.speakers import Spoken, said_of, speakers
+from afterdraft.whole.turns import meant
 from tests.reading.hand import scene, scenes
 
 
@@ -159,3 +162,11 @@ def test_dialogue_by_dashes_goes_by_turns() -> None:
 
 def test_a_quotation_within_a_quotation_is_its_speakers() -> None:
     assert who("“He said ‘Never,’ and went,” said Ada.", "“No,” said Pike.") == ["ada", "pike"]
+
+
+def test_a_wife_is_not_the_husband_whose_name_she_bears() -> None:
+    facts = scene("“Sit,” said John Lamb.", "“No,” said Mrs. John Lamb.", "“Why?” said John Lamb.")
+    cast = find_cast([facts])
+    only_john = replace(cast, by_form={form: who for form, who in cast.by_form.items() if form == "john lamb"})
+    named = {one.form: who for one, who in zip(facts.mentions, meant(facts, only_john), strict=True)}
+    assert (named["john lamb"], named["mrs john lamb"]) == (cast.by_form["john lamb"], None)

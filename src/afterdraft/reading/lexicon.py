@@ -115,9 +115,9 @@ NO_NAMES = words_of(
     christian catholic protestant england france italy germany london paris rome europe america africa asia india
     chapter book part volume letter park street road square house hall-door bible church poor old young little great
     my lord lor gawd lordy sir madam don hi ha hm hum eh elp pray
-    because supposing whereupon sometimes whilst while although though since unless until after before once however
-    therefore later meanwhile presently suddenly happily abruptly evidently apparently only even also still again
-    dearest darling beloved majesty majesties highness lordship ladyship excellency worship being having diary
+    hark listen because supposing whereupon sometimes whilst while although though since unless until after before once
+    however therefore later meanwhile presently suddenly happily abruptly evidently apparently only even also still
+    again dearest darling beloved majesty majesties highness lordship ladyship excellency worship being having diary
     """
 )
 

@@ -51,16 +51,26 @@ def resolve(form: str, by_form: Mapping[str, str]) -> str | None:
 def meant(scene: SceneFacts, cast: Cast) -> tuple[str | None, ...]:
     """Beside each mention of the scene, whom it names; None for pronouns and for nobody of the cast."""
     narrator = cast.narrator
+    genders = {person.id: person.gender for person in cast.people}
     known: dict[str, str | None] = {}
     found: list[str | None] = []
     for one in scene.mentions:
         if one.kind in ("name", "role"):
             if one.form not in known:
-                known[one.form] = resolve(one.form, cast.by_form) if one.kind == "name" else cast.by_form.get(one.form)
+                known[one.form] = _named(one, cast.by_form, genders)
             found.append(known[one.form])
         else:
             found.append(narrator.id if narrator and one.kind == "self" and not one.spoken else None)
     return tuple(found)
+
+
+def _named(one: Mention, by_form: Mapping[str, str], genders: Mapping[str, Gender]) -> str | None:
+    """Whom a name or role means; 'Mrs. John Lamb' is not John, though that part of it is."""
+    if one.kind == "role" or one.form in by_form:
+        return by_form.get(one.form)
+    person = resolve(one.form, by_form)
+    other = person is not None and one.gender and genders.get(person) not in (one.gender, "", None)
+    return None if other else person
 
 
 def guessed(scene: SceneFacts, people: Sequence[str | None], genders: Mapping[str, Gender]) -> tuple[str | None, ...]:
