@@ -69,3 +69,23 @@ def test_numbers_through_the_whole_book_are_its_chapters() -> None:
     named = [Block("The Weir", look=HEADING, gap=Gap(blanks=1)), *told(9)]
     book = draft(*counted, named)
     assert [chapter.number for chapter in book.division.chapters] == [1, 2, 3, 4]
+
+
+@pytest.mark.parametrize("gap", [APART, Gap(turn="page")], ids=["space", "page"])
+def test_a_lone_name_over_the_whole_text_heads_it(gap: Gap) -> None:
+    page = [Block("Low Water", look=CENTRED, gap=APART), Block("by Ilse Tovik", look=CENTRED)]
+    assert titles(draft(page, Block("The Weir", look=CENTRED, gap=gap), told(60))) == ["The Weir"]
+
+
+def test_a_dedication_on_a_page_before_the_text_heads_nothing() -> None:
+    page = [Block("Low Water", look=CENTRED, gap=APART), Block("by Ilse Tovik", look=CENTRED)]
+    first = Block(told(1)[0].text, gap=Gap(turn="page"))
+    book = draft(page, Block("Anselm Harm", look=CENTRED, gap=Gap(turn="page")), first, told(60))
+    assert titles(book) == [""]
+
+
+def test_a_plain_name_under_a_typed_break_heads_a_scene() -> None:
+    names = ("Ilse’s Notebook", "The Ferryman’s Log", "Ilse’s Notebook", "The Mate’s Tale")
+    book = draft(told(18), *[[Block("***", gap=Gap(blanks=1)), line(name), *told(18)] for name in names])
+    assert titles(book) == [""]
+    assert len(book.division.scenes) == 5

@@ -155,6 +155,8 @@ def _openers(book: Book, above: Set[int], *, said: bool = False) -> Iterator[Lin
     for line in book.lines:
         if line.index in book.skip or line.index in above or not _could_head(book, line) or not _worth(line):
             continue
+        if line.index and book.lines[line.index - 1].mark and line.weight < WORTH and not line.turn:
+            continue  # a typed break above it: what it heads, if anything, is a scene
         if BY_LINE.match(line.text):
             before = NEVER
             continue
@@ -219,12 +221,14 @@ def _score(group: Sequence[Line]) -> float:
 
 
 def _only_one(book: Book) -> list[Heading]:
-    """A name on a page of its own, set apart, over the whole text."""
-    openers = [line for line in _openers(book, frozenset()) if line.index and line.turn and line.weight >= WORTH]
+    """A name on a page of its own, or far below what is above it, set apart, over the whole text."""
+    openers = [line for line in _openers(book, frozenset()) if line.index and _gap(line) > 1 and line.weight >= WORTH]
     early = [line for line in openers if book.told[line.index] <= EARLY * book.told[-1]]
     last = early[-1] if early else None
     if last is None or len(early) < len(openers) or not _tells(book, last.index + 1, last.index + 1 + NAME_LINES):
         return []
+    if _gap(book.lines[last.index + 1]) >= _gap(last):
+        return []  # the text begins a page as well: a dedication, or a title page
     return [Heading(last.index, "chapter", sure=NAMED)]
 
 
