@@ -101,6 +101,11 @@ def _screens(book: str) -> Screens:
         ("notes", lambda page: page.goto(f"{book}/notes")),
         ("plan", lambda page: page.goto(f"{book}/plan")),
         ("drafts-one", lambda page: page.goto(f"{book}/drafts")),
+        ("questions", lambda page: _questions(page, book)),
+        ("question-open", lambda page: _question_open(page, book)),
+        ("questions-checks", lambda page: page.goto(f"{book}/questions/checks")),
+        ("questions-shown", lambda page: page.goto(f"{book}/questions/shown")),
+        ("asked-here", lambda page: _asked_here(page, book)),
         ("table", lambda page: page.goto(f"{book}/table")),
         ("noted", lambda page: _noted(page, book)),
         ("note-loose", lambda page: page.get_by_role("link", name="Note", exact=True).click()),
@@ -133,6 +138,30 @@ def _noted(page: Page, book: str) -> None:
     """The scene of the first note that is on one, with the note beside it."""
     page.goto(f"{book}/notes")
     page.locator(".note-group h2 a").nth(2).click()
+
+
+def _questions(page: Page, book: str) -> None:
+    page.goto(f"{book}/questions")
+    while page.evaluate("async (url) => (await (await fetch(url)).json()).running", f"{book}/questions/state"):
+        page.wait_for_timeout(300)
+    page.goto(f"{book}/questions")
+
+
+def _question_open(page: Page, book: str) -> None:
+    """The first about what two passages say of one person, with what stands round them and how it is found."""
+    _questions(page, book)
+    asked = page.locator("article.question").filter(has_text="Are both meant?").first
+    for summary in asked.locator("summary").all():
+        summary.click()
+    asked.focus()
+    asked.evaluate("e => e.scrollIntoView({ block: 'start' })")
+
+
+def _asked_here(page: Page, book: str) -> None:
+    """The scene of that question, with the mark in its margin opened."""
+    _questions(page, book)
+    page.locator("article.question").filter(has_text="Are both meant?").locator(".passage-scene").first.click()
+    page.locator(".asked-here > summary").first.click()
 
 
 def _split_open(page: Page) -> None:

@@ -192,6 +192,7 @@ def test_a_mark_in_the_margin_where_a_question_rests(shown: tuple[TestClient, Bo
     here = client.get(f"/books/{book.id}/scenes/{scenes[1].code}").text
     assert here.count('<details class="asked-here">') == 1
     assert "A question is asked here" in here
+    assert re.search(r'<span class="asked">The lamp over the lock swung twice[^<]*at all\.</span>', here)
     question = fingerprints(here)[0]
     do(shown, "stand", question)
     page(shown)

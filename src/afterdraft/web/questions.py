@@ -118,6 +118,15 @@ def by_paragraph(seen: BookView, shown: SceneView, asked: Asked | None) -> dict[
     return found
 
 
+def words_asked(shown: SceneView, rows: Iterable[QuestionView]) -> dict[int, tuple[Stretch, ...]]:
+    """By paragraph of a scene, the words that questions rest on; shown where a question is opened there."""
+    found: dict[int, tuple[Stretch, ...]] = {}
+    for span in {span for row in rows for span in row.question.evidence if span.scene == shown.index}:
+        paragraph = shown.story[span.paragraph]
+        found[paragraph] = (*found.get(paragraph, ()), Stretch(span.start, span.end, "asked"))
+    return found
+
+
 def _view(seen: BookView, question: Question, answer: Answer | None) -> QuestionView:
     from afterdraft.questions.catalogue import BY_ID  # late: with it come all checks
 

@@ -13,7 +13,7 @@ from afterdraft.web.anew import Anew, anew, before
 from afterdraft.web.facts_here import FactsHere, facts_here, highlights, read_of
 from afterdraft.web.noted import NotesHere, notes_here, stretches
 from afterdraft.web.prose import Stretch
-from afterdraft.web.questions import QuestionView, asked_here, by_paragraph
+from afterdraft.web.questions import QuestionView, asked_here, by_paragraph, words_asked
 from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.scene_lines import SceneLines, scene_lines, with_lines
 from afterdraft.web.suggesting import Perhaps, perhaps
@@ -93,6 +93,8 @@ def scene(request: Request) -> Response:
     then = before(seen, request.app.state.comparing.beside_the_last(book))
     card = anew(then, shown, seen.cards[shown.scene.id], show=request.query_params.get("old") == "shown")
     asked = by_paragraph(seen, shown, asked_here(request, seen))
+    words = words_asked(shown, (row for rows in asked.values() for row in rows))
+    shows = {paragraph: (*shows.get(paragraph, ()), *words.get(paragraph, ())) for paragraph in {*shows, *words}}
     context = replace(scene_page(seen, shown, facts, shows), anew=card, perhaps=places, show=show, asked=asked)
     return render(
         request, "scene.html", context, frame(request, context.name, "scenes", book=seen, here=shown.scene.code)
