@@ -1,6 +1,7 @@
 """The manuscript that budgets are stated for: 120,000 words in 90 scenes, made of the corpus's novels."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import islice
 
 from bench import corpus
@@ -11,6 +12,7 @@ from bench.structure.writers.habits import STYLES
 WORDS = 120_000
 SCENES = 90
 SCENES_A_CHAPTER = 3
+CUT, CHANGED = 10, 5  # of the next draft: every which chapter loses a scene, every which paragraph a word
 LARGEST = "the-old-wives-tale"  # 215,000 words in 104 scenes
 
 
@@ -28,7 +30,27 @@ def budget_novel(times: int = 1) -> Manuscript:
 
 
 def largest_novel() -> Manuscript:
-    return make(corpus.novel(next(path for path in corpus.paths() if LARGEST in path.name)), STYLES)
+    return make(_largest(), STYLES)
+
+
+def largest_revised() -> Manuscript:
+    """Its next draft: of every tenth chapter the first scene is cut, and in each fifth paragraph a word is another."""
+    novel = _largest()
+    chapters = [_revised(chapter, cut=number % CUT == 0) for number, chapter in enumerate(novel.chapters, 1)]
+    return make(replace(novel, chapters=tuple(chapter for chapter in chapters if chapter.scenes)), STYLES)
+
+
+def _largest() -> Novel:
+    return corpus.novel(next(path for path in corpus.paths() if LARGEST in path.name))
+
+
+def _revised(chapter: Chapter, *, cut: bool) -> Chapter:
+    scenes = chapter.scenes[1:] if cut else chapter.scenes
+    told = tuple(
+        tuple(text if n % CHANGED else text.replace(" and ", " but ", 1) for n, text in enumerate(scene))
+        for scene in scenes
+    )
+    return replace(chapter, scenes=told, breaks=chapter.breaks[: len(told)])
 
 
 def _scenes(words: int) -> Iterator[tuple[str, ...]]:

@@ -69,6 +69,15 @@ def bring_in(client: httpx2.Client, name: str, data: bytes) -> tuple[str, float]
     return split.rpartition("/")[0], time.perf_counter() - began
 
 
+def bring_next(client: httpx2.Client, book: str, name: str, data: bytes) -> float:
+    """The next draft of a book; the seconds until the page it leads to is in hand."""
+    began = time.perf_counter()
+    answer = client.post(f"{book}/drafts/bring", data={"how": "next"}, files={"files": (name, data)})
+    assert answer.status_code == 303, answer.text[:500]
+    client.get(answer.headers["location"]).raise_for_status()
+    return time.perf_counter() - began
+
+
 def _address(process: "subprocess.Popen[str]") -> str:
     assert process.stdout is not None
     for line in process.stdout:

@@ -32,7 +32,10 @@ def every_page(client: httpx2.Client, book: str) -> list[Timed]:
     """Follow all links from the book's pages; the answers of each route. Raises AssertionError for one never met."""
     seen: dict[str, set[str]] = {}
     took: dict[str, list[float]] = {}
-    waiting = [f"{book}/{page}" for page in ("split", "scenes", "search?q=the", "edits.json", "table/columns", "read")]
+    waiting = [
+        f"{book}/{page}"
+        for page in ("split", "scenes", "drafts", "search?q=the", "edits.json", "table/columns", "read")
+    ]
     waiting += ["/", "/folder"]
     asked: set[str] = set()
     while waiting:
