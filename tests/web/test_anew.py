@@ -108,7 +108,7 @@ def test_scenes_joined_have_both_old_cards_and_of_a_split_one_each_has_a_part(we
     for code, other in ((lock, rest), (rest, lock)):
         part = web.get(f"scenes/{code}?old=shown")
         assert WORDS[2] in part
-        assert f"This was part of it; it lives on in {other} too." in part
+        assert f"which lives on in {other} too." in part
 
 
 def test_a_new_scene_says_so_and_one_that_was_never_written_on_says_nothing(web: Web) -> None:

@@ -2,7 +2,8 @@
 
 Handlers are plain functions `def page(request) -> Response`, run on worker threads. They find `registry` (the open
 books), `suggesting` (scene breaks that nobody marked), `reading` (what is read off the page), `asking`
-(questions), `close` (ends the program) and `log` (the file where faults are written down) in `request.app.state`.
+(questions), `comparing` (drafts), `gathering` (offcuts), `close` (ends the program) and `log` (the file where faults
+are written down) in `request.app.state`.
 """
 
 from collections.abc import Callable, Sequence
@@ -20,6 +21,7 @@ from afterdraft.faultlog import write_down
 from afterdraft.web import assets, handover, messages, pages
 from afterdraft.web.asking import Asking
 from afterdraft.web.comparing import Comparing
+from afterdraft.web.gathering import Gathering
 from afterdraft.web.guard import Guard
 from afterdraft.web.pages.trouble import trouble
 from afterdraft.web.reading import Reading
@@ -51,6 +53,7 @@ def build(
     app.state.registry = registry
     app.state.suggesting = Suggesting()
     app.state.comparing = Comparing()
+    app.state.gathering = Gathering()
     app.state.reading = reading or Reading()
     app.state.asking = asking or Asking()
     registry.on_close = lambda book: _end(app, book)
@@ -63,6 +66,7 @@ def _end(app: Starlette, book: str) -> None:
     """Nothing of the book of this id is remembered."""
     app.state.reading.end(book)
     app.state.asking.end(book)
+    app.state.gathering.end(book)
 
 
 def _on_error(request: Request, error: Exception) -> Response:

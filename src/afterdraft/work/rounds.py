@@ -1,7 +1,7 @@
 """How notes and changes stand when a draft comes in: what the counts of a round are taken from."""
 
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Protocol
 
 from afterdraft.desk.change import Change
@@ -26,3 +26,15 @@ def standing(desk: Standing, draft: str) -> str:
         "changes": {change.id: "done" if change.done else "open" for change in desk.changes()},
     }
     return json.dumps(form, separators=(",", ":"))
+
+
+class Kept(Protocol):
+    """What of a book the counts of rounds read."""
+
+    def rounds(self) -> Mapping[str, str]: ...
+
+
+def changes_then(book: Kept, draft: str) -> frozenset[str] | None:
+    """Ids of the changes that were in the plan when `draft` came in; None where that was not written down."""
+    form = book.rounds().get(draft)
+    return frozenset(json.loads(form)["changes"]) if form else None

@@ -1,0 +1,53 @@
+"""Rounds: what each round of revision did, in counts."""
+
+import json
+from dataclasses import dataclass
+
+from starlette.requests import Request
+from starlette.responses import Response
+
+from afterdraft.comparison.round import RoundCounts, counts
+from afterdraft.comparison.standings import Went, went
+from afterdraft.web.render import book_of, frame, go, render
+from afterdraft.web.view import BookView, view
+from afterdraft.work.ports import DraftFacts
+from afterdraft.work.rounds import standing
+
+
+@dataclass(frozen=True, slots=True)
+class RoundRow:
+    """From one draft to the next; the last row is the round that goes on, which has no next draft yet."""
+
+    old: DraftFacts
+    new: DraftFacts | None
+    counts: RoundCounts | None
+    notes: Went | None  # None where it was not written down how they stood
+    changes: Went | None
+
+
+@dataclass(frozen=True, slots=True)
+class RoundsPage:
+    view: BookView
+    rows: tuple[RoundRow, ...]
+
+    @property
+    def part_way(self) -> bool:
+        return any(row.counts and row.counts.not_reached for row in self.rows)
+
+
+def rounds(request: Request) -> Response:
+    """`/books/{book}/drafts/rounds`"""
+    seen = view(book_of(request))
+    book, known = seen.book, seen.book.drafts()
+    if len(known) < 2:
+        return go(f"/books/{seen.facts.id}/drafts")
+    forms = {draft: json.loads(form) for draft, form in book.rounds().items()}
+    now = json.loads(standing(book, seen.draft.id))
+    rows = []
+    for old, new in zip(known, [*known[1:], None], strict=True):
+        compared = request.app.state.comparing.compared(book, old.id, new) if new else None
+        before = forms.get(old.id) if old is not known[0] else {"notes": {}, "changes": {}}
+        after = forms.get(new.id) if new else now
+        told = [went(before[one], after[one]) if before and after else None for one in ("notes", "changes")]
+        rows.append(RoundRow(old, new, counts(compared.found) if compared else None, *told))
+    return render(request, "rounds.html", RoundsPage(seen, tuple(rows)), frame(request, "Rounds", "rounds", book=seen))
