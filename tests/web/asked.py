@@ -1,6 +1,7 @@
 """A book of ten scenes that is asked nine things without a word of it being read off the page."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 
 from afterdraft.engine.pipeline import MODEL
@@ -37,27 +38,28 @@ SCENES = (
 TEXT = "THE LOW BOAT\n\nby Perrin Vane\n\n\nCHAPTER ONE\n\n" + "\n\n***\n\n".join(SCENES) + "\n"
 
 
-def low_boat(folder: Path) -> Path:
+def low_boat(folder: Path, text: str = TEXT, *, language: str = "") -> Path:
     """Where the book lies, closed."""
-    book = begun(folder)
+    book = begun(folder, text, language=language)
     book.close()
     return Path(book.path)
 
 
-def begun(folder: Path, text: str = TEXT) -> BookFile:
+def begun(folder: Path, text: str = TEXT, *, language: str = "") -> BookFile:
     """The book, open."""
     return begin_book(
         folder / "Low boat.afterdraft",
         title="The Low Boat",
         backups=folder / "backups",
-        first=lambda book: bring_text(book, text),
+        first=lambda book: bring_text(book, text, language=language),
     )[0]
 
 
-def bring_text(book: Book, text: str) -> str:
+def bring_text(book: Book, text: str, *, language: str = "") -> str:
     """As the next draft; its id."""
     file = ("low boat.txt", text.encode())
-    return bring_draft(book, structure(joined([table.read(file[1], file[0])])), [file])
+    made = structure(joined([table.read(file[1], file[0])]))
+    return bring_draft(book, replace(made, language=language or made.language), [file])
 
 
 def found_here(checks: Sequence[str], seen: Seen, facts: Sequence[str]) -> dict[str, tuple[Finding, ...]]:

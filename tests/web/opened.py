@@ -13,6 +13,7 @@ from afterdraft.platform import folders
 from afterdraft.web.app import build
 from afterdraft.web.asking import Asking
 from afterdraft.web.guard import cookie_name
+from afterdraft.web.reading import Reading
 from afterdraft.web.registry import Registry
 from afterdraft.work.ports import Book
 
@@ -21,12 +22,15 @@ HOME = f"http://127.0.0.1:{PORT}"
 
 
 @contextmanager
-def opened(path: Path, *, asking: Asking | None = None) -> Iterator[tuple[TestClient, Book]]:
+def opened(
+    path: Path, *, asking: Asking | None = None, reading: Reading | None = None
+) -> Iterator[tuple[TestClient, Book]]:
     """A client, and the book at `path`, which is closed at the end."""
     books = registry()
     book = books.open(path)
     try:
-        yield let_in(build(books, key=KEY, port=PORT, close=lambda: (), log="log", asking=asking)), book
+        made = build(books, key=KEY, port=PORT, close=lambda: (), log="log", asking=asking, reading=reading)
+        yield let_in(made), book
     finally:
         books.close_all()
 

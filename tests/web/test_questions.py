@@ -11,10 +11,12 @@ from starlette.testclient import TestClient
 
 from afterdraft.web.asking import Asking
 from afterdraft.web.differing import differing
+from afterdraft.web.reading import Reading
 from afterdraft.work.mix_ink import mix_ink
 from afterdraft.work.ports import Book
 from tests.web.asked import found_here, low_boat, read
 from tests.web.opened import opened
+from tests.web.test_reading import Child
 
 WAIT = 10.0  # seconds until a thread has surely done what it does in hundredths
 NONE_FOUND = "Nothing to ask"
@@ -201,6 +203,37 @@ def test_a_mark_in_the_margin_where_a_question_rests(shown: tuple[TestClient, Bo
 
 def test_what_waits_for_reading_is_said(shown: tuple[TestClient, Book]) -> None:
     assert "is asked when the draft is read to its end" in page(shown)
+
+
+def test_while_the_draft_is_read_it_says_so_and_shows_what_can_be_asked_already(tmp_path: Path) -> None:
+    child = Child()
+    child.most = 0  # it does not come further for now
+    reading = Reading(on=True, reader=child, rest=0.0)  # type: ignore[arg-type]  # as far as it is asked, it is one
+    with opened(low_boat(tmp_path), asking=Asking(find=found_here), reading=reading) as (client, book):
+        address = f"/books/{book.id}/questions"
+        end = monotonic() + WAIT
+        while len(asks(html := client.get(address).text)) < 7 or "Reading the draft: 0 of 10 scenes" not in html:
+            assert monotonic() < end
+            sleep(0.01)
+        assert "What needs no reading is asked already" in html
+        child.most = 99
+
+
+def test_in_another_language_it_says_what_is_not_asked(tmp_path: Path) -> None:
+    reading = Reading(on=True)
+    path = low_boat(tmp_path, language="de-DE")
+    with opened(path, asking=Asking(find=found_here), reading=reading) as shown:
+        html = page(shown)
+        assert len(asks(html)) == 7
+        assert "what would rest on people, speech and times is not asked" in html
+
+
+def test_a_book_of_which_nothing_is_asked(tmp_path: Path) -> None:
+    text = "THE LOW BOAT\n\nby Perrin Vane\n\n\nCHAPTER ONE\n\nOdile came down before it was light.\n"
+    with opened(low_boat(tmp_path, text), asking=Asking(find=found_here)) as shown:
+        html = page(shown)
+        assert NONE_FOUND in html
+        assert "no more" in html
 
 
 def test_tables_wait_for_reading_too(shown: tuple[TestClient, Book]) -> None:

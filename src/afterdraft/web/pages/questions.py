@@ -39,6 +39,11 @@ class QuestionsPage:
     past: str = ""  # keys of those left for now
 
     @property
+    def tells_of_reading(self) -> bool:
+        """Not after every edit: only where something waits for it, or never comes."""
+        return self.lacking or self.looking or not self.rows or self.facts.progress.state == "other language"
+
+    @property
     def open(self) -> tuple[QuestionView, ...]:
         return tuple(row for row in self.rows if row.answer is None)
 
