@@ -75,3 +75,14 @@ def test_a_full_name_of_two_known_parts_joins_them() -> None:
 
 def test_a_word_that_begins_a_sentence_is_no_part_of_a_name() -> None:
     assert "because ada" not in cast("Because Ada came, Pike sat.", "“Sit,” said Ada.").by_form
+
+
+def test_sir_thomas_is_not_tom_of_the_same_family() -> None:
+    lines = ["Tom Wren came in.", "Tom Wren sat.", "“Sit,” said Tom.", "“No,” said Ada.", "“Oh,” said Sir Thomas Wren."]
+    assert not are_one(cast(*lines, "“Ah,” said Ada.", "“Oh,” said Sir Thomas."), "tom wren", "sir thomas wren")
+
+
+def test_a_role_in_a_list_of_people_is_nobody_of_the_list() -> None:
+    lines = ["“Sit,” said Ada.", "“No,” said the doctor.", "“Oh,” said Joan.", "“Ah,” said the doctor."]
+    assert not are_one(cast(*lines, "She saw Ada, the doctor, and Joan."), "ada", "doctor")
+    assert not are_one(cast(*lines, "She saw Joan, the doctor and Ada."), "joan", "doctor")

@@ -178,10 +178,17 @@ def _mention(
         called=kind != "pronoun" and spoken[token] and _is_called(analysed, token, last, speech),
         large=analysed.words[last][0].isupper(),
         first=_first(analysed, token),
-        apposed=kind == "role" and token > 1 and before == "the" and analysed.words[token - 2] == ",",
+        apposed=kind == "role" and token > 1 and before == "the" and _is_apposed(analysed, token - 2, last + 1),
         placed=before in PLACING,
         joined=before in ("and", "&") and token > 1,
     )
+
+
+def _is_apposed(analysed: Analysed, before: int, after: int) -> bool:
+    """Whether a role stands between commas as the other name of somebody, and is no part of a list."""
+    follows = [bare(word) for word in analysed.words[after : after + 2]]
+    listed = follows[:1] in (["and"], ["or"]) or (follows[:1] == [","] and follows[1:] in (["and"], ["or"], ["the"]))
+    return analysed.words[before] == "," and not listed
 
 
 def gender(form: str, kind: Kind) -> Gender:

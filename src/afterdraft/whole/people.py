@@ -70,7 +70,8 @@ def _fit(form: str, group: Group, seen: Gathered) -> int:
     if len(names) > 1:
         if any(_runs_on(names, other) for other in group.forms):
             return 9
-        given = names[0] in group.given or (_familiar(group) and same_given(names[0], group.given))
+        short = _familiar(group) and set(titles) <= FAMILIAR
+        given = names[0] in group.given or (short and same_given(names[0], group.given))
         return 9 if given and names[-1] in group.surnames else 0
     name = names[0]
     if {"mrs", "miss"} <= set(titles) | group.titles and not group.given:

@@ -5,6 +5,7 @@ from afterdraft.whole.people import BY_ANSWERS, NONE, Group, are_two, genders_di
 from afterdraft.whole.people_names import MARRIED, parse
 
 BESIDE = 5  # times that a title is borne, which a role right behind a name counts for
+ENOUGH = 0.03  # of a role's mentions, for which something must speak: one list of names misread is not enough
 FAR_MORE = 3  # times as much that must speak for one person as for any other who may be meant by a role
 SAME_TITLE = {
     "doctor": ("dr",),
@@ -30,7 +31,8 @@ def by_role(groups: list[Group], seen: Gathered) -> None:
         role = group.forms[0]
         homes = [other for other in groups if other is not group and not genders_differ(role, other, seen)]
         votes = sorted(((_role_votes(role, other, seen), -number) for number, other in enumerate(homes)), reverse=True)
-        if not votes or votes[0][0] <= FAR_MORE * (votes[1][0] if len(votes) > 1 else 0):
+        next_best = votes[1][0] if len(votes) > 1 else 0
+        if not votes or votes[0][0] <= max(FAR_MORE * next_best, ENOUGH * group.count):
             continue
         home = homes[-votes[0][1]]
         if not are_two(role, home, seen):
