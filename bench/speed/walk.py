@@ -34,7 +34,16 @@ def every_page(client: httpx2.Client, book: str) -> list[Timed]:
     took: dict[str, list[float]] = {}
     waiting = [
         f"{book}/{page}"
-        for page in ("split", "scenes", "drafts", "search?q=the", "edits.json", "table/columns", "read")
+        for page in (
+            "split",
+            "scenes",
+            "drafts",
+            "search?q=the",
+            "edits.json",
+            "table/columns",
+            "read",
+            "questions/state",
+        )
     ]
     waiting += ["/", "/folder"]
     asked: set[str] = set()

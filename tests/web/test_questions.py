@@ -12,6 +12,7 @@ from starlette.testclient import TestClient
 from afterdraft.web.asking import Asking
 from afterdraft.web.differing import differing
 from afterdraft.web.reading import Reading
+from afterdraft.web.told import NOTHING, Told
 from afterdraft.work.mix_ink import mix_ink
 from afterdraft.work.ports import Book
 from tests.web.asked import found_here, low_boat, read
@@ -199,6 +200,22 @@ def test_a_mark_in_the_margin_where_a_question_rests(shown: tuple[TestClient, Bo
     do(shown, "stand", question)
     page(shown)
     assert "asked-here" not in client.get(f"/books/{book.id}/scenes/{scenes[1].code}").text
+
+
+def test_scenes_begin_asking_by_themselves_when_the_draft_is_read(tmp_path: Path) -> None:
+    class Tells(Reading):
+        """Nothing of what it has read."""
+
+        def told(self, book: Book, draft: str) -> Told:
+            return NOTHING
+
+    reading = Tells(on=True, reader=Child(), rest=0.0)  # type: ignore[arg-type]  # as far as it is asked, it is one
+    with opened(low_boat(tmp_path), asking=Asking(find=found_here), reading=reading) as (client, book):
+        scene = book.division(book.drafts()[0].id).scenes[1].code
+        end = monotonic() + WAIT
+        while "A question is asked here" not in client.get(f"/books/{book.id}/scenes/{scene}").text:
+            assert monotonic() < end
+            sleep(0.01)
 
 
 def test_what_waits_for_reading_is_said(shown: tuple[TestClient, Book]) -> None:

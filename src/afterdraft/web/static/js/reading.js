@@ -16,7 +16,7 @@ export function reading(saving) {
     for (const place of places) show(place, state);
     if (state.running) return;
     clearInterval(timer);
-    done(saving);
+    done(saving, places[0].dataset.done ?? "The draft is read. What was found shows when the page is next loaded.");
   }, EVERY);
 }
 
@@ -26,8 +26,8 @@ function show(place, state) {
   if (bar) [bar.max, bar.value] = [state.words || 1, state.words_done];
 }
 
-function done(saving) {
+function done(saving, told) {
   const busy = saving.busy() || words() || document.activeElement?.closest("input, textarea, select, dialog, details[open]");
   if (!busy && !document.querySelector("dialog[open]")) location.reload();
-  else say("The draft is read. What was found shows when the page is next loaded.");
+  else say(told);
 }
