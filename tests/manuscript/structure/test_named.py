@@ -89,3 +89,10 @@ def test_a_plain_name_under_a_typed_break_heads_a_scene() -> None:
     book = draft(told(18), *[[Block("***", gap=Gap(blanks=1)), line(name), *told(18)] for name in names])
     assert titles(book) == [""]
     assert len(book.division.scenes) == 5
+
+
+def test_the_first_name_may_stand_right_under_title_and_author() -> None:
+    bold = Look(bold=True)
+    page = [Block("Low Water", look=bold), Block("Ilse Tovik", look=bold)]
+    book = draft(page, *[[Block(name, look=bold), *told(18)] for name in (*NAMES, "The Rope", "The Mill")])
+    assert titles(book) == [*NAMES, "The Rope", "The Mill"]

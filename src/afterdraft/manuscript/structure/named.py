@@ -27,6 +27,7 @@ APART = 500  # words: named chapters stand at least so far apart, in the median 
 OWN_WORDS = 60  # a line with fewer words before the next of its kind heads nothing: a title page's line
 WORTH = 1.0  # least look of a line that can head a chapter
 NEVER = -2
+THIRD = 2  # index of a line under a title and an author's name
 BY_LINE = re.compile(r"(a (novel|novella|story) )?by\b", re.IGNORECASE)  # ends a title page
 DEDICATED = re.compile(r"(to|for)\s(my|our|the memory)\b|in (loving )?memory\b|dedicated to\b", re.IGNORECASE)
 FEW = 3  # lines that divide a book
@@ -164,9 +165,14 @@ def _openers(book: Book, above: Set[int], *, said: bool = False) -> Iterator[Lin
             continue
         if (runs_on(book.lines, line) and not _unfinished(book, line)) or is_speech(line.text) != said or _strays(line):
             continue
-        if line.index > before + 1 or line.turn or line.wide > 1:
+        if line.index > before + 1 or line.turn or line.wide > 1 or _ends_title_page(book, line):
             yield line
         before = line.index
+
+
+def _ends_title_page(book: Book, line: Line) -> bool:
+    """The third line of a file, right over the text: the book's title, its author, and the first chapter's name."""
+    return line.index == THIRD and len(book.lines) > THIRD + 1 and not book.lines[THIRD + 1].short
 
 
 def _could_head(book: Book, line: Line) -> bool:
