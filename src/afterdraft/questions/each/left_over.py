@@ -10,8 +10,11 @@ from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.reading import lexicon
 from afterdraft.reading.facts import Mention
+from afterdraft.reading.lexicon import words_of
+from afterdraft.whole.given_names import FEMALE, MALE
 
 EARLY = 0.1  # share of the book in which people are still brought in; chosen by hand
+SCRIPTURE = words_of("adam eve noah solomon david samson abraham moses job jonah daniel judas lazarus thomas minerva")
 KNOWN = 2  # others of the cast who are in the scene at least
 _WORD = re.compile(r"[^\W\d_]+")
 _INTRODUCED = re.compile(
@@ -24,6 +27,17 @@ _EXPLAINED = re.compile(
 )
 
 
+_IS_ANOTHER = re.compile(
+    r"(?i:\b(?:an?|certain|named|called|old|young|little|poor|another|this|that|some|was|were|be|been|being|is|like|since"
+    r"|as|saint|st|divine|than|of|and|or|the|by)[\s,]+)$|[A-Z][\w’']*\.?,?\s$|[*_“‘\"]$"
+)
+_TITLE = re.compile(r"(?<!\band\s)\b(?:Mr|Mrs|Miss|Sir|Lady|Dr)\.?\s$")
+_CALLED = re.compile(r"(?:,|[“‘\"]|\b(?:[Mm]y\s)?[Dd]ear)\s?$")
+_CALLED_ENDS = re.compile(r"[,.!?](?!\s(?:and|or)\b)")
+_OWN = re.compile(r"^[’']s\b")
+GIVEN = (FEMALE | MALE) - SCRIPTURE
+
+
 def find(seen: Seen) -> Iterator[Finding]:
     counted = Counter(word for scene in seen.texts for text in scene for word in _WORD.findall(text))
     whole = sum(len(text) for scene in seen.texts for text in scene)
@@ -32,14 +46,23 @@ def find(seen: Seen) -> Iterator[Finding]:
     for number, scene in enumerate(seen.facts):
         if before >= EARLY * whole and known[number] >= KNOWN:
             tags = {quote.tag for quote in scene.quotes if quote.plain}
-            for place, one in enumerate(scene.mentions):
-                if (place in tags or _is_titled(one)) and _stands_alone(seen, number, one, counted):
-                    yield _finding(seen, number, one, speaks=place in tags)
+            alone = [
+                (place, one) for place, one in enumerate(scene.mentions) if _stands_alone(seen, number, one, counted)
+            ]
+            for place, one in alone:
+                if place in tags or _is_titled(one) or (one.called and one.form in GIVEN):
+                    yield _finding(seen, number, one.paragraph, one.start, one.end, 0.8 if place in tags else 0.65)
+            told = {(one.paragraph, one.start) for _, one in alone}
+            for paragraph, start, end in _given_names(seen, number, counted):
+                if (paragraph, start) not in told:
+                    yield _finding(seen, number, paragraph, start, end, 0.5)
         before += sum(len(text) for text in seen.texts[number])
 
 
 def _stands_alone(seen: Seen, number: int, one: Mention, counted: Counter[str]) -> bool:
-    if one.kind != "name" or one.spoken or one.apposed or one.joined or not (one.speaks or one.subject):
+    if one.kind != "name" or one.apposed or one.joined or (one.spoken and not one.called):
+        return False
+    if not (one.speaks or one.subject or one.called or _is_titled(one)):
         return False
     if one.entity not in ("person", ""):
         return False
@@ -58,12 +81,30 @@ def _is_titled(one: Mention) -> bool:
     return one.form.split()[0] in ("mr", "mrs", "miss", "master") and one.form.count(" ") == 1
 
 
-def _finding(seen: Seen, number: int, one: Mention, *, speaks: bool) -> Finding:
-    text = seen.texts[number][one.paragraph]
-    name = text[one.start : one.end]
+def _given_names(seen: Seen, number: int, counted: Counter[str]) -> Iterator[tuple[int, int, int]]:
+    """Given names that stand once in the book, wherever in their sentences; in speech, of who is spoken to: paragraph,
+    start, end."""
+    for paragraph, text in enumerate(seen.texts[number]):
+        speech = [(one.start, one.end) for one in seen.facts[number].quotes if one.paragraph == paragraph]
+        for match in _WORD.finditer(text):
+            word = match.group()
+            if not word[0].isupper() or counted[word] != 1 or word.lower() not in GIVEN or counted[word.lower()]:
+                continue
+            spoken = any(start <= match.start() < end for start, end in speech)
+            if spoken and not (_CALLED.search(text[: match.start()]) and _CALLED_ENDS.match(text, match.end())):
+                continue
+            before, behind = text[: match.start()], _OWN.sub("", text[match.end() :], count=1)
+            titled = _TITLE.search(before)
+            if spoken or ((titled or not _IS_ANOTHER.search(before)) and not _EXPLAINED.match(behind)):
+                yield paragraph, *match.span()
+
+
+def _finding(seen: Seen, number: int, paragraph: int, start: int, end: int, strength: float) -> Finding:
+    text = seen.texts[number][paragraph]
+    name = text[start:end]
     return Finding(
-        evidence=(seen.span(number, one.paragraph, *sentence(text, one.start, one.end)),),
-        strength=0.8 if speaks else 0.65,
+        evidence=(seen.span(number, paragraph, *sentence(text, start, end)),),
+        strength=strength,
         subject=name,
         words={"name": name},
     )

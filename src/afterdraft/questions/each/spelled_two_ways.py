@@ -11,15 +11,21 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.reading import lexicon
-from afterdraft.whole.nicknames import same_given
+from afterdraft.whole.given_names import FEMALE, MALE
+from afterdraft.whole.nicknames import GROUPS
 
 USUAL = 8  # times that the usual spelling stands there at least; chosen on the tuning half
 RARE = 2  # times that the other does at most, likewise
-SHORTEST = 5  # letters: shorter names are too near one another
+SHORTEST = 3  # letters: shorter words are too near one another
+USUAL_SHORTEST = 4  # likewise of the usual spelling
+SHORT = 4  # letters up to which what is a given name itself is let be, likewise
 _WORD = re.compile(r"[^\W\d_]+(?:[’'][^\W\d_]+)*")
 _THING = re.compile(r"\s([A-Z][a-z]+)")
 _INFLECTED = re.compile(r"(?:[’']s?|s[’'])$")
-_ENDINGS = ("s", "es", "a", "o", "n", "an", "ian", "y", "ie", "na", "ess", "e")  # of families, feminines, pet names
+_ENDINGS = frozenset("saonye")  # of families, feminines, pet names
+
+
+GIVEN = FEMALE | MALE
 
 
 def find(seen: Seen) -> Iterator[Finding]:
@@ -31,12 +37,19 @@ def find(seen: Seen) -> Iterator[Finding]:
         if len(spans) >= USUAL and word.lower() in people and not small[word.lower()]
     ]
     for word, spans in written.items():
-        if len(spans) > RARE or len(word) < SHORTEST or small[word.lower()]:
-            continue
-        for other in usual:
-            if len(other) >= SHORTEST and _is_slip(word, other) and not _is_own(word.lower(), other.lower(), people):
+        if len(word) >= SHORTEST and len(spans) <= RARE and not small[word.lower()]:
+            other = next((one for one in usual if _may_be(word, len(spans), one, people)), None)
+            if other:
                 yield _finding(seen, other, word, written, people[other.lower()])
-                break
+
+
+def _may_be(word: str, times: int, usual: str, people: Mapping[str, str]) -> bool:
+    """Whether a word that stands so many times may be the usual name. Short names take more."""
+    if len(word) <= SHORT and (times > 1 or word.lower() in GIVEN or not _is_slip_of_the_pen(word, usual)):
+        return False
+    if len(usual) < USUAL_SHORTEST or not _is_slip(word, usual):
+        return False
+    return not _is_own(word.lower(), usual.lower(), people)
 
 
 def _people(seen: Seen) -> Mapping[str, str]:
@@ -74,13 +87,21 @@ def _is_slip(word: str, other: str) -> bool:
         return False
     if OSA.distance(one, two, score_cutoff=1) > 1:
         return False
-    short, long = sorted((one, two), key=len)
-    return not (long.startswith(short) and long[len(short) :] in _ENDINGS)
+    if one[:-1] == two[:-1] and {one[-1], two[-1]} <= set("aeiy"):
+        return False  # George, Georgy
+    doubled = one[:-1] == two and one[-1:] == two[-1:]
+    return doubled or not (one.startswith(two) and one[len(two) :] in _ENDINGS)
+
+
+def _is_slip_of_the_pen(word: str, other: str) -> bool:
+    """Of short names: a letter left out or written twice within it, and not one for another."""
+    return word[0] == other[0] and len(word) != len(other) and not other.startswith(word)
 
 
 def _is_own(word: str, other: str, people: Mapping[str, str]) -> bool:
     """Whether it is somebody else's name, or a short form."""
-    return (word in people and people[word] != people[other]) or same_given(word, [other])
+    known = any(word in group and other in group for group in GROUPS)
+    return known or (word in people and people[word] != people[other])
 
 
 def _finding(seen: Seen, usual: str, rare: str, written: Mapping[str, list[Span]], person: str) -> Finding:
@@ -108,7 +129,7 @@ CHECK = Check(
     method="Words with a capital are compared with the names of the cast: one letter more, less, other or changed "
     "with its neighbour (optimal string alignment distance). Short forms, plurals and feminine endings are "
     "let be, and so is what is the name of somebody else of the cast, or a common word.",
-    blind="Names of four letters or fewer. Spellings that each stand often. Two people who are named almost alike, "
+    blind="Names of three letters or fewer. Spellings that each stand often. Two people who are named almost alike, "
     "the second of them once or twice, are asked about.",
     reads=("words", "cast"),
     find=find,
