@@ -188,6 +188,13 @@ def test_axe_finds_nothing(page: Page, book: str) -> None:
     page.get_by_role("switch", name="who speaks").click()
     page.locator("#who > summary").click()
     clean(page, "a scene with what was read, and speech shown")
+    page.goto(f"{book}/questions/shown")
+    expect(page.get_by_role("rowheader")).to_have_count(3)
+    page.get_by_text("How bright or dark").click()
+    clean(page, "what is shown and never asked")
+    page.goto(f"{book}/questions")
+    expect(page.get_by_text("Nothing to ask")).to_be_visible(timeout=PATIENT)  # by the real child, with all facts
+    clean(page, "no questions")
 
 
 def test_all_of_it_by_forms_without_scripts(browser: Browser, page: Page, server: Server, book: str) -> None:
