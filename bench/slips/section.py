@@ -12,6 +12,9 @@ from bench.structure.halves import Half, half
 
 SMALL = 250_000  # bytes of a packed book, up to which it is read in the short run
 NOVELS = 3  # of each half in the short run: those of the fewest words
+SEEN = frozenset(
+    {"The Great Gatsby", "The Mysterious Affair at Styles", "The Strange Case of Dr. Jekyll and Mr. Hyde"}
+)  # of the report half by title, but what was asked of them in the slips corpus was looked at while checks were made
 HALVES: tuple[Half, Half] = ("tune", "report")
 
 
@@ -23,7 +26,9 @@ def measure(*, full: bool) -> Section:
         corpus=(
             f"{len(slips)} famous novels with slips that their authors made and controls that only look like slips; "
             f"{len(clean)} novels of the structure corpus with their true divisions, taken as clean. Halves by the "
-            "SHA-256 of titles (`bench/structure`); thresholds were chosen on the tuning half alone. A slip counts as "
+            "SHA-256 of titles (`bench/structure`). Thresholds were chosen on the tuning half, but what was asked of the "
+            "slips corpus's books was looked at on both halves; three of those are clean novels of the report half too, "
+            "and are left out there. A slip counts as "
             "found where one question shows two of its passages (one, where the calendar says the rest). "
             f"{between_books()} slips between two books are out of reach and not counted."
         ),
@@ -37,7 +42,8 @@ def _of(book: Book) -> Result:
 
 
 def _novels(which: Half, *, full: bool) -> Sequence[corpus.Novel]:
-    some = [novel for novel in map(corpus.novel, corpus.paths()) if half(novel.title) == which]
+    known = map(corpus.novel, corpus.paths())
+    some = [novel for novel in known if half(novel.title) == which and not (which == "report" and novel.title in SEEN)]
     by_length = sorted(some, key=lambda novel: sum(len(text) for ch in novel.chapters for s in ch.scenes for text in s))
     return by_length if full else by_length[:NOVELS]
 
