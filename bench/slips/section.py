@@ -26,9 +26,9 @@ def measure(*, full: bool) -> Section:
         corpus=(
             f"{len(slips)} famous novels with slips that their authors made and controls that only look like slips; "
             f"{len(clean)} novels of the structure corpus with their true divisions, taken as clean. Halves by the "
-            "SHA-256 of titles (`bench/structure`). Thresholds were chosen on the tuning half, but what was asked of the "
-            "slips corpus's books was looked at on both halves; three of those are clean novels of the report half too, "
-            "and are left out there. A slip counts as "
+            "SHA-256 of titles (`bench/structure`). Thresholds were chosen on the tuning half, but what was asked of "
+            "the slips corpus's books was looked at on both halves; three of those are clean novels of the report half "
+            "too, and are left out there. A slip counts as "
             "found where one question shows two of its passages (one, where the calendar says the rest). "
             f"{between_books()} slips between two books are out of reach and not counted."
         ),
