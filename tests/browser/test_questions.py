@@ -7,7 +7,7 @@ from playwright.sync_api import Locator, Page, expect
 
 from afterdraft.work.mix_ink import mix_ink
 from tests.browser.access import clean
-from tests.browser.walk import PATIENT, bring_in
+from tests.browser.walk import PATIENT, anew, bring_in
 from tests.web.asked import begun
 
 pytestmark = pytest.mark.browser
@@ -50,15 +50,16 @@ def test_the_first_seven_by_key(book: Page) -> None:
     book.keyboard.press("k")
     book.keyboard.press("e")
     book.keyboard.type("It is the same night.")
-    book.keyboard.press("Enter")
+    with anew(book):
+        book.keyboard.press("Enter")
     expect(waiting(book)).to_have_count(6)
     expect(book.get_by_text("It stands: It is the same night.")).to_be_visible()
     # the next has the focus, and is noted in an ink; then one in pencil, one as a change, the others stand
     for left, key in zip(range(5, -1, -1), ("1", "a", "v", "y", "y", "y"), strict=True):
         expect(here(book)).to_have_count(1)
-        book.keyboard.press(key)
+        with anew(book):
+            book.keyboard.press(key)
         expect(waiting(book)).to_have_count(left)
-        book.wait_for_load_state("load")
     clean(book, "all seven answered")
     expect(book.get_by_text("Noted.")).to_have_count(2)
     expect(book.get_by_text("In the plan.")).to_have_count(1)
@@ -66,7 +67,8 @@ def test_the_first_seven_by_key(book: Page) -> None:
     expect(waiting(book)).to_have_count(2)
     book.get_by_role("button", name="Undo").click()
     expect(waiting(book)).to_have_count(3)
-    book.get_by_role("link", name="Answered", exact=True).click()
+    with anew(book):
+        book.get_by_role("link", name="Answered", exact=True).click()
     expect(book.get_by_text("It is the same night.")).to_be_visible()
     expect(book.get_by_role("region", name="Noted").get_by_role("listitem")).to_have_count(3)
     clean(book, "answers")
@@ -78,14 +80,17 @@ def test_kinds_are_turned_off_and_a_scene_has_its_mark(book: Page) -> None:
     book.keyboard.press("q")
     expect(waiting(book)).to_have_count(7, timeout=PATIENT)
     book.wait_for_load_state("load")
-    book.get_by_role("link", name="How they are found").click()
+    with anew(book):
+        book.get_by_role("link", name="How they are found").click()
     clean(book, "the checks")
-    book.get_by_role("button", name="Do not ask: Words to be written later").click()
+    with anew(book):
+        book.get_by_role("button", name="Do not ask: Words to be written later").click()
     pressed = book.get_by_role("button", name="Do not ask: Words to be written later")
     expect(pressed).to_have_attribute("aria-pressed", "true")
     book.get_by_role("link", name="Asked", exact=True).click()
     expect(waiting(book)).to_have_count(2)
-    book.locator(".passage-scene").first.click()
+    with anew(book):
+        book.locator(".passage-scene").first.click()
     mark = book.locator(".asked-here summary")
     mark.click()
     expect(book.locator(".asked-here .asks")).to_contain_text("The lamp over the lock")
