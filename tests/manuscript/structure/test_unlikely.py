@@ -41,6 +41,15 @@ def test_narratives_that_hold_chapters_are_parts_though_they_do_not_say_so() -> 
     assert {(doubt.chosen, doubt.other) for doubt in doubts} == {("chapter", "scene")}
 
 
+def test_names_right_above_each_chapter_one_are_parts() -> None:
+    bold = Look(bold=True)
+    names = ("The Narrative of Ilse Tovik", "The Harbour Book", "Mr. Harm’s Statement")
+    chapters = [[Block(f"Chapter {number}", look=bold), *told(20)] for number in (1, 2, 3)]
+    pieces = [piece for name in names for piece in ([Block(name, look=bold)], *chapters)]
+    book = draft(Block("Low Water", look=HEADING), Block("by Ilse Orme", look=CENTRED), *pieces)
+    assert [(part, number) for part, number, _ in titles(book)] == [(name, n) for name in names for n in (1, 2, 3)]
+
+
 def test_an_epilogue_of_several_statements_holds_them() -> None:
     statements = [heading(f"WHAT {who} SAW", CENTRED, SPACE) for who in ("THE FERRYMAN", "THE MATE", "THE CLERK")]
     epilogue = [heading("Epilogue: The Lamp Again", LARGE), statements[0], *told(20)]

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from afterdraft.manuscript.structure.alike import alike
 from afterdraft.manuscript.structure.families import Families
-from afterdraft.manuscript.structure.lines import uncapped
+from afterdraft.manuscript.structure.lines import Line, uncapped
 from afterdraft.manuscript.structure.named import groups
 from afterdraft.manuscript.structure.rank import (
     GOOD,
@@ -19,6 +19,7 @@ from afterdraft.manuscript.structure.rank import (
     Book,
     Heading,
     believed,
+    heads,
     parts,
 )
 from afterdraft.manuscript.structure.sections import nested, sections
@@ -29,6 +30,7 @@ LABELS = ("chapter", "letter")
 WHOLE = 0.6  # share of the words over which headings reach that divide the whole book (common practice)
 # Numbers within less than that, or that leave out more than that, are sections of a few chapters beside such names.
 HALF = 0.5
+TITLE_LINES = 2  # title and author at the head of a file
 LONG_CHAPTER = 8000  # words: chapters are mostly shorter, in the mean of a book (common practice)
 
 
@@ -51,9 +53,21 @@ def _chapters(book: Book, above: Sequence[int]) -> tuple[Sequence[int], Sequence
     labelled = {kind: chain for kind in LABELS if believed(chain := best_chain(found.get(kind, ())))}
     places = sorted(place for chain in labelled.values() for place in chain.places)
     if "chapter" in labelled:
-        return (), places
+        return () if above else _names_over_ones(book, labelled["chapter"]), places
     upper, numbered = _by_numbers(book, found, above)
     return upper, sorted({*places, *numbered})
+
+
+def _names_over_ones(book: Book, chapters: Chain) -> Sequence[int]:
+    """Names of parts that do not say so: right above most of the chapters 1, where the numbers begin anew."""
+    ones = [one.line.index for one in chapters.found if one.number == 1]
+    above = [book.lines[at - 1] for at in ones if at > TITLE_LINES]
+    names = [line.index for line in above if line.index not in book.skip and _names_part(line)]
+    return names if len(ones) > 1 and len(names) >= MOST * len(ones) else ()
+
+
+def _names_part(line: Line) -> bool:
+    return heads(line) and line.name.number is None and (line.weight >= 1 or line.turn)
 
 
 def _by_numbers(book: Book, found: Families, above: Sequence[int]) -> tuple[Sequence[int], Sequence[int]]:
