@@ -14,9 +14,13 @@ from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER
 __all__ = ["web"]
 
 
+TRIES = 200  # each waits a moment for what is being counted
+
+
 def rows(web: Web) -> list[tuple[str, list[str]]]:
     """The name of each round, and its cells."""
-    body = web.get("drafts/rounds").partition("<tbody>")[2].partition("</tbody>")[0]
+    tries = (web.get("drafts/rounds") for _ in range(TRIES))
+    body = next(one for one in tries if "data-gathering" not in one).partition("<tbody>")[2].partition("</tbody>")[0]
     parts = [re.findall(r"<t[hd][^>]*>(.*?)</t[hd]>", row) for row in body.split("</tr>")[:-1]]
     told = [[" ".join(re.sub(r"<[^>]*>", "", cell).split()) for cell in cells] for cells in parts]
     return [(cells[0], cells[1:]) for cells in told]

@@ -13,6 +13,7 @@ from afterdraft.work.ports import DraftFacts
 
 State = Literal["new", "blank", "kept back", "shown"]
 SHARES = (
+    (0.05, "a twentieth"),
     (0.1, "a tenth"),
     (0.2, "a fifth"),
     (0.25, "a quarter"),
@@ -22,7 +23,7 @@ SHARES = (
     (0.75, "three quarters"),
     (0.9, "nine tenths"),
 )
-FEW, NEARLY_ALL = 0.05, 0.97  # shares below and above which no fraction is named
+FEW, NEARLY_ALL = 0.03, 0.97  # shares below and above which no fraction is named
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,7 +129,7 @@ def share_changed(found: Comparison, new: int, sources: Sequence[int]) -> float:
 def of_the_words(share: float) -> str:
     """How a person says a share.
 
-    >>> [of_the_words(share) for share in (0, 0.03, 0.31, 0.52, 0.99)]
+    >>> [of_the_words(share) for share in (0, 0.02, 0.31, 0.52, 0.99)]
     ['No word', 'A few words', 'About a third of the words', 'About half of the words', 'Nearly all of the words']
     """
     if share < FEW:

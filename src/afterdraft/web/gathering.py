@@ -1,25 +1,30 @@
-"""Offcuts of all earlier drafts of a book: gathered in the background, once for each newest draft, and kept at hand.
+"""What takes longer than a page may: offcuts of all earlier drafts, and counts of all rounds. Worked out in the
+background, once for each newest draft, and kept at hand.
 
-A page waits a moment for them, and says that they are being gathered where that is not enough.
+A page waits a moment for it, and says that it is being gathered where that is not enough.
 """
 
-from collections.abc import Hashable, Sequence
+from collections.abc import Callable, Hashable, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field
 from threading import Event, Lock, Thread
+from typing import Any, TypeVar, cast
 
 from afterdraft.comparison.compare import compare
 from afterdraft.comparison.comparison import Comparison
 from afterdraft.comparison.earlier import Earlier, offcuts_of_all
+from afterdraft.comparison.round import RoundCounts, counts
 from afterdraft.comparison.told import Told, ToldScene
 from afterdraft.errors import AfterdraftError
 from afterdraft.manuscript.naming import chapter_name, scene_name
+from afterdraft.manuscript.words import count
 from afterdraft.web.comparing import Comparing
 from afterdraft.web.view import BookView
 from afterdraft.work.compared import Side, side
 from afterdraft.work.ports import Book, DraftFacts
 
-MOMENT = 0.06  # seconds that a page waits
+MOMENT = 0.04  # seconds that a page waits
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,13 +40,14 @@ class Source:
 @dataclass(frozen=True, slots=True)
 class Offcuts:
     passages: tuple[Earlier[Source], ...]  # the youngest draft first; within each in its order
+    words: int  # of all of them
 
 
 @dataclass
 class _Work:
     stands: Hashable
     ready: Event = field(default_factory=Event)
-    found: Offcuts | None = None
+    found: Any = None
 
 
 class Gathering:
@@ -49,39 +55,55 @@ class Gathering:
 
     def __init__(self) -> None:
         self._lock = Lock()
-        self._works: dict[str, _Work] = {}  # by book
+        self._works: dict[tuple[str, str], _Work] = {}  # by book and what is gathered
 
     def offcuts(self, seen: BookView, comparing: Comparing) -> Offcuts | None:
         """None while they are being gathered. Asking begins it."""
-        earlier = [one.id for one in seen.book.all_drafts() if one.id != seen.draft.id]
-        stands = (tuple(earlier), seen.draft.id, seen.division)
-        with self._lock:
-            work = self._works.get(seen.book.id)
-            if work is None or work.stands != stands:
-                work = self._works[seen.book.id] = _Work(stands)
-                Thread(target=self._gather, args=(work, seen, earlier, comparing), daemon=True).start()
-        work.ready.wait(MOMENT)
-        return work.found
+        book, newest = seen.book, seen.draft
+        earlier = [one.id for one in book.all_drafts() if one.id != newest.id]
+        stands = (tuple(earlier), newest.id, seen.division)
+        return self._at_hand(book.id, "offcuts", stands, lambda: gathered(book, earlier, newest, comparing))
+
+    def rounds(self, seen: BookView, comparing: Comparing) -> tuple[RoundCounts, ...] | None:
+        """Of each draft but the last to the next one; None while they are being counted. Asking begins it."""
+        book = seen.book
+        pairs = list(zip(known := book.drafts(), known[1:], strict=False))
+        said = [book.said_of(old.id, new.id) for old, new in pairs]
+        stands = (
+            tuple((old.id, new.id, new.part_way) for old, new in pairs),
+            seen.division,
+            tuple((frozenset(one.became.items()), frozenset(one.lives_on.items())) for one in said),
+        )
+
+        def counted() -> tuple[RoundCounts, ...]:
+            return tuple(counts(comparing.compared(book, old.id, new).found) for old, new in pairs)
+
+        return self._at_hand(book.id, "rounds", stands, counted)
 
     def end(self, book: str) -> None:
         """Nothing of the book of this id is remembered."""
         with self._lock:
-            self._works.pop(book, None)
+            self._works = {key: work for key, work in self._works.items() if key[0] != book}
 
-    def _gather(self, work: _Work, seen: BookView, earlier: Sequence[str], comparing: Comparing) -> None:
+    def _at_hand(self, book: str, what: str, stands: Hashable, make: Callable[[], T]) -> T | None:
+        key = (book, what)
+        with self._lock:
+            work = self._works.get(key)
+            if work is None or work.stands != stands:
+                work = self._works[key] = _Work(stands)
+                Thread(target=self._gather, args=(key, work, make), daemon=True).start()
+        work.ready.wait(MOMENT)
+        return cast(T | None, work.found)
+
+    def _gather(self, key: tuple[str, str], work: _Work, make: Callable[[], object]) -> None:
         try:
             with suppress(AfterdraftError):  # the book was closed meanwhile, or is in trouble that its pages tell of
-                work.found = gathered(seen.book, earlier, seen.draft, comparing)
+                work.found = make()
         finally:
-            if work.found is None:
-                self._forget(seen.book.id, work)
+            with self._lock:
+                if work.found is None and self._works.get(key) is work:
+                    del self._works[key]  # the next who asks begins anew
             work.ready.set()
-
-    def _forget(self, book: str, work: _Work) -> None:
-        """The next who asks begins anew."""
-        with self._lock:
-            if self._works.get(book) is work:
-                del self._works[book]
 
 
 def gathered(book: Book, earlier: Sequence[str], newest: DraftFacts, comparing: Comparing) -> Offcuts:
@@ -95,7 +117,8 @@ def gathered(book: Book, earlier: Sequence[str], newest: DraftFacts, comparing: 
             compared = comparing.compared(book, draft, newest)
             found.append((_source(compared.old, states[draft].number), compared.found))
     places = {source.id: place for place, (source, _) in enumerate(found)}
-    return Offcuts(tuple(sorted(offcuts_of_all(found), key=lambda one: -places[one.draft.id])))
+    passages = sorted(offcuts_of_all(found), key=lambda one: -places[one.draft.id])
+    return Offcuts(tuple(passages), sum(count(one.text) for one in passages))
 
 
 def _gave_way(book: Book, draft: str, newest: DraftFacts) -> tuple[Source, Comparison]:

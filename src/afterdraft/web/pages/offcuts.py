@@ -19,7 +19,7 @@ from afterdraft.work.arranging import DRAFT
 from afterdraft.work.arranging import seen as arrangement_seen
 from afterdraft.work.put_on_next import put_on_next
 
-PASSAGES, WORDS = 50, 4_000  # at most on one page
+PASSAGES, CHARACTERS = 50, 24_000  # at most on one page
 Found = Sequence[Earlier[Source]]
 
 
@@ -80,7 +80,7 @@ def offcuts(request: Request) -> Response:
         first=first,
         total=len(gathered.passages) if gathered else 0,
         found=len(found),
-        words=sum(count(one.text) for one in found),
+        words=sum(count(one.text) for one in found) if asked or code else gathered.words if gathered else 0,
         scenes=tuple(_scenes(seen, found[start:end], start)),
         asked=asked,
         code=code,
@@ -137,13 +137,12 @@ def _found(gathered: Offcuts | None, asked: str, code: str) -> Found:
 
 def _pages(found: Found) -> Iterator[tuple[int, int]]:
     """Where each page begins and ends; one that is empty where nothing was found."""
-    start, words = 0, 0
+    start, characters = 0, 0
     for place, one in enumerate(found):
-        own = count(one.text)
-        if place > start and (place - start == PASSAGES or words + own > WORDS):
+        if place > start and (place - start == PASSAGES or characters + len(one.text) > CHARACTERS):
             yield start, place
-            start, words = place, 0
-        words += own
+            start, characters = place, 0
+        characters += len(one.text)
     yield start, len(found)
 
 

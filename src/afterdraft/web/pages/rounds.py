@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from starlette.requests import Request
 from starlette.responses import Response
 
-from afterdraft.comparison.round import RoundCounts, counts
+from afterdraft.comparison.round import RoundCounts
 from afterdraft.comparison.standings import Went, went
 from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.view import BookView, view
@@ -29,6 +29,7 @@ class RoundRow:
 class RoundsPage:
     view: BookView
     rows: tuple[RoundRow, ...]
+    gathering: bool  # scenes and words are not all counted yet
 
     @property
     def part_way(self) -> bool:
@@ -43,11 +44,12 @@ def rounds(request: Request) -> Response:
         return go(f"/books/{seen.facts.id}/drafts")
     forms = {draft: json.loads(form) for draft, form in book.rounds().items()}
     now = json.loads(standing(book, seen.draft.id))
+    counted = request.app.state.gathering.rounds(seen, request.app.state.comparing)
     rows = []
-    for old, new in zip(known, [*known[1:], None], strict=True):
-        compared = request.app.state.comparing.compared(book, old.id, new) if new else None
-        before = forms.get(old.id) if old is not known[0] else {"notes": {}, "changes": {}}
+    for place, (old, new) in enumerate(zip(known, [*known[1:], None], strict=True)):
+        before = forms.get(old.id) if place else {"notes": {}, "changes": {}}
         after = forms.get(new.id) if new else now
         told = [went(before[one], after[one]) if before and after else None for one in ("notes", "changes")]
-        rows.append(RoundRow(old, new, counts(compared.found) if compared else None, *told))
-    return render(request, "rounds.html", RoundsPage(seen, tuple(rows)), frame(request, "Rounds", "rounds", book=seen))
+        rows.append(RoundRow(old, new, counted[place] if counted and new else None, *told))
+    context = RoundsPage(seen, tuple(rows), gathering=counted is None)
+    return render(request, "rounds.html", context, frame(request, "Rounds", "rounds", book=seen))
