@@ -123,7 +123,9 @@ def test_what_is_not_sure_is_asked_until_she_has_said(web: Web) -> None:
     page = web.get("drafts")
     assert "Not sure of 1 scene" in page
     assert web.fates()[f"1-{pier}"] == "rewritten"
-    web.say("as-found", scene=[web.ids(0)[1], web.ids()[1]])
+    told = web.say("as-found", scene=web.ids(0)[1])
+    assert told == "/drafts"
+    assert web.book.edits().undo.name == "What became of “It rained on the pier all through the week of…”: as found"  # type: ignore[union-attr]  # it was said just now
     page = web.get("drafts")
     assert "Not sure of" not in page
     assert "confirmed" in page

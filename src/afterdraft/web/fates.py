@@ -1,10 +1,9 @@
 """What became of scenes, in words: fates of a comparison as a list shows them."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from afterdraft.comparison.comparison import Became, Fate, Reason
-from afterdraft.desk.draft import SaidOfScenes
 from afterdraft.web.two_drafts import Named, TwoDrafts
 
 DOUBTFUL = 0.75  # a fate less sure than this is asked about until she has said what it is
@@ -35,7 +34,7 @@ class FateRow:
     fate: Fate
     olds: tuple[Named, ...]
     news: tuple[Named, ...]
-    confirmed: bool  # she has said so, of all its scenes
+    confirmed: bool  # she has said so
 
     @property
     def key(self) -> str:
@@ -44,8 +43,8 @@ class FateRow:
 
     @property
     def scenes(self) -> tuple[str, ...]:
-        """Ids."""
-        return tuple(one.id for one in self.olds + self.news)
+        """Ids of those that she says it of: the old ones, or the new where there is none."""
+        return tuple(one.id for one in self.olds or self.news)
 
     @property
     def doubtful(self) -> bool:
@@ -77,7 +76,7 @@ class FateRow:
     @property
     def told(self) -> str:
         """How much was kept, and what that rests on."""
-        rests = f"found by {self.rests_on}" if self.fate.why and self.fate.why != ("said",) else self.rests_on
+        rests = f"by {self.rests_on}" if self.fate.why and self.fate.why != ("said",) else self.rests_on
         return " · ".join(piece for piece in (self.kept, rests, "confirmed" if self.asked else "") if piece)
 
     @property
@@ -107,7 +106,7 @@ def chapter_rows(two: TwoDrafts) -> tuple[FateRow, ...]:
 def fate_row(two: TwoDrafts, fate: Fate) -> FateRow:
     olds = tuple(two.olds[n] for n in fate.old)
     news = tuple(two.news[n] for n in fate.new)
-    return FateRow(fate, olds, news, _confirmed(two.said, [one.id for one in olds + news]))
+    return FateRow(fate, olds, news, all(one.id in two.said.became for one in olds or news))
 
 
 def part_of(share: float) -> str:
@@ -115,7 +114,3 @@ def part_of(share: float) -> str:
     if share >= 0.995:
         return "nearly all"
     return f"{share:.0%}" if share >= 0.01 else "hardly any"
-
-
-def _confirmed(said: SaidOfScenes, scenes: Sequence[str]) -> bool:
-    return all(scene in said.became for scene in scenes)
