@@ -39,3 +39,13 @@ def test_is_silent_about_speech_and_what_is_always_so(told: str) -> None:
 def test_is_silent_in_a_scene_told_in_the_present() -> None:
     scene = ["Tobias lifts the lamp.", "She opens the box and takes the key.", "He goes down. She follows him."] * 3
     assert not found_in(CHECK, scene)
+
+
+def test_asks_about_a_paragraph_of_an_i_in_the_present() -> None:
+    mine = [
+        "I came to the steps. Nobody spoke, and I listened for the dog.",
+        "I closed the gate and went up to the house.",
+    ]
+    now = "I take the lamp and go down. I open the box and find the key."
+    assert quotes(found_in(CHECK, [*mine * 9, now])) == [[now]]
+    assert not found_in(CHECK, [*mine * 9, "I know now that I was wrong. I think of it every year."])

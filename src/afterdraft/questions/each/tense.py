@@ -12,6 +12,7 @@ from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.tense_forms import form
 
 MOSTLY = 0.9  # share of a scene's verbs from which it is told in one tense; chosen on the tuning half
+HAPPENS = 2  # verbs in the present, and events, of a paragraph that is wholly so, likewise
 VERBS = 12  # of a scene at least
 _NEXT = re.compile(
     r"\s+(?:(?:\w+ly|then|now|still|just|only|also|even|at\s(?:once|last)|all\sat\sonce|soon|again)\s+)?([a-z]+)\b(?![’'])"
@@ -54,9 +55,17 @@ def _in_scene(seen: Seen, number: int, scene: SceneFacts) -> Iterator[Finding]:
                 or (follows and _GOES_ON.search(text, start, end))
             ):
                 runs[-1:] = [(runs[-1][0], end)] if follows else [*runs[-1:], (start, end)]
+        if not runs and not speech and _happens_in_present(scene, place):
+            runs = [(0, len(text))]
         argument = not place and len(runs) == 1 and not text[: runs[0][0]].strip()  # as stands over chapters
         if runs and not argument and "\n" not in text:
             yield _finding(seen, number, place, runs)
+
+
+def _happens_in_present(scene: SceneFacts, place: int) -> bool:
+    """Whether things happen in a paragraph, all of it in the present: then also of 'I' and 'they'."""
+    one, events = scene.counted[place], sum(event.paragraph == place for event in scene.events)
+    return one.past == 0 and events >= HAPPENS and one.present >= HAPPENS and 2 * events >= one.present
 
 
 def _finding(seen: Seen, number: int, place: int, runs: Sequence[tuple[int, int]]) -> Finding:
@@ -96,10 +105,11 @@ CHECK = Check(
     family="viewpoint",
     looks_at="Sentences in which somebody does something in the present, in a scene that is told in the past.",
     method="In scenes nine tenths of whose verbs, outside speech, are in the past: whole sentences with a person and "
-    "a verb in the present right behind (‘he goes’), and no verb in the past. What is always so, questions, "
-    "and letters set in are let be. The rule is our own.",
-    blind="The present of ‘I’, ‘you’ and ‘they’, whose verbs have no ending; sentences in which both tenses stand; "
-    "scenes told in the present.",
+    "a verb in the present right behind (‘he goes’), and no verb in the past; and whole paragraphs in which "
+    "things happen in the present. What is always so, questions, and letters set in are let be. The rule is "
+    "our own.",
+    blind="Single sentences in the present of ‘I’, ‘you’ and ‘they’, whose verbs have no ending; sentences in which "
+    "both tenses stand; scenes told in the present.",
     reads=("words", "facts"),
     find=find,
 )
