@@ -62,6 +62,10 @@ class QuestionView:
     def key(self) -> str:
         return self.question.fingerprint[:KEY]
 
+    @property
+    def side_by_side(self) -> tuple[Passage, ...]:
+        return self.passages[:SIDE_BY_SIDE]
+
 
 def asked_of(request: Request, seen: BookView, *, patience: float = PATIENCE) -> Asked | None:
     """What is asked of the draft as it is divided now; None where nothing was yet."""
