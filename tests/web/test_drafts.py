@@ -57,6 +57,7 @@ def test_a_part_of_the_next_draft_cuts_nothing(web: Web) -> None:
     answer = web.bring(typed([FERRY]), "part-way")
     assert said(answer).startswith("Draft 2 is in, as far as it goes: 1 scene")
     assert list(web.fates().values()) == ["as it was", "not reached yet", "not reached yet", "not reached yet"]
+    assert web.get("drafts").count("the new draft has not come to it") == 3
 
 
 def test_a_part_way_draft_gives_way_to_the_whole(web: Web) -> None:
@@ -196,6 +197,14 @@ def test_by_chapters_and_the_book_in_numbers(web: Web) -> None:
         assert f'<th scope="row">{what}</th><td>{old}</td><td>{new}</td>' in book
     assert f'<th scope="row">Cut</th><td>{words[HOUSE]}</td>' in book
     assert web.fates("drafts?by=book") == {}
+
+
+def test_words_that_are_not_reached_are_not_counted_as_cut(web: Web) -> None:
+    web.bring(typed([FERRY[:2]]), "part-way")
+    book = web.get("drafts?by=book")
+    beyond = sum(len(" ".join(scene).split()) for scene in (PIER, LOCK, HOUSE))
+    assert f'<th scope="row">Cut</th><td>{len(FERRY[2].split())}</td>' in book
+    assert f'<th scope="row">Not reached yet</th><td>{beyond}</td>' in book
 
 
 # An older draft

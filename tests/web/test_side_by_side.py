@@ -57,6 +57,14 @@ def test_what_moved_says_where_it_was_and_is(web: Web) -> None:
     assert "it was for <ins>trade.</ins>" in there
 
 
+def test_what_is_not_reached_is_not_called_cut(web: Web) -> None:
+    web.bring(typed([FERRY]), "part-way")
+    page = web.get(f"drafts/side/1-{web.codes(0)[3]}")
+    assert HOUSE[0] in page
+    assert ">cut<" not in page
+    assert "Not reached yet." in page
+
+
 def test_from_one_to_the_next_and_by_any_code(web: Web) -> None:
     web.bring(SECOND)
     ferry, pier, lock, house = web.codes(0)

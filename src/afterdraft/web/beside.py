@@ -1,7 +1,8 @@
 """Scenes of both drafts side by side, as HTML: what was cut is struck through, what is new is underlined."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import Literal
 
 from markupsafe import Markup, escape
 
@@ -20,7 +21,7 @@ Blocks = tuple[Mapping[int, Block], Mapping[int, Block]]  # by story paragraph, 
 
 @dataclass(frozen=True, slots=True)
 class BesideRow:
-    kind: RowKind
+    kind: RowKind | Literal["not reached"]
     left: Markup
     right: Markup
     note: str = ""  # of what moved: "from Chapter 3, 12 words changed"
@@ -32,7 +33,10 @@ class BesideRow:
 def beside(two: TwoDrafts, fate: Fate) -> tuple[BesideRow, ...]:
     """What became of scenes, paragraph by paragraph."""
     blocks = two.blocks(two.compared.old, fate.old), two.blocks(two.compared.new, fate.new)
-    return tuple(_beside(two, row, blocks) for row in rows_of(two.compared.found, fate.old, fate.new))
+    rows = tuple(_beside(two, row, blocks) for row in rows_of(two.compared.found, fate.old, fate.new))
+    if fate.became == "not reached":
+        return tuple(replace(row, kind="not reached") if row.kind == "cut" else row for row in rows)
+    return rows
 
 
 def marked(paragraphs: Sequence[Block], changed: Sequence[Change], *, old: bool) -> Markup:

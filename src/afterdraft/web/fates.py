@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from afterdraft.comparison.comparison import Became, Fate, Reason
+from afterdraft.comparison.comparison import Became, Comparison, Fate, Reason
 from afterdraft.web.two_drafts import Named, TwoDrafts
 
 DOUBTFUL = 0.75  # a fate less sure than this is asked about until she has said what it is
@@ -71,6 +71,8 @@ class FateRow:
             return "you said so"
         if self.fate.why:
             return ", ".join(RESTS[reason] for reason in self.fate.why)
+        if self.fate.became == "not reached":
+            return "the new draft has not come to it"
         return f"nothing like it in the {'new' if self.olds else 'old'} draft"
 
     @property
@@ -107,6 +109,14 @@ def fate_row(two: TwoDrafts, fate: Fate) -> FateRow:
     olds = tuple(two.olds[n] for n in fate.old)
     news = tuple(two.news[n] for n in fate.new)
     return FateRow(fate, olds, news, all(one.id in two.said.became for one in olds or news))
+
+
+def words_not_reached(found: Comparison) -> int:
+    """Words of scenes that a part-way draft has not come to, but for those that went elsewhere from them."""
+    scenes = {n for fate in found.scenes if fate.became == "not reached" for n in fate.old}
+    homes = found.old.scene_at() if scenes else []
+    elsewhere = sum(pair.kept for pair in found.pairs if scenes and homes[pair.old] in scenes)
+    return sum(found.old_words[n] for n in scenes) - elsewhere
 
 
 def part_of(share: float) -> str:

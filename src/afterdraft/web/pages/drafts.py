@@ -11,7 +11,7 @@ from afterdraft import wiring
 from afterdraft.comparison.comparison import Became, Totals
 from afterdraft.web.anew import as_they_were, before
 from afterdraft.web.drawn_drafts import DrawnDrafts, drawn_chapters, drawn_scenes
-from afterdraft.web.fates import WORDS, FateRow, chapter_rows, fate_rows
+from afterdraft.web.fates import WORDS, FateRow, chapter_rows, fate_rows, words_not_reached
 from afterdraft.web.render import book_of, frame, render
 from afterdraft.web.two_drafts import TwoDrafts, two_drafts
 from afterdraft.web.view import BookView, view
@@ -50,6 +50,11 @@ class DraftsPage:
     def totals(self) -> Totals | None:
         """Words of both drafts."""
         return self.two.compared.found.totals if self.two else None
+
+    @property
+    def unreached(self) -> int:
+        """Words of the old draft that a part-way one has not come to: they count neither as kept nor as cut."""
+        return words_not_reached(self.two.compared.found) if self.two else 0
 
     @property
     def doubtful(self) -> tuple[FateRow, ...]:
