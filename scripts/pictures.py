@@ -123,6 +123,12 @@ def _screens_of_two_drafts(book: str) -> Screens:
         ("drafts-chapters", lambda page: page.goto(f"{book}/drafts?by=chapters")),
         ("drafts-book", lambda page: page.goto(f"{book}/drafts?by=book")),
         ("side", lambda page: _first_change(page, book)),
+        ("drafts-plan", lambda page: page.goto(f"{book}/drafts/plan")),
+        ("drafts-plan-texts", lambda page: page.locator("[data-unit] a[data-act=open]").first.click()),
+        ("offcuts", lambda page: _gathered(page, f"{book}/drafts/offcuts")),
+        ("rounds", lambda page: _gathered(page, f"{book}/drafts/rounds")),
+        ("anew", lambda page: _anew(page, book)),
+        ("anew-shown", lambda page: page.goto(f"{page.url}?old=shown")),
         ("outline-then", lambda page: page.goto(f"{book}/drafts/1")),
         ("scene-then", lambda page: page.locator(".outline-chapter a.code").nth(8).click()),
     )
@@ -132,6 +138,20 @@ def _first_change(page: Page, book: str) -> None:
     """Both texts of the first scene that changed, where they first differ."""
     page.goto(f"{book}/drafts/side")
     page.locator(".beside .changed").first.evaluate("e => e.scrollIntoView({ block: 'center' })")
+
+
+def _gathered(page: Page, address: str) -> None:
+    """A page that comes before all on it is gathered, once it is."""
+    page.goto(address)
+    page.locator("[data-gathering]").wait_for(state="detached")
+    page.wait_for_load_state("load")
+
+
+def _anew(page: Page, book: str) -> None:
+    """The second scene with its card kept back."""
+    page.goto(f"{book}/outline")
+    page.locator(".outline-chapter a.code").nth(1).click()
+    page.wait_for_load_state("load")
 
 
 def _noted(page: Page, book: str) -> None:

@@ -43,6 +43,8 @@ GROUPS = (
             ("l", "Mark what runs through here; words chosen in the text are what it is fastened to"),
             ("f", "Say what this scene follows from"),
             ("i", "Say who is in it, and where"),
+            ("o", "In a later round: carry the old card over"),
+            ("v", "Show the old card before the new one is written; in the outline: the draft before beside it"),
             ("Ctrl Enter", "From the card: next scene, ready to write"),
         ),
     ),
@@ -106,6 +108,24 @@ GROUPS = (
             ("o", "Read round its passages, in place"),
             ("x", "How it is found; ask this kind less, or not at all"),
             ("]", "The next seven"),
+        ),
+    ),
+    (
+        "On the plan beside the draft",
+        (
+            ("j", "Next line (k: the one before)"),
+            ("y", "Tick the place, or take the tick off"),
+            ("o", "Both texts of the place; of a guarded passage: where it is"),
+        ),
+    ),
+    (
+        "On Offcuts",
+        (
+            ("e", "Look words up"),
+            ("j", "Next passage (k: the one before)"),
+            ("y", "Copy it"),
+            ("o", "Put it on a card"),
+            ("]", "The next page of them ([: the one before)"),
         ),
     ),
     (
