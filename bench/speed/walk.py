@@ -38,6 +38,7 @@ def every_page(client: httpx2.Client, book: str) -> list[Timed]:
             "split",
             "scenes",
             "drafts",
+            "drafts/offcuts.txt",
             "search?q=the",
             "edits.json",
             "table/columns",
