@@ -13,6 +13,8 @@ from afterdraft.whole.traits import PersonTrait
 
 SURE = 0.75  # of whose age it is
 NAMED = 0.9  # of one of the two: it is told with the name
+BACK, FORTH = 6, 20  # years by which ages may differ and still be of one time of life: more, and the telling has gone
+# elsewhere; chosen on the demonstration book
 YEAR = 365.25  # days
 _THEN = re.compile(
     r"\b(?:when|since|until|till|at|by|before|after|had been|would be|will be|shall be|like|as if|as though|look\w*"
@@ -60,7 +62,8 @@ def _years(seen: Seen, one: PersonTrait, other: PersonTrait) -> tuple[int, int]:
 
 
 def _fits(one: PersonTrait, other: PersonTrait, between: tuple[int, int]) -> bool:
-    return between[0] <= int(other.value) - int(one.value) <= between[1]
+    older = int(other.value) - int(one.value)
+    return between[0] <= older <= between[1] or not -BACK <= older <= FORTH
 
 
 def _finding(seen: Seen, person: str, one: PersonTrait, other: PersonTrait, between: tuple[int, int]) -> Finding:

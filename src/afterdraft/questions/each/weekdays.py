@@ -1,5 +1,6 @@
 """A weekday and a date that are named as one day and cannot be."""
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
@@ -13,6 +14,8 @@ from afterdraft.reading.time_words import DAYS
 REFORM = 1753  # first whole year of the Gregorian calendar in Britain and its colonies
 NEAR = 45  # days between two days of named months up to which no other year is thought of; chosen by hand
 NEXT = 10  # likewise where the month is not named of both; chosen on the demonstration book
+ROUND = 40  # characters behind a day in which 'had' says that the telling looks back; chosen on the demonstration book
+_BACK = re.compile(r"\b(?:had|[Hh]e[’']d|[Ss]he[’']d|[Tt]hey[’']d)\s")
 MONTH_DAYS = (31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 LENGTHS = (28, 29, 30, 31)  # days that a month whose name is not said may have
 WEEKDAYS = tuple(day.capitalize() for day in DAYS)
@@ -36,7 +39,7 @@ def find(seen: Seen) -> Iterator[Finding]:
                 words={"said": _said(seen, one), "was": WEEKDAYS[own.isoweekday() - 1], "told": _weekday(one)},
                 numbers={"year": own.year},
             )
-    yield from _against_each_other(seen, [one for one in found if not (one.day.year or _is_spoken(seen, one))])
+    yield from _against_each_other(seen, [one for one in found if not (one.day.year or _is_elsewhen(seen, one))])
 
 
 def _against_each_other(seen: Seen, found: Sequence[_Placed]) -> Iterator[Finding]:
@@ -80,8 +83,11 @@ def _apart(one: _Placed, other: _Placed) -> tuple[int, ...] | None:
     return days if all(0 <= count <= most for count in days) else None
 
 
-def _is_spoken(seen: Seen, one: _Placed) -> bool:
-    """Talk goes to other months and years."""
+def _is_elsewhen(seen: Seen, one: _Placed) -> bool:
+    """Talk goes to other months and years, and so does telling that looks back."""
+    text = seen.texts[one.scene][one.day.paragraph]
+    if _BACK.search(text, one.day.end, one.day.end + ROUND):
+        return True
     here = (quote for quote in quotations(seen.texts[one.scene]) if quote.paragraph == one.day.paragraph)
     return any(quote.start <= one.day.start < quote.end for quote in here)
 
