@@ -3,6 +3,7 @@
 import itertools
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from types import SimpleNamespace
 
 import pytest
@@ -105,6 +106,11 @@ def test_what_was_cut_stands_out_on_the_left_and_what_is_new_on_the_right() -> N
     assert (kept.x, same.x) == (OLD, NEW)
     assert cut.x < OLD
     assert new.x > NEW
+
+
+def test_what_is_not_reached_stays_in_its_column() -> None:
+    unreached = replace(fate([0], []), became="not reached")
+    assert bars(picture(Column([10], {}), Column([], {}), [unreached], []), "old")[0].x == OLD
 
 
 def test_without_any_scene_there_is_still_a_picture() -> None:

@@ -76,7 +76,7 @@ class Picture:
 def picture(old: Column, new: Column, fates: Sequence[Fate], links: Iterable[Link]) -> Picture:
     """Heights by words, ribbons as broad as the words they carry. What crosses has moved."""
     scale = _scale(old.words, new.words)
-    gone = {n for fate in fates if not fate.new for n in fate.old}
+    gone = {n for fate in fates if fate.became == "cut" for n in fate.old}
     come = {n for fate in fates if not fate.old for n in fate.new}
     olds = _bars(old, scale, OLD, OLD - OUT, gone)
     news = _bars(new, scale, NEW, NEW + OUT, come)
