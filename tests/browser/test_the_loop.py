@@ -125,3 +125,17 @@ def test_round_the_loop(page: Page, tmp_path: Path) -> None:
     clean(page, "rounds")
     press(page, "c")
     expect(page.get_by_text(BOOTS)).to_have_count(1)
+
+
+def test_words_typed_in_a_window_of_an_older_draft_are_not_saved_there_and_not_lost(page: Page, tmp_path: Path) -> None:
+    bring_in(page, written(tmp_path, "first", typed([FERRY, PIER], [LOCK, HOUSE])))
+    press(page, "s")
+    page.keyboard.press("e")
+    other = page.context.new_page()
+    other.goto(page.url)
+    other.wait_for_load_state("load")
+    bring(other, written(tmp_path, "second", typed([FERRY, REWORDED], [LOCK, NEW])), "The next draft")
+    summary(page).press_sequentially("She counts the lamps.")
+    page.keyboard.press("Escape")
+    expect(page.get_by_text("This is of draft 1, which is only read since draft 2 came in.")).to_be_visible()
+    expect(summary(page)).to_have_value("She counts the lamps.")

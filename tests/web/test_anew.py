@@ -180,3 +180,13 @@ def test_shares_are_told_as_a_person_tells_them() -> None:
         "Nearly all of the words",
         "Nearly all of the words",
     ]
+
+
+def test_a_form_of_an_older_card_is_refused_and_gives_the_words_back(web: Web) -> None:
+    card = web.book.cards(web.book.drafts()[0].id)[web.ids()[0]]
+    bring(web, [FERRY, PIER], [LOCK, NEW])
+    data = {"summary": "Words & more.", "revision": str(card.revision)}
+    answer = web.client.post(f"{web.base}/fields/card/{card.id}", data=data)
+    assert answer.status_code == 422
+    assert "Words &amp; more." in answer.text
+    assert web.book.card(card.id).summary == WORDS[0]

@@ -67,6 +67,7 @@ GROUPS = (
             ("[", "Previous card"),
             ("e", "Write what is on the page"),
             ("w", "Write what shall happen"),
+            ("o", "In a later round: carry the old card over (v: show it before the new one is written)"),
             ("c", "To all cards"),
         ),
     ),
