@@ -14,7 +14,10 @@ from afterdraft.reading.lexicon import words_of
 from afterdraft.whole.given_names import FEMALE, MALE
 
 EARLY = 0.1  # share of the book in which people are still brought in; chosen by hand
-SCRIPTURE = words_of("adam eve noah solomon david samson abraham moses job jonah daniel judas lazarus thomas minerva")
+SPOKEN_OF = words_of(
+    "adam eve noah solomon david samson abraham moses job jonah daniel judas lazarus thomas minerva george"
+)  # of scripture and myth, and "George!"
+SPEAKS, TITLED, CALLED = 0.8, 0.65, 0.5  # strength of who is beside words of speech, has a title, is only named
 KNOWN = 2  # others of the cast who are in the scene at least
 _WORD = re.compile(r"[^\W\d_]+")
 _INTRODUCED = re.compile(
@@ -35,7 +38,7 @@ _TITLE = re.compile(r"(?<!\band\s)\b(?:Mr|Mrs|Miss|Sir|Lady|Dr)\.?\s$")
 _CALLED = re.compile(r"(?:,|[“‘\"]|\b(?:[Mm]y\s)?[Dd]ear)\s?$")
 _CALLED_ENDS = re.compile(r"[,.!?](?!\s(?:and|or)\b)")
 _OWN = re.compile(r"^[’']s\b")
-GIVEN = (FEMALE | MALE) - SCRIPTURE
+GIVEN = (FEMALE | MALE) - SPOKEN_OF
 
 
 def find(seen: Seen) -> Iterator[Finding]:
@@ -51,11 +54,12 @@ def find(seen: Seen) -> Iterator[Finding]:
             ]
             for place, one in alone:
                 if place in tags or _is_titled(one) or (one.called and one.form in GIVEN):
-                    yield _finding(seen, number, one.paragraph, one.start, one.end, 0.8 if place in tags else 0.65)
+                    strength = SPEAKS if place in tags else TITLED if _is_titled(one) else CALLED
+                    yield _finding(seen, number, one.paragraph, one.start, one.end, strength)
             told = {(one.paragraph, one.start) for _, one in alone}
             for paragraph, start, end in _given_names(seen, number, counted):
                 if (paragraph, start) not in told:
-                    yield _finding(seen, number, paragraph, start, end, 0.5)
+                    yield _finding(seen, number, paragraph, start, end, CALLED)
         before += sum(len(text) for text in seen.texts[number])
 
 
