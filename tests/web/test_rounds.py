@@ -54,11 +54,11 @@ def test_each_round_is_a_row_of_counts(web: Web) -> None:
     ]  # one as it was; one moved; PIER reworded; HOUSE cut
     assert first[1][8] == str(sum(words[:3]) - 2)
     assert first[1][10:12] == [str(words[3] + 2), str(words[4] + 2)]
-    assert first[1][12:] == ["3", "1", "1", "1", "1", "0", "0", "1"]
+    assert first[1][12:20] == ["3", "1", "1", "1", "1", "0", "0", "1"]
     assert second[1][:8] == ["4", "0", "0", "0", "0", "0", "0", "1"]
-    assert second[1][12:] == ["0", "0", "0", "1", "0", "1", "0", "0"]
+    assert second[1][12:20] == ["0", "0", "0", "1", "0", "1", "0", "0"]
     assert now[1][:12] == [""] * 12
-    assert now[1][12:] == ["0", "0", "0", "1", "0", "0", "0", "0"]
+    assert now[1][12:20] == ["0", "0", "0", "1", "0", "0", "0", "0"]
 
 
 def test_what_is_taken_away_is_dropped_and_what_is_opened_again_is_carried() -> None:
