@@ -33,6 +33,22 @@ def test_is_silent_where_they_agree_or_nothing_is_known(text: str) -> None:
     assert found(CHECK, [text]) == []
 
 
+def test_asks_where_the_year_stands_a_little_before() -> None:
+    """1 November 1985 was a Friday, and so 8 November."""
+    first = "He came on the first of November, 1985."
+    assert quotes(found(CHECK, [first, "On Monday, the eighth of November, he went."])) == [
+        ["Monday, the eighth of November"]
+    ]
+    assert not found(CHECK, [first, "On Friday, the eighth of November, he went."])
+    assert not found(CHECK, [first, "On Monday, the eighth of June, he went."])
+
+
+def test_is_silent_where_a_book_has_a_calendar_of_its_own() -> None:
+    first = "He came on the first of November, 1985."
+    told = ["On Monday, the eighth of November, he went.", "On Tuesday, the ninth of November, she went."]
+    assert not found(CHECK, [first, *told])
+
+
 def test_asks_where_two_days_near_each_other_cannot_both_be() -> None:
     one = found(CHECK, ["She was to report on Friday the thirteenth."], ["They drew lots on Saturday the twentieth."])
     assert quotes(one) == [["Friday the thirteenth", "Saturday the twentieth"]]

@@ -1,8 +1,11 @@
 """A weekday and a date that are named as one day and cannot be."""
 
 import re
+from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from contextlib import suppress
+from dataclasses import dataclass, replace
+from datetime import date
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.named_days import NamedDay, named_days
@@ -10,10 +13,14 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.quotations import quotations
 from afterdraft.reading.time_words import DAYS
+from afterdraft.reading.times import times
 
 REFORM = 1753  # first whole year of the Gregorian calendar in Britain and its colonies
 NEAR = 45  # days between two days of named months up to which no other year is thought of; chosen by hand
 NEXT = 10  # likewise where the month is not named of both; chosen on the demonstration book
+BEFORE = 3  # scenes in which the last date with its year is looked for, the day's own among them; chosen by hand
+YEAR_NEAR = 120  # days from that date up to which its year is taken, likewise
+_YEAR = re.compile(r"\b(?:1[7-9]\d\d|20\d\d)\b|\b[Ee]ighteen\b|\b[Nn]ineteen\b")
 ROUND = 40  # characters behind a day in which 'had' says that the telling looks back; chosen on the demonstration book
 _BACK = re.compile(r"\b(?:had|[Hh]e[’']d|[Ss]he[’']d|[Tt]hey[’']d)\s")
 MONTH_DAYS = (31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
@@ -39,7 +46,54 @@ def find(seen: Seen) -> Iterator[Finding]:
                 words={"said": _said(seen, one), "was": WEEKDAYS[own.isoweekday() - 1], "told": _weekday(one)},
                 numbers={"year": own.year},
             )
-    yield from _against_each_other(seen, [one for one in found if not (one.day.year or _is_elsewhen(seen, one))])
+    amiss = list(_in_known_years(seen, [one for one in found if one.day.month and not one.day.year]))
+    yield from amiss
+    told = {span for one in amiss for span in one.evidence}
+    unsaid = [one for one in found if not (one.day.year or _span(seen, one) in told or _is_elsewhen(seen, one))]
+    yield from _against_each_other(seen, unsaid)
+
+
+def _in_known_years(seen: Seen, found: Sequence[_Placed]) -> Iterator[Finding]:
+    """Days of a named month whose year stands a page or two before. Where several are off by the same, the book has a
+    calendar of its own."""
+    known = [(one, day) for one in found if (day := _day_near(seen, one))]
+    off = Counter((day.isoweekday() - one.day.weekday) % 7 for one, day in known)
+    for one, day in known:
+        amiss = (day.isoweekday() - one.day.weekday) % 7
+        if amiss and off[amiss] == 1:
+            yield Finding(
+                evidence=(_span(seen, one),),
+                strength=0.8,
+                subject="weekday",
+                words={"said": _said(seen, one), "was": WEEKDAYS[day.isoweekday() - 1], "told": _weekday(one)},
+                numbers={"year": day.year},
+            )
+
+
+def _day_near(seen: Seen, one: _Placed) -> date | None:
+    """The day in the year of the last whole date before it, if that lies near."""
+    for number in range(one.scene, max(-1, one.scene - BEFORE), -1):
+        scene = seen.texts[number]
+        for place in range(one.day.paragraph if number == one.scene else len(scene) - 1, -1, -1):
+            if _YEAR.search(scene[place]) and (said := _whole_dates(scene[place])):
+                return _nearest(one.day, said[-1])
+    return None
+
+
+def _whole_dates(text: str) -> list[date]:
+    found = []
+    for one in times(text, 0):
+        if one.kind == "date" and one.value.replace("-", "").isdecimal() and len(one.value) == len("1893-05-03"):
+            with suppress(ValueError):  # the thirty-first of June
+                found.append(date.fromisoformat(one.value))
+    return found
+
+
+def _nearest(day: NamedDay, near: date) -> date | None:
+    years = (near.year - 1, near.year, near.year + 1)
+    known = [it for year in years if (it := replace(day, year=year).own)]
+    best = min(known, key=lambda it: abs(it - near), default=None)
+    return best if best and abs((best - near).days) <= YEAR_NEAR and best.year >= REFORM else None
 
 
 def _against_each_other(seen: Seen, found: Sequence[_Placed]) -> Iterator[Finding]:
@@ -121,8 +175,9 @@ CHECK = Check(
     name="Weekday and date",
     family="continuity",
     looks_at="A weekday and a date that are named together as one day.",
-    method="Where the year is said, the calendar decides (Gregorian, from the standard library). Where it is not, "
-    "days named near one another are held against each other: whole weeks lie between the same weekdays.",
+    method="Where the year is said, there or a page or two before, the calendar decides (Gregorian, from the "
+    "standard library). Where it is not, days named near one another are held against each other: whole weeks "
+    "lie between the same weekdays.",
     blind="Dates before 1753, and Russian ones before 1918, went by another calendar. A day of another year told "
     "between two of this one may be asked about where nothing says so.",
     reads=("words",),
