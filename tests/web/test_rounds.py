@@ -1,8 +1,9 @@
 """Rounds: one row for each, in counts."""
 
+import json
 import re
 
-from afterdraft.comparison.standings import Went, went
+from afterdraft.comparison.standings import Asked, Went, asked, went
 from afterdraft.work.change_note import set_note_state
 from afterdraft.work.change_places import add_places, tick_place
 from afterdraft.work.order_changes import remove_change
@@ -78,3 +79,14 @@ def test_a_part_way_draft_counts_what_it_has_not_reached(web: Web) -> None:
 
 def test_a_book_of_one_draft_leads_to_drafts(web: Web) -> None:
     assert web.get("drafts/rounds", 303) == "/drafts"
+
+
+def test_questions_of_both_drafts_are_counted_once_both_were_looked_over(web: Web) -> None:
+    web.bring(typed([LOCK, FERRY], [NEW, REWORDED]))
+    first, second = (draft.id for draft in web.book.drafts())
+    assert asked({"a", "b"}, {"b", "c", "d"}) == Asked(new=2, standing=1, gone=1)
+    web.book.keep_findings(first, json.dumps({"found": {}, "asked": ["a", "b"]}))
+    assert rows(web)[0][1][20:] == ["–", "–", "–"]
+    web.book.keep_findings(second, json.dumps({"found": {}, "asked": ["b", "c", "d"]}))
+    assert rows(web)[0][1][20:] == ["2", "1", "1"]
+    assert rows(web)[1][1][20:] == ["", "", ""]

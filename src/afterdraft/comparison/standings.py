@@ -1,6 +1,7 @@
 """How notes and changes went in a round, in counts: from how they stood when a draft came in to how they stood next."""
 
 from collections.abc import Mapping
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 
 States = Mapping[str, str]  # by id: "open", "done", "dropped"
@@ -27,3 +28,17 @@ def went(before: States, after: States) -> Went:
         dropped=came("dropped") + away,
         carried=sum(state == "open" for state in after.values()),
     )
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """Questions of two drafts one behind the other, whether they were answered or not."""
+
+    new: int
+    standing: int  # of both
+    gone: int
+
+
+def asked(before: AbstractSet[str], after: AbstractSet[str]) -> Asked:
+    """By fingerprint: a question is the same where its evidence reads the same."""
+    return Asked(len(after - before), len(before & after), len(before - after))

@@ -51,17 +51,20 @@ def look_over(
         kept |= {keys[check]: some for check, some in _found(find, slow, seen, facts).items()}
     for gone in set(kept) - set(keys.values()):
         kept.pop(gone)
+    questions = _questions(seen, keys, kept)
     if set(kept) != before:
+        asked = sorted(one.fingerprint for one in questions)  # what the counts of rounds are taken from
+        form = {"found": findings_form(kept), "asked": asked}
         with suppress(CannotWrite):  # another time it takes longer, that is all
-            book.keep_findings(draft.id, json.dumps(findings_form(kept), separators=(",", ":")))
+            book.keep_findings(draft.id, json.dumps(form, separators=(",", ":")))
     left = {check.id for check in CHECKS if keys[check.id] not in kept and (english or not _needs_facts(check))}
-    return LookedOver(_questions(seen, keys, kept), bool(left), bool(left & set(slow)))
+    return LookedOver(questions, bool(left), bool(left & set(slow)))
 
 
 def kept_in(book: Book, draft: str) -> Found:
     """What checks found when they were run last."""
     form = book.kept_findings(draft)
-    return findings_of(json.loads(form)) if form else {}
+    return findings_of(json.loads(form)["found"]) if form else {}
 
 
 def _found(find: Find, checks: Sequence[str], seen: Seen, facts: Sequence[str]) -> Found:

@@ -32,9 +32,16 @@ class Kept(Protocol):
     """What of a book the counts of rounds read."""
 
     def rounds(self) -> Mapping[str, str]: ...
+    def kept_findings(self, draft: str) -> str: ...
 
 
 def changes_then(book: Kept, draft: str) -> frozenset[str] | None:
     """Ids of the changes that were in the plan when `draft` came in; None where that was not written down."""
     form = book.rounds().get(draft)
     return frozenset(json.loads(form)["changes"]) if form else None
+
+
+def asked_then(book: Kept, draft: str) -> frozenset[str] | None:
+    """Fingerprints of all that is asked about a draft, answered or not; None where it was never looked over."""
+    form = book.kept_findings(draft)
+    return frozenset(json.loads(form)["asked"]) if form else None

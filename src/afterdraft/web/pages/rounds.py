@@ -7,11 +7,11 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from afterdraft.comparison.round import RoundCounts
-from afterdraft.comparison.standings import Went, went
+from afterdraft.comparison.standings import Asked, Went, asked, went
 from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.ports import DraftFacts
-from afterdraft.work.rounds import standing
+from afterdraft.work.ports import Book, DraftFacts
+from afterdraft.work.rounds import asked_then, standing
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +23,7 @@ class RoundRow:
     counts: RoundCounts | None
     notes: Went | None  # None where it was not written down how they stood
     changes: Went | None
+    questions: Asked | None  # None where one of the drafts was never looked over
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +50,13 @@ def rounds(request: Request) -> Response:
     for place, (old, new) in enumerate(zip(known, [*known[1:], None], strict=True)):
         before = forms.get(old.id) if place else {"notes": {}, "changes": {}}
         after = forms.get(new.id) if new else now
-        told = [went(before[one], after[one]) if before and after else None for one in ("notes", "changes")]
-        rows.append(RoundRow(old, new, counted[place] if counted and new else None, *told))
+        notes, changes = (went(before[one], after[one]) if before and after else None for one in ("notes", "changes"))
+        questions = _questions(book, old, new) if new else None
+        rows.append(RoundRow(old, new, counted[place] if counted and new else None, notes, changes, questions))
     context = RoundsPage(seen, tuple(rows), gathering=counted is None)
     return render(request, "rounds.html", context, frame(request, "Rounds", "rounds", book=seen))
+
+
+def _questions(book: Book, old: DraftFacts, new: DraftFacts) -> Asked | None:
+    before, after = asked_then(book, old.id), asked_then(book, new.id)
+    return None if before is None or after is None else asked(before, after)
