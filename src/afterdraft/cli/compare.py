@@ -8,6 +8,8 @@ from typing import Any
 from afterdraft import __version__, wiring
 from afterdraft.cli.options import Command, Serve
 from afterdraft.comparison.compare_form import compare_form
+from afterdraft.comparison.comparison import Comparison
+from afterdraft.comparison.round import counts
 from afterdraft.manuscript.draft import Draft
 from afterdraft.manuscript.naming import scene_name
 from afterdraft.manuscript.outline import outline
@@ -32,16 +34,18 @@ def _run(options: Namespace, _: Serve) -> int:
     old, new = wiring.draft_named(options.old), wiring.draft_named(options.new)
     found = wiring.compared(old, new, part_way=options.part_way)
     form = compare_form(old, new, found, version=__version__)
-    print(json.dumps(form, ensure_ascii=False) if options.json else "\n".join(lines(form, old, new)))
+    print(json.dumps(form, ensure_ascii=False) if options.json else "\n".join(lines(form, found, old, new)))
     return 0
 
 
-def lines(form: Form, old: Draft, new: Draft) -> Iterator[str]:
-    """For a person: what became of each scene, by its first words, and the words in all."""
-    totals = form["totals"]
+def lines(form: Form, found: Comparison, old: Draft, new: Draft) -> Iterator[str]:
+    """For a person: what became of each scene, by its first words, and the words in all. What the revision has not
+    come to is not cut."""
+    words = counts(found)
+    waiting = f", {words.words_not_reached:,} not reached" if found.part_way else ""
     yield (
-        f"{totals['kept_words']:,} of {totals['old_words']:,} words kept, {totals['moved_words']:,} of them moved; "
-        f"{totals['cut_words']:,} cut, {totals['added_words']:,} added"
+        f"{words.words_kept:,} of {found.totals.old:,} words kept, {words.words_moved:,} of them moved; "
+        f"{words.words_cut:,} cut{waiting}, {words.words_added:,} added"
     )
     names = _names(old), _names(new)
     for fate in form["scenes"]:

@@ -59,7 +59,7 @@ def _run(options: Namespace, _: Serve) -> int:
         print(json.dumps(form, ensure_ascii=False))
     else:
         print(f"It is draft {place + 1} of the book now. Draft {pair[0] + 1} beside draft {pair[1] + 1}:")
-        print("\n".join(lines(form, old, new)))
+        print("\n".join(lines(form, found, old, new)))
     return 0
 
 
