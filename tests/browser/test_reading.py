@@ -44,9 +44,6 @@ On the Friday Odile walked to the lock. “Hester,” said Odile, “who paid fo
 """
 
 
-STATE = "async (url) => (await (await fetch(url)).json()).state"
-
-
 @pytest.fixture
 def server(home: Path) -> Iterator[Server]:
     """With reading on."""
@@ -66,11 +63,14 @@ def book(page: Page, tmp_path: Path) -> str:
 
 
 def read(page: Page, address: str) -> None:
-    """Wait until all is read and told, as a page that is looked at again."""
+    """Wait until all is read and told, as a page that is looked at again. Meanwhile no page of the book is shown: one
+    that is would load itself anew at the end."""
     page.goto(f"{address}/people")
     page.wait_for_timeout(900)  # the rest that reading takes before it looks at a change
     for _ in range(PATIENT // 100):
-        if page.evaluate(STATE, f"{address}/read") == "done":
+        told = page.goto(f"{address}/read")
+        assert told
+        if told.json()["state"] == "done":
             break
         page.wait_for_timeout(100)
     page.goto(f"{address}/people")
