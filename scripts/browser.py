@@ -1,7 +1,7 @@
 """Find a browser for the tests, or install one; print where it is.
 
-In this order: `$BROWSER_PATH`; Chromium, Chrome or Edge where systems put them; Debian's chromium, when run as root
-there. Otherwise it fails and says what to install.
+In this order: `$BROWSER_PATH`; Chromium, Chrome or Edge where systems put them, its form without windows first, which
+takes a third less of the processor; Debian's own, when run as root there. Otherwise it fails and says what to install.
 """
 
 import os
@@ -11,6 +11,7 @@ import sys
 from pathlib import Path
 
 NAMES = (
+    "chromium-headless-shell",
     "chromium",
     "chromium-browser",
     "google-chrome",
@@ -19,6 +20,7 @@ NAMES = (
     "microsoft-edge",
     "msedge",
 )
+PACKAGES = ("chromium-headless-shell", "chromium")  # older Debians have the second only
 PLACES = (  # where macOS and Windows keep them, off the path
     "/Applications/Chromium.app/Contents/MacOS/Chromium",
     "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
@@ -46,12 +48,17 @@ def install() -> str | None:
     """Debian's own, where we may; None where that cannot be done."""
     if not (Path("/etc/debian_version").is_file() and os.geteuid() == 0 and shutil.which("apt-get")):
         return None
+    wanted = ["apt-get", "install", "-qy", "--no-install-recommends"]
+    _done(["apt-get", "update", "-q"])
+    for package in PACKAGES:
+        if _done([*wanted, package]):
+            return find()
+    return None
+
+
+def _done(command: list[str]) -> bool:
     quiet = {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}
-    for command in (["apt-get", "update", "-q"], ["apt-get", "install", "-qy", "--no-install-recommends", "chromium"]):
-        done = subprocess.run(command, env=quiet, stdout=sys.stderr, check=False)  # noqa: S603 the commands are above
-        if done.returncode:
-            return None
-    return find()
+    return subprocess.run(command, env=quiet, stdout=sys.stderr, check=False).returncode == 0  # noqa: S603 our own
 
 
 def main() -> int:

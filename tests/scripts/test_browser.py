@@ -41,15 +41,16 @@ def test_else_what_the_system_has(tmp_path: Path, monkeypatch: pytest.MonkeyPatc
     assert browser.find() == str(path)
 
 
-def without_a_browser(monkeypatch: pytest.MonkeyPatch, *, root: bool) -> list[Sequence[str]]:
-    """Returns what is run, as it is run; apt-get would have worked."""
+def without_a_browser(monkeypatch: pytest.MonkeyPatch, *, root: bool, has: str = "") -> list[Sequence[str]]:
+    """Returns what is run, as it is run; apt-get would have worked, for the package `has` only, if one is named."""
     run: list[Sequence[str]] = []
 
     def note(command: Sequence[str], **_: object) -> "subprocess.CompletedProcess[str]":
         run.append(command)
-        return subprocess.CompletedProcess(command, 0)
+        fails = "install" in command and has not in ("", command[-1])
+        return subprocess.CompletedProcess(command, 100 if fails else 0)
 
-    monkeypatch.setattr(browser, "find", lambda: "/usr/bin/chromium" if len(run) == 2 else None)
+    monkeypatch.setattr(browser, "find", lambda: "/usr/bin/chromium" if len(run) > 1 else None)
     monkeypatch.setattr("os.geteuid", lambda: 0 if root else 1000)
     monkeypatch.setattr("subprocess.run", note)
     monkeypatch.setattr("shutil.which", lambda name: f"/usr/bin/{name}")
@@ -64,6 +65,12 @@ def test_else_it_is_installed_where_that_is_allowed(
     assert browser.main() == 0
     assert [command[1] for command in run] == ["update", "install"]
     assert capsys.readouterr().out == "/usr/bin/chromium\n"
+
+
+def test_an_older_debian_has_the_one_with_windows(monkeypatch: pytest.MonkeyPatch) -> None:
+    run = without_a_browser(monkeypatch, root=True, has="chromium")
+    assert browser.install() == "/usr/bin/chromium"
+    assert [command[-1] for command in run] == ["-q", "chromium-headless-shell", "chromium"]
 
 
 def test_else_it_says_what_to_install(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
