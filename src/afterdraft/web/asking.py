@@ -19,7 +19,7 @@ from afterdraft.work.ports import Book, DraftFacts, Edits
 if TYPE_CHECKING:
     from afterdraft.web.looking_over import Find
 
-PATIENCE = 0.05  # seconds that a page waits: where little has changed, the answer is there by then
+PATIENCE = 0.02  # seconds that a page waits: where little has changed, the answer is there by then
 
 Which = tuple[str, str]  # ids of book and draft
 Stamp = tuple[Edits, str]  # latest edits, and when the book changed last
