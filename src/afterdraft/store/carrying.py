@@ -5,12 +5,12 @@ says what it was copied from; so the old outline stays as it was, and a wrong li
 """
 
 import sqlite3
-from bisect import bisect_right
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from afterdraft.desk.anchor import Anchor
 from afterdraft.store.anchors import anchors_of, fasten
+from afterdraft.store.homes import homes
 from afterdraft.store.names import Kind, new_id
 from afterdraft.work.ports.drafts import Place
 
@@ -267,22 +267,6 @@ def _copy(db: sqlite3.Connection, table: str, kind: Kind, source: str, values: M
     db.execute(f"INSERT INTO {table} (id, {', '.join(values)}) VALUES ({marks})", (made, *values.values()))  # noqa: S608
     db.execute("INSERT INTO desk_from VALUES (?, ?)", (made, source))
     return made
-
-
-def homes(db: sqlite3.Connection, draft: str) -> Callable[[int], str | None]:
-    """Which scene of a draft holds a paragraph; None for what is in no scene."""
-    units = db.execute(
-        "SELECT at, id FROM desk_scene WHERE draft = :draft UNION ALL SELECT at, NULL FROM desk_part "
-        "WHERE draft = :draft UNION ALL SELECT at, NULL FROM desk_matter WHERE draft = :draft ORDER BY at",
-        {"draft": draft},
-    ).fetchall()
-    starts = [at for at, _ in units]
-
-    def home(paragraph: int) -> str | None:
-        index = bisect_right(starts, paragraph) - 1
-        return units[index][1] if index >= 0 else None
-
-    return home
 
 
 def moved(db: sqlite3.Connection, old: str, place: Place) -> None:

@@ -5,7 +5,6 @@ go. `lay_new`: a scene that came gets a card in every arrangement of its draft.
 """
 
 import sqlite3
-from bisect import bisect_right
 from collections.abc import Iterable, Sequence
 from typing import TypeVar
 
@@ -14,6 +13,7 @@ from afterdraft.desk.unit_card import UNIT_FIELDS
 from afterdraft.manuscript.division import Chapter, Division, Part
 from afterdraft.manuscript.naming import chapter_name
 from afterdraft.store import lineage, notes
+from afterdraft.store.homes import homes
 from afterdraft.store.names import new_id
 
 Unit = TypeVar("Unit", Chapter, Part)
@@ -72,10 +72,9 @@ def follow_laid(db: sqlite3.Connection, *, into: str, of: str) -> None:
 
 def follow_points(db: sqlite3.Connection, draft: str) -> None:
     """Points on passages go to the scenes that hold their passages now; where none does, they stay where they are."""
-    units = db.execute(_UNITS, {"draft": draft}).fetchall()
-    fastened = db.execute(_FASTENED_POINTS, (draft,)).fetchall()
-    for point, scene, paragraph in fastened:
-        holder = units[bisect_right(units, paragraph, key=lambda one: one[0]) - 1][1] if units else None
+    home = homes(db, draft)
+    for point, scene, paragraph in db.execute(_FASTENED_POINTS, (draft,)).fetchall():
+        holder = home(paragraph)
         if holder not in (None, scene):
             db.execute("UPDATE desk_point SET scene = ? WHERE id = ?", (holder, point))
 
@@ -114,11 +113,6 @@ SELECT p.name || ': ' || trim(c.comes_in || char(10) || c.leaves, char(10))
 FROM desk_carried c JOIN desk_person p ON p.id = c.person WHERE c.scene = :scene AND trim(c.comes_in || c.leaves) <> ''
 UNION ALL SELECT why FROM desk_follows WHERE scene = :scene OR source = :scene
 UNION ALL SELECT words FROM desk_scene_time WHERE scene = :scene
-"""
-_UNITS = """
-SELECT at, id FROM desk_scene WHERE draft = :draft
-UNION ALL SELECT at, NULL FROM desk_part WHERE draft = :draft
-UNION ALL SELECT at, NULL FROM desk_matter WHERE draft = :draft ORDER BY at
 """
 _FASTENED_POINTS = """
 SELECT p.id, p.scene, min(a.paragraph) FROM desk_point p JOIN desk_anchor a ON a.owner = p.id

@@ -1,7 +1,6 @@
 """Notes: rows of the writer's half, and the passages they are fastened to."""
 
 import sqlite3
-from bisect import bisect_right
 from collections.abc import Mapping, Sequence
 from typing import Any
 
@@ -9,6 +8,7 @@ from afterdraft.desk.anchor import Anchor
 from afterdraft.desk.note import About, Note, NoteState
 from afterdraft.errors import Missing
 from afterdraft.store.anchors import anchors_of, fasten, unfasten
+from afterdraft.store.homes import homes
 from afterdraft.store.names import new_id
 from afterdraft.store.rows import require
 
@@ -89,19 +89,14 @@ def place_note(db: sqlite3.Connection, id: str, about: About, anchors: Sequence[
 
 def follow_anchors(db: sqlite3.Connection, draft: str) -> None:
     """Notes on passages go to the scenes that hold their passages now; where none does, they stay where they are."""
-    units = db.execute(
-        "SELECT at, id FROM desk_scene WHERE draft = :draft "
-        "UNION ALL SELECT at, NULL FROM desk_part WHERE draft = :draft "
-        "UNION ALL SELECT at, NULL FROM desk_matter WHERE draft = :draft ORDER BY at",
-        {"draft": draft},
-    ).fetchall()
+    home = homes(db, draft)
     fastened = db.execute(
         "SELECT n.id, n.scene, min(a.paragraph) FROM desk_note n JOIN desk_anchor a ON a.owner = n.id "
         "WHERE a.draft = ? AND n.scene IS NOT NULL GROUP BY n.id",
         (draft,),
     ).fetchall()
     for note_id, scene, paragraph in fastened:
-        holder = units[bisect_right(units, paragraph, key=lambda one: one[0]) - 1][1]
+        holder = home(paragraph)
         if holder not in (None, scene):
             db.execute("UPDATE desk_note SET scene = ? WHERE id = ?", (holder, note_id))
 
