@@ -41,7 +41,7 @@ MALE = words_of(
     algernon allan allen alonzo alphonse ambrose amos andrew andy angus anselm anthony antoine antonio archibald archie
     arnold art arthur aubrey augustine augustus austin baldwin barnabas barnaby barney barry bartholomew basil ben
     benedict benjamin bernard bert bertie bertram bertrand bill billy bob bobby boris brian bruce bryan caleb calvin
-    carl caspar cecil cedric charles charley charlie christopher clarence claud claude clement clifford clive colin
+    carl caspar cecil cedric charles charley charlie christopher clarence claud clement clifford clive colin
     conrad cornelius cosmo cuthbert cyril dan daniel david denis dennis dermot desmond dick dmitri donald douglas
     duncan ebenezer eddie edgar edmund edward edwin egbert eli elias elijah eliot emanuel enoch ephraim eric ernest
     ernst esau ethan eugene eustace ezekiel ezra felix ferdinand fergus fernando francis francisco francois frank
