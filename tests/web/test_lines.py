@@ -169,7 +169,7 @@ def test_what_goes_with_a_person_or_a_line_is_counted_in_all_drafts(book: BookFi
     assert (ottla.count, ottla.goes_with) == (1, "2 marks in scenes, 2 marks of what they learn")
     assert (lock.count, lock.goes_with) == (1, "2 marks in scenes")
     (row,) = threads_page(now, fore_edge(now)).groups[2][3]
-    assert (len(row.points), row.marks) == (1, 2)
+    assert (len(row.points), row.marks, row.standing) == (1, 2, "not marked yet where the reader learns it")
 
 
 def test_what_people_carry_by_scene(book: BookFile, seen: BookView) -> None:
