@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 
 from bench import corpus, fuzz, kills, laden, reading_speed, ten_drafts
 from bench.comparison import section as comparison
+from bench.faults import section as faults
 from bench.measures import section as measures
 from bench.reading import section as reading
 from bench.report import Section, rewrite, shown, write
@@ -24,6 +25,7 @@ SECTIONS: Mapping[str, Callable[..., Section]] = {
     "unmarked": unmarked.measure,
     "comparison": comparison.measure,
     "slips": slips.measure,
+    "faults": faults.measure,
     "ten-drafts": ten_drafts.measure,
     "speed": speed.measure,
     "laden": laden.measure,

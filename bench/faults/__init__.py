@@ -1,0 +1,1 @@
+"""Faults planted into real novels, and how many of them are asked about."""

@@ -1,0 +1,68 @@
+"""Which of the planted faults are asked about."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from afterdraft.manuscript.naming import shortened
+from afterdraft.manuscript.words import count
+from afterdraft.questions.asking import ask
+from afterdraft.questions.question import Question, Span
+from afterdraft.questions.seen import Seen
+from bench.faults.kinds import KINDS
+from bench.faults.planted import Fault, Scenes, Shown, plant
+from bench.slips.seen import facts
+from bench.structure.halves import Half
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """A planted fault, and the check that asks about it; "" where none does."""
+
+    fault: Fault
+    check: str
+
+
+@dataclass(frozen=True, slots=True)
+class Result:
+    title: str
+    half: Half
+    words: int
+    answers: tuple[Answer, ...]
+    others: int  # questions about something else
+
+
+def result(title: str, half: Half, scenes: Scenes, kinds: Sequence[str], round_: int = 0) -> Result:
+    planted, faults = plant(scenes, [KINDS[kind] for kind in kinds], f"{title} {round_}")
+    seen = seen_of(planted)
+    questions = ask(seen)
+    answers = tuple(Answer(fault, next(_asking(seen, fault, questions), "")) for fault in faults)
+    used = {one.fingerprint for fault in faults for one in questions if _shows(seen, fault, one)}
+    return Result(
+        title=title,
+        half=half,
+        words=sum(count(text) for scene in planted for text in scene),
+        answers=answers,
+        others=sum(one.fingerprint not in used for one in questions),
+    )
+
+
+def seen_of(scenes: Scenes) -> Seen:
+    titles = tuple(shortened(scene[0]) for scene in scenes)
+    return Seen(texts=scenes, facts=tuple(facts(scenes)), titles=titles)
+
+
+def _asking(seen: Seen, fault: Fault, questions: Sequence[Question]) -> Iterator[str]:
+    return (one.check for one in questions if _shows(seen, fault, one))
+
+
+def _shows(seen: Seen, fault: Fault, question: Question) -> bool:
+    """Whether it quotes the planted words, and enough of what they disagree with."""
+    first, *others = (any(_meets(seen, one, span) for span in question.evidence) for one in fault.shown)
+    return first and 1 + sum(others) >= fault.enough
+
+
+def _meets(seen: Seen, shown: Shown, span: Span) -> bool:
+    if shown.scene != span.scene:
+        return False
+    at = seen.texts[span.scene][span.paragraph].find(shown.words)
+    return at >= 0 and span.start < at + len(shown.words) and at < span.end
