@@ -26,7 +26,9 @@ def analysed(paragraphs: Sequence[str]) -> list[Analysed]:
     if not path.exists():
         path.parent.mkdir(parents=True, exist_ok=True)
         made = [[getattr(one, name) for name in COLUMNS] for one in analyse(paragraphs)]
-        path.write_bytes(gzip.compress(json.dumps(made).encode(), compresslevel=2))
+        partly = path.with_suffix(f".{os.getpid()}")
+        partly.write_bytes(gzip.compress(json.dumps(made).encode(), compresslevel=2))
+        partly.replace(path)  # several processes may read and write here
     rows = json.loads(gzip.decompress(path.read_bytes()))
     return [
         Analysed(text, **{name: tuple(column) for name, column in zip(COLUMNS, row, strict=True)})

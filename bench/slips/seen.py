@@ -1,22 +1,24 @@
-"""Books and novels as checks look at them; facts of scenes are kept on disk between runs.
+"""Books and novels as checks look at them; facts of scenes, and what the pipeline said of them, are kept on disk
+between runs: when only what is read off a scene changes, the slow part is not done again.
 
 The folder is outside the repository (`AFTERDRAFT_BENCH_KEPT`, else the system's temporary folder): it holds texts of
 the corpus.
 """
 
 import gzip
+import os
 from collections.abc import Iterator, Sequence
 
 from afterdraft import wiring
 from afterdraft.engine.pipeline import MODEL
-from afterdraft.engine.reader import read_scenes
 from afterdraft.manuscript.naming import shortened
 from afterdraft.questions.of_draft import seen_of
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.keeping import key, packed, unpacked
+from afterdraft.reading.scene import scene_facts
 from bench.corpus import Novel
-from bench.reading.kept import FOLDER
+from bench.reading.kept import FOLDER, analysed
 from bench.slips.books import Book
 
 
@@ -38,6 +40,8 @@ def facts(scenes: Sequence[Sequence[str]]) -> Iterator[SceneFacts]:
         path = FOLDER / f"facts-{key(paragraphs, model=MODEL)}.json.gz"
         if not path.exists():
             path.parent.mkdir(parents=True, exist_ok=True)
-            (one,) = read_scenes([paragraphs])
-            path.write_bytes(gzip.compress(packed(one).encode(), compresslevel=2))
+            made = gzip.compress(packed(scene_facts(analysed(paragraphs))).encode(), compresslevel=2)
+            partly = path.with_suffix(f".{os.getpid()}")
+            partly.write_bytes(made)
+            partly.replace(path)  # several processes may read and write here
         yield unpacked(gzip.decompress(path.read_bytes()).decode())
