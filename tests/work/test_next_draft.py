@@ -28,6 +28,7 @@ from afterdraft.work.plan_change import plan_change
 from afterdraft.work.put_in_strand import put_in_strand
 from afterdraft.work.set_intent import set_intent
 from afterdraft.work.set_scene_time import set_scene_time
+from afterdraft.work.split_scene import split_scene
 from afterdraft.work.write_field import write_once
 from afterdraft.work.write_note import write_note, write_note_on_passage
 from tests.store.sample import desk_dump, undo
@@ -143,6 +144,17 @@ def test_a_passage_that_moved_into_another_scene_takes_its_note_along(book: Book
     bring(book, [[FERRY[0], FERRY[2]], PIER], [[*LOCK, FERRY[1]], HOUSE])
     assert book.note(note.id).scene == scenes(book)[2]
     assert book.note(note.id).passage == "there"
+
+
+def test_a_note_that_went_on_stays_there_when_the_split_of_the_old_draft_is_mended(book: BookFile) -> None:
+    ferry, *_ = scenes(book)
+    first = book.drafts()[0].id
+    passages = find_passage(book, ferry, "what the number was for")
+    note = write_note_on_passage(book, "Why luck?", draft=first, passages=passages)
+    bring(book, [FERRY, PIER], [LOCK, [*HOUSE, "Then it was day."]])
+    split_scene(book, first, passages[0].paragraph)
+    assert book.note(note.id).scene == scenes(book)[0]
+    assert book.check() == ()
 
 
 def test_a_passage_that_is_gone_is_told_and_its_note_stays_on_the_scene(book: BookFile) -> None:

@@ -88,11 +88,12 @@ def place_note(db: sqlite3.Connection, id: str, about: About, anchors: Sequence[
 
 
 def follow_anchors(db: sqlite3.Connection, draft: str) -> None:
-    """Notes on passages go to the scenes that hold their passages now; where none does, they stay where they are."""
+    """Notes on passages go to the scenes that hold their passages now; where none does, or where they went on into a
+    later draft, they stay where they are."""
     home = homes(db, draft)
     fastened = db.execute(
         "SELECT n.id, n.scene, min(a.paragraph) FROM desk_note n JOIN desk_anchor a ON a.owner = n.id "
-        "WHERE a.draft = ? AND n.scene IS NOT NULL GROUP BY n.id",
+        "JOIN desk_scene s ON s.id = n.scene AND s.draft = a.draft WHERE a.draft = ? GROUP BY n.id",
         (draft,),
     ).fetchall()
     for note_id, scene, paragraph in fastened:
