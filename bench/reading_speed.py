@@ -21,7 +21,7 @@ from afterdraft.home import BooksFolder
 from afterdraft.platform import folders
 from afterdraft.reading.keeping import key
 from afterdraft.whole.task import Task
-from afterdraft.work.to_read import to_read
+from afterdraft.work.cast.to_read import to_read
 from bench.report import Figure, Section
 from bench.speed.novel import SCENES, WORDS, budget_novel
 

@@ -16,10 +16,10 @@ from typing import TypeVar
 from afterdraft import platform, wiring
 from afterdraft.home import BooksFolder
 from afterdraft.store.book import BookFile
-from afterdraft.work.mark_presence import mark_presence
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.notes.write_note import write_note
 from afterdraft.work.ports import Book
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_note import write_note
 from bench.comparison.revise import revision
 from bench.comparison.timing import SMALLEST
 from bench.comparison.timing import book as lines

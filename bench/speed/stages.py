@@ -26,7 +26,7 @@ def main(file: Path, folder: Path) -> None:
         from afterdraft.formats.table import read
         from afterdraft.manuscript.structure import structure
         from afterdraft.store.shelf import Shelf
-        from afterdraft.work.begin_book import begin_book
+        from afterdraft.work.drafts.begin_book import begin_book
     data = file.read_bytes()
     with stage("read"):
         blocks = read(data, file.name)

@@ -23,12 +23,12 @@ from afterdraft.manuscript.outline import outline, paragraph_offsets
 from afterdraft.store import backups as kept
 from afterdraft.store import opening, place
 from afterdraft.store.shelf import Shelf
-from afterdraft.work.begin_book import begin_book
-from afterdraft.work.bring_draft import How, bring_draft, refuse_the_same
+from afterdraft.work.cards.outline_table import outline_table
 from afterdraft.work.demonstrate import demonstrate
-from afterdraft.work.outline_table import outline_table
+from afterdraft.work.drafts.begin_book import begin_book
+from afterdraft.work.drafts.bring_draft import How, bring_draft, refuse_the_same
 from afterdraft.work.ports import Book
-from afterdraft.work.suggest_breaks import suggest_breaks as find_breaks
+from afterdraft.work.split.suggest_breaks import suggest_breaks as find_breaks
 
 if TYPE_CHECKING:
     from afterdraft.questions.seen import Seen
@@ -105,7 +105,7 @@ def seen_by_checks(name: str) -> "Seen":
     from afterdraft.engine.pipeline import MODEL  # late: the language pipeline takes seconds to load
     from afterdraft.engine.reader import read_scenes
     from afterdraft.questions.of_draft import seen_of
-    from afterdraft.work.to_ask import ask_book
+    from afterdraft.work.questions.to_ask import ask_book
 
     if name.endswith(SUFFIX):
         with closing(look_at(Path(name))) as book:

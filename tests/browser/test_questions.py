@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Locator, Page, expect
 
-from afterdraft.work.mix_ink import mix_ink
+from afterdraft.work.notes.mix_ink import mix_ink
 from tests.browser.access import clean
 from tests.browser.walk import PATIENT, anew, bring_in
 from tests.web.asked import begun

@@ -10,8 +10,8 @@ import pytest
 from afterdraft import wiring
 from afterdraft.cli.main import run
 from afterdraft.questions.asking import ask
-from afterdraft.work.let_stand import let_stand
-from afterdraft.work.turn_check import turn_check
+from afterdraft.work.questions.let_stand import let_stand
+from afterdraft.work.questions.turn_check import turn_check
 
 STORY = """Chapter One
 

@@ -21,8 +21,8 @@ from pathlib import Path
 
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
+from afterdraft.work.notes.write_note import write_note
 from afterdraft.work.write_field import write_field
-from afterdraft.work.write_note import write_note
 from tests.store.sample import undo
 
 _TAIL = 4096  # bytes at the end of what was heard; the latest of both kinds stands there

@@ -9,7 +9,7 @@ from afterdraft.manuscript.division import Chapter, Division, Doubt, Matter, Par
 from afterdraft.manuscript.draft import Draft
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book
-from afterdraft.work.bring_draft import bring_draft
+from afterdraft.work.drafts.bring_draft import bring_draft
 
 LINES: tuple[tuple[Role, str], ...] = (
     ("matter", "THE SLUICE-KEEPER"),

@@ -19,31 +19,31 @@ from afterdraft.manuscript.division import Scene
 from afterdraft.questions.question import Question, Span
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
-from afterdraft.work.carry import carry
-from afterdraft.work.found import Found
-from afterdraft.work.guard_passage import guard_passage, let_go
-from afterdraft.work.join_known import join_known
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.let_stand import let_stand
-from afterdraft.work.link_scenes import link_scenes
-from afterdraft.work.make_chapter import make_chapter, unmake_chapter
-from afterdraft.work.mark_matter import mark_matter, unmark_matter
-from afterdraft.work.mark_point import mark_point
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.mix_ink import mix_ink, remove_ink
-from afterdraft.work.note_question import note_question
-from afterdraft.work.put_in_strand import put_in_strand
-from afterdraft.work.refuse_name import refuse_name
-from afterdraft.work.remove_line import remove_line
-from afterdraft.work.retitle import retitle_scene
-from afterdraft.work.say_present import say_present
-from afterdraft.work.say_speaker import say_speaker
-from afterdraft.work.set_scene_time import set_scene_time
-from afterdraft.work.split_scene import split_scene
-from afterdraft.work.take_answer_back import take_answer_back
-from afterdraft.work.turn_check import turn_check
+from afterdraft.work.cast.carry import carry
+from afterdraft.work.cast.found import Found
+from afterdraft.work.cast.join_known import join_known
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.cast.refuse_name import refuse_name
+from afterdraft.work.cast.say_present import say_present
+from afterdraft.work.cast.say_speaker import say_speaker
+from afterdraft.work.cast.set_scene_time import set_scene_time
+from afterdraft.work.lines.link_scenes import link_scenes
+from afterdraft.work.lines.mark_point import mark_point
+from afterdraft.work.lines.put_in_strand import put_in_strand
+from afterdraft.work.lines.remove_line import remove_line
+from afterdraft.work.notes.guard_passage import guard_passage, let_go
+from afterdraft.work.notes.mix_ink import mix_ink, remove_ink
+from afterdraft.work.notes.write_note import write_note, write_note_on_passage
+from afterdraft.work.questions.let_stand import let_stand
+from afterdraft.work.questions.note_question import note_question
+from afterdraft.work.questions.take_answer_back import take_answer_back
+from afterdraft.work.questions.turn_check import turn_check
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.make_chapter import make_chapter, unmake_chapter
+from afterdraft.work.split.mark_matter import mark_matter, unmark_matter
+from afterdraft.work.split.retitle import retitle_scene
+from afterdraft.work.split.split_scene import split_scene
 from afterdraft.work.write_field import write_field
-from afterdraft.work.write_note import write_note, write_note_on_passage
 from tests.store import sample
 from tests.store.sample import desk_dump, redo, undo
 

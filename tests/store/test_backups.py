@@ -12,8 +12,8 @@ from afterdraft.errors import BookOpenElsewhere, CannotWrite, DamagedBook, NotAB
 from afterdraft.store.backups import KEPT_LAST, in_folder, restore
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
-from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.write_note import write_note
+from afterdraft.work.drafts.bring_draft import bring_draft
+from afterdraft.work.notes.write_note import write_note
 from tests.store import sample
 from tests.store.sample import undo
 

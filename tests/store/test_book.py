@@ -10,9 +10,9 @@ import pytest
 from afterdraft.errors import CannotWrite, Missing
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
-from afterdraft.work.bring_draft import bring_draft
+from afterdraft.work.drafts.bring_draft import bring_draft
+from afterdraft.work.notes.write_note import write_note
 from afterdraft.work.ports import Desk
-from afterdraft.work.write_note import write_note
 from tests.store import sample
 
 

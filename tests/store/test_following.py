@@ -13,17 +13,17 @@ from hypothesis import strategies as st
 from afterdraft.errors import EditRefused
 from afterdraft.store.book import BookFile
 from afterdraft.store.desk import OpenDesk
-from afterdraft.work.arranging import seen
-from afterdraft.work.join_cards import join_cards
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.make_chapter import make_chapter, unmake_chapter, unmake_part
-from afterdraft.work.mark_matter import mark_matter, unmark_matter
+from afterdraft.work.cards.arranging import seen
+from afterdraft.work.cards.join_cards import join_cards
+from afterdraft.work.cards.set_aside import set_aside
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.cards.split_card import split_card
+from afterdraft.work.cards.try_arrangement import try_arrangement
 from afterdraft.work.ports import Desk
-from afterdraft.work.set_aside import set_aside
-from afterdraft.work.set_intent import set_intent
-from afterdraft.work.split_card import split_card
-from afterdraft.work.split_scene import split_scene
-from afterdraft.work.try_arrangement import try_arrangement
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.make_chapter import make_chapter, unmake_chapter, unmake_part
+from afterdraft.work.split.mark_matter import mark_matter, unmark_matter
+from afterdraft.work.split.split_scene import split_scene
 from tests.store import sample
 from tests.store.sample import desk_dump, redo, undo
 

@@ -12,18 +12,18 @@ from afterdraft.store.book import BookFile
 from afterdraft.store.desk import OpenDesk
 from afterdraft.store.journal import MERGE_SECONDS, Journal
 from afterdraft.store.opening import open_book
-from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.change_note import rewrite_note, set_note_state
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.make_chapter import make_chapter, unmake_chapter, unmake_part
-from afterdraft.work.mark_break import mark_break, unmark_break
-from afterdraft.work.mark_matter import mark_matter, unmark_matter
+from afterdraft.work.drafts.bring_draft import bring_draft
+from afterdraft.work.notes.change_note import rewrite_note, set_note_state
+from afterdraft.work.notes.write_note import write_note
 from afterdraft.work.ports import Desk
-from afterdraft.work.retitle import retitle_book, retitle_chapter, retitle_part, retitle_scene
-from afterdraft.work.settle_doubt import settle_doubt
-from afterdraft.work.split_scene import split_scene
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.make_chapter import make_chapter, unmake_chapter, unmake_part
+from afterdraft.work.split.mark_break import mark_break, unmark_break
+from afterdraft.work.split.mark_matter import mark_matter, unmark_matter
+from afterdraft.work.split.retitle import retitle_book, retitle_chapter, retitle_part, retitle_scene
+from afterdraft.work.split.settle_doubt import settle_doubt
+from afterdraft.work.split.split_scene import split_scene
 from afterdraft.work.write_field import write_field
-from afterdraft.work.write_note import write_note
 from tests.store import sample
 from tests.store.sample import desk_dump, redo, undo
 

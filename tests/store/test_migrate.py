@@ -12,7 +12,7 @@ from afterdraft.store.backups import in_folder
 from afterdraft.store.book import BookFile
 from afterdraft.store.migrations import MIGRATIONS
 from afterdraft.store.opening import open_book
-from afterdraft.work.write_note import write_note
+from afterdraft.work.notes.write_note import write_note
 from tests.store import sample
 from tests.store.sample import undo
 

@@ -5,7 +5,7 @@ import sqlite3
 
 from afterdraft.store.book import BookFile
 from afterdraft.store.names import DIGITS, LETTERS, new_code, new_id
-from afterdraft.work.split_scene import split_scene
+from afterdraft.work.split.split_scene import split_scene
 from tests.store.sample import undo
 
 

@@ -22,7 +22,7 @@ from afterdraft.store.connect import APPLICATION_ID, is_book
 from afterdraft.store.migrations import MIGRATIONS
 from afterdraft.store.opening import begin_book, open_book, take_in
 from afterdraft.store.shelf import Shelf
-from afterdraft.work.begin_book import begin_book as begin
+from afterdraft.work.drafts.begin_book import begin_book as begin
 from tests.store import sample
 
 

@@ -11,9 +11,9 @@ import pytest
 
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
-from afterdraft.work.split_scene import split_scene
+from afterdraft.work.notes.write_note import write_note
+from afterdraft.work.split.split_scene import split_scene
 from afterdraft.work.write_field import write_field
-from afterdraft.work.write_note import write_note
 from tests.store import sample
 from tests.store.power import Record, recorded
 from tests.store.sample import redo, undo

@@ -8,20 +8,20 @@ from hypothesis import strategies as st
 
 from afterdraft.store.book import BookFile
 from afterdraft.store.search import AROUND
-from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.carry import carry
+from afterdraft.work.cast.carry import carry
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.cast.mark_setting import mark_setting
+from afterdraft.work.drafts.bring_draft import bring_draft
 from afterdraft.work.find import find
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.link_scenes import link_scenes
-from afterdraft.work.mark_matter import mark_matter
-from afterdraft.work.mark_point import mark_point
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.mark_setting import mark_setting
-from afterdraft.work.plan_change import plan_change
+from afterdraft.work.lines.link_scenes import link_scenes
+from afterdraft.work.lines.mark_point import mark_point
+from afterdraft.work.lines.put_in_strand import put_in_strand
+from afterdraft.work.notes.write_note import write_note
+from afterdraft.work.plan.plan_change import plan_change
 from afterdraft.work.ports import Hit
-from afterdraft.work.put_in_strand import put_in_strand
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.mark_matter import mark_matter
 from afterdraft.work.write_field import write_field, write_once
-from afterdraft.work.write_note import write_note
 from tests.store import sample
 from tests.store.sample import redo, undo
 

@@ -4,9 +4,9 @@ from dataclasses import replace
 from pathlib import Path
 
 from afterdraft.manuscript.blocks import Aside
-from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.settle_doubt import settle_doubt
-from afterdraft.work.take_comments import leave_comments, take_comments
+from afterdraft.work.drafts.bring_draft import bring_draft
+from afterdraft.work.notes.take_comments import leave_comments, take_comments
+from afterdraft.work.split.settle_doubt import settle_doubt
 from tests.store import sample
 
 COMMENT = Aside("comment", 3, 4, 9, "Which ferry?", "V.", "2026-01-02T03:04:05Z")

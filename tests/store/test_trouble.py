@@ -10,8 +10,8 @@ from afterdraft.errors import BookOpenElsewhere, BookTrouble, CannotWrite, Damag
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
 from afterdraft.store.trouble import told
-from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.write_note import write_note
+from afterdraft.work.drafts.bring_draft import bring_draft
+from afterdraft.work.notes.write_note import write_note
 from tests.store import sample
 from tests.store.sample import desk_dump
 from tests.support import need

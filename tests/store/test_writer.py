@@ -10,8 +10,8 @@ import pytest
 from afterdraft.errors import BookClosed
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
+from afterdraft.work.notes.write_note import write_note
 from afterdraft.work.ports import Desk
-from afterdraft.work.write_note import write_note
 from tests.store import sample
 
 

@@ -15,9 +15,9 @@ from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.keeping import packed
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book
-from afterdraft.work.bring_draft import bring_draft
+from afterdraft.work.cast.to_read import to_read
+from afterdraft.work.drafts.bring_draft import bring_draft
 from afterdraft.work.ports import Book
-from afterdraft.work.to_read import to_read
 
 AGAIN = (
     "The lamp over the lock swung twice in the wind and went out, and for as long as it takes to count the steps down "

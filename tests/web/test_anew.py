@@ -10,9 +10,9 @@ from afterdraft import wiring
 from afterdraft.home import BooksFolder
 from afterdraft.platform import folders
 from afterdraft.web.anew import of_the_words, share_changed
-from afterdraft.work.compared import compared
+from afterdraft.work.cards.write_unit import write_unit
+from afterdraft.work.drafts.compared import compared
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_unit import write_unit
 from tests.web.opened import opened
 from tests.web.two_drafts import Web, typed
 from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER, Scenes

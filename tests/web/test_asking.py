@@ -14,11 +14,11 @@ from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import READ, Seen
 from afterdraft.store.book import BookFile
 from afterdraft.web.asking import Asked, Asking
-from afterdraft.work.add_known import add_known
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.let_stand import let_stand
-from afterdraft.work.mark_point import mark_point
-from afterdraft.work.to_answer import waiting
+from afterdraft.work.cast.add_known import add_known
+from afterdraft.work.lines.mark_point import mark_point
+from afterdraft.work.questions.let_stand import let_stand
+from afterdraft.work.questions.to_answer import waiting
+from afterdraft.work.split.join_scenes import join_scenes
 from tests.web.asked import SCENES, TEXT, begun, bring_text, found_here, read
 
 WAIT = 5.0  # seconds until a thread has surely done what it does in hundredths

@@ -14,14 +14,14 @@ from afterdraft.web.laid import Table, table
 from afterdraft.web.marks import PROVIDERS, Mark, marks
 from afterdraft.web.render import SAID
 from afterdraft.web.view import BookView, view
-from afterdraft.work.add_card import add_card
-from afterdraft.work.arranging import DRAFT, Spot
-from afterdraft.work.change_rows import add_row
-from afterdraft.work.join_cards import join_cards
+from afterdraft.work.cards.add_card import add_card
+from afterdraft.work.cards.arranging import DRAFT, Spot
+from afterdraft.work.cards.change_rows import add_row
+from afterdraft.work.cards.join_cards import join_cards
+from afterdraft.work.cards.set_aside import set_aside
+from afterdraft.work.cards.split_card import split_card
+from afterdraft.work.cards.try_arrangement import give_up, try_arrangement
 from afterdraft.work.ports import Book
-from afterdraft.work.set_aside import set_aside
-from afterdraft.work.split_card import split_card
-from afterdraft.work.try_arrangement import give_up, try_arrangement
 from tests.store.sample import begun
 from tests.web.opened import KEY, PORT, opened
 

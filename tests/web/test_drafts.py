@@ -5,8 +5,8 @@ from urllib.parse import unquote
 import pytest
 from httpx2 import Response
 
+from afterdraft.work.notes.write_note import write_note
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_note import write_note
 from tests.web.two_drafts import PUNT, RETOLD, SECOND, Web, typed, web
 from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER
 

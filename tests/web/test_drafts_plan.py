@@ -5,12 +5,12 @@ from html import unescape
 
 from afterdraft.web.plan_then import changes_of, guarded_of, intents_of, unplanned_of
 from afterdraft.web.two_drafts import TwoDrafts
-from afterdraft.work.change_places import add_places, add_words
-from afterdraft.work.compared import compared
-from afterdraft.work.find_passage import find_passage
-from afterdraft.work.guard_passage import guard_passage
-from afterdraft.work.plan_change import plan_change
-from afterdraft.work.set_intent import set_intent
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.drafts.compared import compared
+from afterdraft.work.notes.find_passage import find_passage
+from afterdraft.work.notes.guard_passage import guard_passage
+from afterdraft.work.plan.change_places import add_places, add_words
+from afterdraft.work.plan.plan_change import plan_change
 from tests.web.two_drafts import REWORDED, Web, typed, web
 from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER
 

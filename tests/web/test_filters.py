@@ -10,18 +10,18 @@ from afterdraft.store.book import BookFile
 from afterdraft.web.filters import Filters, filters
 from afterdraft.web.laid import table
 from afterdraft.web.view import view
-from afterdraft.work.add_card import add_card
-from afterdraft.work.add_known import add_known
-from afterdraft.work.add_line import add_line
-from afterdraft.work.arranging import Spot
-from afterdraft.work.change_note import set_note_state
-from afterdraft.work.guard_passage import guard_passage
-from afterdraft.work.join_cards import join_cards
-from afterdraft.work.mark_point import mark_point
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.mix_ink import mix_ink
-from afterdraft.work.set_intent import set_intent
-from afterdraft.work.write_note import write_note
+from afterdraft.work.cards.add_card import add_card
+from afterdraft.work.cards.arranging import Spot
+from afterdraft.work.cards.join_cards import join_cards
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.cast.add_known import add_known
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.lines.add_line import add_line
+from afterdraft.work.lines.mark_point import mark_point
+from afterdraft.work.notes.change_note import set_note_state
+from afterdraft.work.notes.guard_passage import guard_passage
+from afterdraft.work.notes.mix_ink import mix_ink
+from afterdraft.work.notes.write_note import write_note
 from tests.store.sample import begun
 
 

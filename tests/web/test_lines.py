@@ -14,19 +14,19 @@ from afterdraft.web.pages.threads import threads_page
 from afterdraft.web.prose import Stretch
 from afterdraft.web.scene_lines import carries, scene_lines, with_lines
 from afterdraft.web.view import BookView, view
-from afterdraft.work.add_card import add_card
-from afterdraft.work.add_known import add_known
-from afterdraft.work.add_line import add_line
-from afterdraft.work.arranging import DRAFT, Spot
-from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.carry import carry
-from afterdraft.work.link_scenes import link_scenes
-from afterdraft.work.mark_matter import mark_matter
-from afterdraft.work.mark_point import mark_point
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.mark_setting import mark_setting
-from afterdraft.work.put_in_strand import put_in_strand
-from afterdraft.work.try_arrangement import try_arrangement
+from afterdraft.work.cards.add_card import add_card
+from afterdraft.work.cards.arranging import DRAFT, Spot
+from afterdraft.work.cards.try_arrangement import try_arrangement
+from afterdraft.work.cast.add_known import add_known
+from afterdraft.work.cast.carry import carry
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.cast.mark_setting import mark_setting
+from afterdraft.work.drafts.bring_draft import bring_draft
+from afterdraft.work.lines.add_line import add_line
+from afterdraft.work.lines.link_scenes import link_scenes
+from afterdraft.work.lines.mark_point import mark_point
+from afterdraft.work.lines.put_in_strand import put_in_strand
+from afterdraft.work.split.mark_matter import mark_matter
 from tests.store import sample
 from tests.store.sample import begun
 

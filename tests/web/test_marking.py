@@ -9,7 +9,7 @@ from starlette.testclient import TestClient
 
 from afterdraft.web.view import view
 from afterdraft.work.ports import Book
-from afterdraft.work.retitle import retitle_scene
+from afterdraft.work.split.retitle import retitle_scene
 from tests.store.sample import begun
 from tests.web.opened import opened
 

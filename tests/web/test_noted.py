@@ -21,11 +21,11 @@ from afterdraft.web.noted import guarded_scenes, ink_ticks
 from afterdraft.web.passages import selected
 from afterdraft.web.prose import TAGS, Stretch, prose
 from afterdraft.web.view import view
-from afterdraft.work.change_note import set_note_state
-from afterdraft.work.guard_passage import guard_passage
-from afterdraft.work.mix_ink import mix_ink, starting_inks
+from afterdraft.work.notes.change_note import set_note_state
+from afterdraft.work.notes.guard_passage import guard_passage
+from afterdraft.work.notes.mix_ink import mix_ink, starting_inks
+from afterdraft.work.notes.write_note import write_note, write_note_on_passage
 from afterdraft.work.ports import Book
-from afterdraft.work.write_note import write_note, write_note_on_passage
 from tests.store.sample import TEXTS, begun
 from tests.web.opened import opened
 

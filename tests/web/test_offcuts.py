@@ -11,8 +11,8 @@ from afterdraft.web.comparing import Comparing
 from afterdraft.web.gathering import Gathering, gathered
 from afterdraft.web.pages import offcuts as page
 from afterdraft.web.view import view
-from afterdraft.work.arranging import seen
-from afterdraft.work.put_on_next import put_on_next
+from afterdraft.work.cards.arranging import seen
+from afterdraft.work.cards.put_on_next import put_on_next
 from tests.store.sample import desk_dump, undo
 from tests.web.two_drafts import REWORDED, Web, typed, web
 from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER

@@ -13,7 +13,7 @@ from afterdraft.web.asking import Asking
 from afterdraft.web.differing import differing
 from afterdraft.web.reading import Reading
 from afterdraft.web.told import NOTHING, Told
-from afterdraft.work.mix_ink import mix_ink
+from afterdraft.work.notes.mix_ink import mix_ink
 from afterdraft.work.ports import Book
 from tests.web.asked import found_here, low_boat, read
 from tests.web.opened import opened

@@ -14,10 +14,10 @@ from afterdraft.web.reading import Progress, Reading, State
 from afterdraft.web.reading_words import told
 from afterdraft.whole.task import Task
 from afterdraft.whole.told import RECIPE
-from afterdraft.work.add_known import add_known
-from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.split_scene import split_scene
+from afterdraft.work.cast.add_known import add_known
+from afterdraft.work.drafts.bring_draft import bring_draft
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.split_scene import split_scene
 from tests.store import sample
 from tests.store.sample import begun
 

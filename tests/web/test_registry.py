@@ -13,7 +13,7 @@ from afterdraft.errors import Missing, NotABook, NotPossible
 from afterdraft.home import BooksFolder, Recents
 from afterdraft.platform import folders
 from afterdraft.web.registry import Registry
-from afterdraft.work.retitle import retitle_book
+from afterdraft.work.split.retitle import retitle_book
 from tests.cli.manuscripts import harbour
 
 

@@ -4,11 +4,11 @@ import json
 import re
 
 from afterdraft.comparison.standings import Asked, Went, asked, went
-from afterdraft.work.change_note import set_note_state
-from afterdraft.work.change_places import add_places, tick_place
-from afterdraft.work.order_changes import remove_change
-from afterdraft.work.plan_change import plan_change
-from afterdraft.work.write_note import write_note
+from afterdraft.work.notes.change_note import set_note_state
+from afterdraft.work.notes.write_note import write_note
+from afterdraft.work.plan.change_places import add_places, tick_place
+from afterdraft.work.plan.order_changes import remove_change
+from afterdraft.work.plan.plan_change import plan_change
 from tests.web.two_drafts import REWORDED, Web, typed, web
 from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER
 

@@ -12,7 +12,7 @@ from afterdraft.manuscript.draft import Suggestion
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book
 from afterdraft.web.suggesting import Suggesting
-from afterdraft.work.bring_draft import bring_draft
+from afterdraft.work.drafts.bring_draft import bring_draft
 from tests.manuscript.build import draft, heading
 from tests.manuscript.unmarked.test_unmarked import BOOK
 from tests.store import sample

@@ -13,17 +13,17 @@ from afterdraft.web.pages.codes import TOLD, CodesPage, as_they_lie, codes_page
 from afterdraft.web.pages.edges import edges_of
 from afterdraft.web.pages.whole import whole_page
 from afterdraft.web.view import BookView, view
-from afterdraft.work.add_card import add_card
-from afterdraft.work.arranging import Spot
-from afterdraft.work.join_cards import join_cards
-from afterdraft.work.lay_by_codes import lay_by_codes, trouble
-from afterdraft.work.make_chapter import unmake_part
-from afterdraft.work.move_cards import move_cards
-from afterdraft.work.set_aside import set_aside
-from afterdraft.work.split_card import split_card
-from afterdraft.work.try_arrangement import give_up, try_arrangement
+from afterdraft.work.cards.add_card import add_card
+from afterdraft.work.cards.arranging import Spot
+from afterdraft.work.cards.join_cards import join_cards
+from afterdraft.work.cards.lay_by_codes import lay_by_codes, trouble
+from afterdraft.work.cards.move_cards import move_cards
+from afterdraft.work.cards.set_aside import set_aside
+from afterdraft.work.cards.split_card import split_card
+from afterdraft.work.cards.try_arrangement import give_up, try_arrangement
+from afterdraft.work.cards.write_unit import write_unit
+from afterdraft.work.split.make_chapter import unmake_part
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_unit import write_unit
 from tests.store.sample import TEXTS, begun
 
 

@@ -11,7 +11,7 @@ from httpx2 import Response
 from starlette.testclient import TestClient
 
 from afterdraft.store.opening import begin_book
-from afterdraft.work.bring_draft import bring_draft
+from afterdraft.work.drafts.bring_draft import bring_draft
 from afterdraft.work.ports import Book
 from tests.web.opened import opened
 from tests.work.test_next_draft import FERRY, FIRST, LOCK, NEW, PIER, Scenes

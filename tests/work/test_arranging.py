@@ -10,21 +10,21 @@ from afterdraft.desk.arrangement import Arrangement
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import open_book
-from afterdraft.work.add_card import add_card
-from afterdraft.work.arranging import DRAFT, Spot, seen
-from afterdraft.work.change_rows import add_row, move_row, remove_row, retitle_row
-from afterdraft.work.join_cards import join_cards, take_apart
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.lay_by_codes import lay_by_codes
-from afterdraft.work.move_cards import move_cards
-from afterdraft.work.set_aside import bring_back, set_aside
-from afterdraft.work.set_intent import set_intent
-from afterdraft.work.split_card import split_card
-from afterdraft.work.split_scene import split_scene
-from afterdraft.work.try_arrangement import give_up, rename_arrangement, take_up, try_arrangement
+from afterdraft.work.cards.add_card import add_card
+from afterdraft.work.cards.arranging import DRAFT, Spot, seen
+from afterdraft.work.cards.change_rows import add_row, move_row, remove_row, retitle_row
+from afterdraft.work.cards.join_cards import join_cards, take_apart
+from afterdraft.work.cards.lay_by_codes import lay_by_codes
+from afterdraft.work.cards.move_cards import move_cards
+from afterdraft.work.cards.set_aside import bring_back, set_aside
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.cards.split_card import split_card
+from afterdraft.work.cards.try_arrangement import give_up, rename_arrangement, take_up, try_arrangement
+from afterdraft.work.cards.write_next import write_next
+from afterdraft.work.notes.write_note import write_note
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.split_scene import split_scene
 from afterdraft.work.write_field import write_field, write_once
-from afterdraft.work.write_next import write_next
-from afterdraft.work.write_note import write_note
 from tests.store.sample import desk_dump, redo, undo
 
 

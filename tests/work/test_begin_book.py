@@ -8,7 +8,7 @@ from typing import TypeVar
 import pytest
 
 from afterdraft.store.opening import begin_book as begin_file
-from afterdraft.work.begin_book import begin_book
+from afterdraft.work.drafts.begin_book import begin_book
 from afterdraft.work.ports import Book
 from tests.store import sample
 

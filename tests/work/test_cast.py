@@ -5,13 +5,13 @@ import pytest
 from afterdraft.desk.anchor import Passage
 from afterdraft.errors import Missing, NameTaken, NotPossible
 from afterdraft.store.book import BookFile
-from afterdraft.work.add_known import add_known
-from afterdraft.work.carry import carry, put_down
-from afterdraft.work.join_known import join_known
-from afterdraft.work.mark_point import mark_point
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.mark_setting import mark_setting
-from afterdraft.work.remove_known import remove_known
+from afterdraft.work.cast.add_known import add_known
+from afterdraft.work.cast.carry import carry, put_down
+from afterdraft.work.cast.join_known import join_known
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.cast.mark_setting import mark_setting
+from afterdraft.work.cast.remove_known import remove_known
+from afterdraft.work.lines.mark_point import mark_point
 from afterdraft.work.reorder import reorder
 from afterdraft.work.write_field import write_once
 from tests.store.sample import desk_dump, undo

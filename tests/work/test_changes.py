@@ -6,15 +6,15 @@ import pytest
 
 from afterdraft.errors import EditRefused, Missing, NotPossible
 from afterdraft.store.book import BookFile
-from afterdraft.work.add_card import add_card
-from afterdraft.work.arranging import Spot, seen
-from afterdraft.work.change_places import add_places, add_words, remove_place, tick_place
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.order_changes import move_change, remove_change, set_when, step_change
-from afterdraft.work.plan_change import plan_change, plan_from_note
-from afterdraft.work.retitle import retitle_scene
+from afterdraft.work.cards.add_card import add_card
+from afterdraft.work.cards.arranging import Spot, seen
+from afterdraft.work.notes.write_note import write_note
+from afterdraft.work.plan.change_places import add_places, add_words, remove_place, tick_place
+from afterdraft.work.plan.order_changes import move_change, remove_change, set_when, step_change
+from afterdraft.work.plan.plan_change import plan_change, plan_from_note
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.retitle import retitle_scene
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_note import write_note
 from tests.store.sample import desk_dump, redo, undo
 
 

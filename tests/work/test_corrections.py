@@ -6,18 +6,18 @@ from afterdraft.desk.anchor import Passage
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.store.book import BookFile
 from afterdraft.whole.given import GivenPerson
-from afterdraft.work.add_known import add_known
-from afterdraft.work.found import Found
-from afterdraft.work.given import given
-from afterdraft.work.join_found import join_found
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.part_name import part_name
-from afterdraft.work.refuse_name import allow_name, refuse_name
-from afterdraft.work.remove_known import remove_known
-from afterdraft.work.say_present import say_present, say_setting
-from afterdraft.work.say_speaker import say_speaker
-from afterdraft.work.set_scene_time import set_scene_time
-from afterdraft.work.tell_of_person import follow_speech, tell_gender, tell_narrator
+from afterdraft.work.cast.add_known import add_known
+from afterdraft.work.cast.found import Found
+from afterdraft.work.cast.given import given
+from afterdraft.work.cast.join_found import join_found
+from afterdraft.work.cast.part_name import part_name
+from afterdraft.work.cast.refuse_name import allow_name, refuse_name
+from afterdraft.work.cast.remove_known import remove_known
+from afterdraft.work.cast.say_present import say_present, say_setting
+from afterdraft.work.cast.say_speaker import say_speaker
+from afterdraft.work.cast.set_scene_time import set_scene_time
+from afterdraft.work.cast.tell_of_person import follow_speech, tell_gender, tell_narrator
+from afterdraft.work.split.join_scenes import join_scenes
 from tests.store.sample import desk_dump, undo
 
 OTTLA = Found("Ottla Brenn", ("Ottla",))

@@ -12,20 +12,20 @@ from hypothesis import strategies as st
 from afterdraft.errors import EditRefused
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book
-from afterdraft.work.bring_draft import How, bring_draft
-from afterdraft.work.carry_card import carry_card
-from afterdraft.work.change_places import add_places
-from afterdraft.work.find_passage import find_passage
-from afterdraft.work.guard_passage import guard_passage
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.link_scenes import link_scenes
-from afterdraft.work.mark_point import mark_point
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.plan_change import plan_change
-from afterdraft.work.say_fate import say_apart, say_gone, say_lives_on
-from afterdraft.work.set_intent import set_intent
+from afterdraft.work.cards.carry_card import carry_card
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.drafts.bring_draft import How, bring_draft
+from afterdraft.work.drafts.say_fate import say_apart, say_gone, say_lives_on
+from afterdraft.work.lines.link_scenes import link_scenes
+from afterdraft.work.lines.mark_point import mark_point
+from afterdraft.work.notes.find_passage import find_passage
+from afterdraft.work.notes.guard_passage import guard_passage
+from afterdraft.work.notes.write_note import write_note, write_note_on_passage
+from afterdraft.work.plan.change_places import add_places
+from afterdraft.work.plan.plan_change import plan_change
+from afterdraft.work.split.join_scenes import join_scenes
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_note import write_note, write_note_on_passage
 from tests.store.sample import desk_dump, redo, undo
 from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER, manuscript
 

@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from afterdraft.desk.anchor import Passage
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.store.book import BookFile
-from afterdraft.work.find_passage import find_passage
+from afterdraft.work.notes.find_passage import find_passage
 from tests.store.sample import TEXTS
 
 

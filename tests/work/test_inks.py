@@ -10,12 +10,12 @@ from afterdraft.desk.note import About
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.manuscript.blocks import Aside
 from afterdraft.store.book import BookFile
-from afterdraft.work.change_note import fasten_note, place_note, set_note_ink
-from afterdraft.work.guard_passage import guard_passage, let_go
-from afterdraft.work.mix_ink import letter_ink, mix_ink, move_ink, recolour_ink, remove_ink, starting_inks
-from afterdraft.work.split_scene import split_scene
-from afterdraft.work.take_comments import leave_comments, take_comments
-from afterdraft.work.write_note import write_note, write_note_on_passage
+from afterdraft.work.notes.change_note import fasten_note, place_note, set_note_ink
+from afterdraft.work.notes.guard_passage import guard_passage, let_go
+from afterdraft.work.notes.mix_ink import letter_ink, mix_ink, move_ink, recolour_ink, remove_ink, starting_inks
+from afterdraft.work.notes.take_comments import leave_comments, take_comments
+from afterdraft.work.notes.write_note import write_note, write_note_on_passage
+from afterdraft.work.split.split_scene import split_scene
 from tests.store import sample
 from tests.store.sample import desk_dump, redo, undo
 

@@ -8,12 +8,12 @@ from afterdraft.desk.anchor import Passage
 from afterdraft.desk.lines import DOES, Line
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.store.book import BookFile
-from afterdraft.work.add_line import add_line, add_strand
-from afterdraft.work.letter_line import letter_line
-from afterdraft.work.link_scenes import link_scenes, unlink_scenes
-from afterdraft.work.mark_point import mark_point, unmark_point
-from afterdraft.work.put_in_strand import put_in_strand
-from afterdraft.work.remove_line import remove_line, remove_strand
+from afterdraft.work.lines.add_line import add_line, add_strand
+from afterdraft.work.lines.letter_line import letter_line
+from afterdraft.work.lines.link_scenes import link_scenes, unlink_scenes
+from afterdraft.work.lines.mark_point import mark_point, unmark_point
+from afterdraft.work.lines.put_in_strand import put_in_strand
+from afterdraft.work.lines.remove_line import remove_line, remove_strand
 from afterdraft.work.reorder import reorder
 from afterdraft.work.write_field import write_once
 from tests.store.sample import desk_dump, redo, undo

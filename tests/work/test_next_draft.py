@@ -11,26 +11,26 @@ from afterdraft.manuscript.draft import Draft
 from afterdraft.manuscript.structure import structure
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book, open_book
-from afterdraft.work.add_known import add_known
-from afterdraft.work.bring_draft import How, bring_draft
-from afterdraft.work.carry import carry
-from afterdraft.work.change_note import set_note_state
-from afterdraft.work.change_places import add_places, tick_place
-from afterdraft.work.compared import compared
-from afterdraft.work.find_passage import find_passage
-from afterdraft.work.guard_passage import guard_passage
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.link_scenes import link_scenes
-from afterdraft.work.mark_point import mark_point
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.mark_setting import mark_setting
-from afterdraft.work.plan_change import plan_change
-from afterdraft.work.put_in_strand import put_in_strand
-from afterdraft.work.set_intent import set_intent
-from afterdraft.work.set_scene_time import set_scene_time
-from afterdraft.work.split_scene import split_scene
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.cast.add_known import add_known
+from afterdraft.work.cast.carry import carry
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.cast.mark_setting import mark_setting
+from afterdraft.work.cast.set_scene_time import set_scene_time
+from afterdraft.work.drafts.bring_draft import How, bring_draft
+from afterdraft.work.drafts.compared import compared
+from afterdraft.work.lines.link_scenes import link_scenes
+from afterdraft.work.lines.mark_point import mark_point
+from afterdraft.work.lines.put_in_strand import put_in_strand
+from afterdraft.work.notes.change_note import set_note_state
+from afterdraft.work.notes.find_passage import find_passage
+from afterdraft.work.notes.guard_passage import guard_passage
+from afterdraft.work.notes.write_note import write_note, write_note_on_passage
+from afterdraft.work.plan.change_places import add_places, tick_place
+from afterdraft.work.plan.plan_change import plan_change
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.split_scene import split_scene
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_note import write_note, write_note_on_passage
 from tests.store.sample import desk_dump, undo
 
 FERRY = (

@@ -5,9 +5,9 @@ import pytest
 from afterdraft.desk.note import NoteState
 from afterdraft.errors import Missing, NothingToUndo, NotPossible, Stale
 from afterdraft.store.book import BookFile
-from afterdraft.work.change_note import rewrite_note, set_note_state
+from afterdraft.work.notes.change_note import rewrite_note, set_note_state
+from afterdraft.work.notes.write_note import write_note
 from afterdraft.work.step_back import step_back, step_forward
-from afterdraft.work.write_note import write_note
 
 
 def _undo_name(book: BookFile) -> str:

@@ -4,10 +4,10 @@ import pytest
 
 from afterdraft.errors import NotPossible
 from afterdraft.store.book import BookFile
-from afterdraft.work.arranging import seen
-from afterdraft.work.set_intent import set_intent
+from afterdraft.work.cards.arranging import seen
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.cards.write_unit import write_unit
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_unit import write_unit
 from tests.store.sample import undo
 from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER, book, bring, codes, scenes
 

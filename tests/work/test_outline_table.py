@@ -2,12 +2,12 @@
 
 from afterdraft.desk.arrangement import Arrangement
 from afterdraft.store.book import BookFile
-from afterdraft.work.arranging import seen
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.mark_setting import mark_setting
-from afterdraft.work.outline_table import outline_table
-from afterdraft.work.retitle import retitle_scene
-from afterdraft.work.set_intent import set_intent
+from afterdraft.work.cards.arranging import seen
+from afterdraft.work.cards.outline_table import outline_table
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.cast.mark_setting import mark_setting
+from afterdraft.work.split.retitle import retitle_scene
 from afterdraft.work.write_field import write_once
 
 

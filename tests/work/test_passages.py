@@ -7,10 +7,10 @@ from hypothesis import strategies as st
 from afterdraft.desk.anchor import CONTEXT, Passage, anchor
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.store.book import BookFile
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.mark_matter import mark_matter
-from afterdraft.work.split_scene import split_scene
-from afterdraft.work.write_note import write_note_on_passage
+from afterdraft.work.notes.write_note import write_note_on_passage
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.mark_matter import mark_matter
+from afterdraft.work.split.split_scene import split_scene
 from tests.store import sample
 
 

@@ -7,13 +7,13 @@ from afterdraft.errors import Missing, NotPossible
 from afterdraft.questions.catalogue import CHECKS
 from afterdraft.questions.question import Question, Span
 from afterdraft.store.book import BookFile
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.let_stand import let_stand
-from afterdraft.work.mix_ink import mix_ink
-from afterdraft.work.note_question import note_question, plan_question
-from afterdraft.work.take_answer_back import take_answer_back
-from afterdraft.work.to_answer import STRONG, waiting
-from afterdraft.work.turn_check import turn_check
+from afterdraft.work.notes.mix_ink import mix_ink
+from afterdraft.work.questions.let_stand import let_stand
+from afterdraft.work.questions.note_question import note_question, plan_question
+from afterdraft.work.questions.take_answer_back import take_answer_back
+from afterdraft.work.questions.to_answer import STRONG, waiting
+from afterdraft.work.questions.turn_check import turn_check
+from afterdraft.work.split.join_scenes import join_scenes
 from tests.store.sample import TEXTS, desk_dump, redo, undo
 
 OTTLA = Span(0, 0, 23, 34, "Ottla Brenn")  # in the first paragraph of the first scene

@@ -12,14 +12,14 @@ from afterdraft.desk.table import Sheet
 from afterdraft.formats.tables.read import read
 from afterdraft.formats.tables.write import write
 from afterdraft.store.book import BookFile
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.mark_setting import mark_setting
-from afterdraft.work.outline_table import outline_table
-from afterdraft.work.read_scene_list import Stands, TakenIn, Wanted, propose, take_in
-from afterdraft.work.retitle import retitle_scene
-from afterdraft.work.set_intent import set_intent
+from afterdraft.work.cards.outline_table import outline_table
+from afterdraft.work.cards.read_scene_list import Stands, TakenIn, Wanted, propose, take_in
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.cast.mark_setting import mark_setting
+from afterdraft.work.notes.write_note import write_note
+from afterdraft.work.split.retitle import retitle_scene
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_note import write_note
 from tests.store.sample import begun, desk_dump, redo, undo
 
 

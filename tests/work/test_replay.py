@@ -9,13 +9,13 @@ from afterdraft.errors import NotPossible
 from afterdraft.manuscript.division import Division
 from afterdraft.manuscript.draft import Draft
 from afterdraft.store.book import BookFile
-from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.make_chapter import make_chapter, unmake_chapter, unmake_part
-from afterdraft.work.mark_break import mark_break, unmark_break
-from afterdraft.work.mark_matter import mark_matter, unmark_matter
-from afterdraft.work.retitle import retitle_chapter, retitle_part, retitle_scene
-from afterdraft.work.split_scene import split_scene
+from afterdraft.work.drafts.bring_draft import bring_draft
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.make_chapter import make_chapter, unmake_chapter, unmake_part
+from afterdraft.work.split.mark_break import mark_break, unmark_break
+from afterdraft.work.split.mark_matter import mark_matter, unmark_matter
+from afterdraft.work.split.retitle import retitle_chapter, retitle_part, retitle_scene
+from afterdraft.work.split.split_scene import split_scene
 from tests.manuscript.build import bare
 from tests.store import sample
 

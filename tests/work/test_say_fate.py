@@ -4,16 +4,16 @@ import pytest
 
 from afterdraft.errors import NotPossible
 from afterdraft.store.book import BookFile
-from afterdraft.work.add_known import add_known
-from afterdraft.work.carry_card import carry_card, carry_cards
-from afterdraft.work.compared import Compared, compared
-from afterdraft.work.find_passage import find_passage
-from afterdraft.work.mark_point import mark_point
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.say_fate import confirm_fates, say_apart, say_gone, say_lives_on
-from afterdraft.work.set_scene_time import set_scene_time
+from afterdraft.work.cards.carry_card import carry_card, carry_cards
+from afterdraft.work.cast.add_known import add_known
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.cast.set_scene_time import set_scene_time
+from afterdraft.work.drafts.compared import Compared, compared
+from afterdraft.work.drafts.say_fate import confirm_fates, say_apart, say_gone, say_lives_on
+from afterdraft.work.lines.mark_point import mark_point
+from afterdraft.work.notes.find_passage import find_passage
+from afterdraft.work.notes.write_note import write_note
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_note import write_note
 from tests.store.sample import desk_dump, undo
 from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER, book, bring, scenes
 

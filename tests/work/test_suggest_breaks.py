@@ -10,9 +10,9 @@ from afterdraft.manuscript.blocks import Block
 from afterdraft.manuscript.draft import Draft
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book, open_book
-from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.split_scene import split_scene
-from afterdraft.work.suggest_breaks import decline_break, suggest_breaks, unanswered
+from afterdraft.work.drafts.bring_draft import bring_draft
+from afterdraft.work.split.split_scene import split_scene
+from afterdraft.work.split.suggest_breaks import decline_break, suggest_breaks, unanswered
 from tests.manuscript.build import draft, heading
 from tests.manuscript.unmarked.test_unmarked import BOOK, CHANGE
 from tests.store import sample

@@ -11,8 +11,8 @@ from afterdraft.errors import Missing, NotPossible
 from afterdraft.manuscript.division import Division, Doubt, Reading
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book
-from afterdraft.work.bring_draft import bring_draft
-from afterdraft.work.take_other import take_other
+from afterdraft.work.drafts.bring_draft import bring_draft
+from afterdraft.work.split.take_other import take_other
 from tests.store import sample
 
 

@@ -7,8 +7,8 @@ from hypothesis import strategies as st
 from afterdraft.desk.card import CARD_FIELDS, CardField
 from afterdraft.errors import Missing, Stale
 from afterdraft.store.book import BookFile
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.retitle import retitle_scene
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.retitle import retitle_scene
 from afterdraft.work.write_field import write_field
 from tests.store.sample import undo
 

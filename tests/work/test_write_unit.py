@@ -5,10 +5,10 @@ import pytest
 from afterdraft.desk.unit_card import UnitCardKind
 from afterdraft.errors import Missing, Stale
 from afterdraft.store.book import BookFile
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.make_chapter import unmake_chapter
+from afterdraft.work.cards.write_unit import card_of, write_unit
 from afterdraft.work.ports import Saved
-from afterdraft.work.write_unit import card_of, write_unit
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.make_chapter import unmake_chapter
 from tests.store.sample import desk_dump, redo, undo
 
 

@@ -13,7 +13,7 @@ from afterdraft.questions.catalogue import CHECKS
 from afterdraft.questions.check import Check
 from afterdraft.questions.of_draft import places_of
 from afterdraft.questions.question import Question
-from afterdraft.work.to_answer import waiting
+from afterdraft.work.questions.to_answer import waiting
 
 AT_ONCE = 7  # questions that are shown to be read at once, unless told otherwise
 UNREAD = (

@@ -8,7 +8,7 @@ from afterdraft.comparison.comparison import Comparison
 from afterdraft.desk.card import CARD_FIELDS, Card
 from afterdraft.manuscript.outline import SceneView
 from afterdraft.web.view import BookView
-from afterdraft.work.compared import Compared
+from afterdraft.work.drafts.compared import Compared
 from afterdraft.work.ports import DraftFacts
 
 State = Literal["new", "blank", "kept back", "shown"]

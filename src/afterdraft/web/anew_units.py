@@ -8,8 +8,8 @@ from afterdraft.desk.unit_card import UNIT_FIELDS, UnitCard, UnitCardKind
 from afterdraft.manuscript.naming import chapter_name
 from afterdraft.web.anew import Before
 from afterdraft.web.view import BookView
-from afterdraft.work.compared import Compared
-from afterdraft.work.unit_called import THE_BOOK
+from afterdraft.work.cards.unit_called import THE_BOOK
+from afterdraft.work.drafts.compared import Compared
 
 Place = tuple[UnitCardKind, str | None]
 

@@ -4,7 +4,7 @@ from collections import OrderedDict
 from collections.abc import Hashable
 from threading import Lock
 
-from afterdraft.work.compared import Compared, compared
+from afterdraft.work.drafts.compared import Compared, compared
 from afterdraft.work.ports import Book, DraftFacts
 
 AT_HAND = 24  # comparisons; ten drafts of two books

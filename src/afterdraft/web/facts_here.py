@@ -16,8 +16,8 @@ from afterdraft.web.reading_words import told as sentence
 from afterdraft.web.told import InScene, ReadPerson, Speech, Told
 from afterdraft.web.view import BookView
 from afterdraft.web.when import when_told
+from afterdraft.work.cast.found import Found, of_known
 from afterdraft.work.finding import called
-from afterdraft.work.found import Found, of_known
 
 SURE = 0.7  # from which a speaker is named without 'probably'; the least that is shown at all is half of it
 SHOWN = 0.35

@@ -20,7 +20,7 @@ from afterdraft.manuscript.naming import chapter_name, scene_name
 from afterdraft.manuscript.words import count
 from afterdraft.web.comparing import Comparing
 from afterdraft.web.view import BookView
-from afterdraft.work.compared import Side, side
+from afterdraft.work.drafts.compared import Side, side
 from afterdraft.work.ports import Book, DraftFacts
 
 MOMENT = 0.04  # seconds that a page waits

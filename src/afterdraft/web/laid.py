@@ -10,7 +10,7 @@ from afterdraft.manuscript.naming import chapter_name, shortened
 from afterdraft.manuscript.outline import SceneView
 from afterdraft.web.marks import Mark, marks
 from afterdraft.web.view import BookView
-from afterdraft.work.arranging import DRAFT, chosen
+from afterdraft.work.cards.arranging import DRAFT, chosen
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,9 +17,9 @@ from afterdraft.questions.findings_form import findings_form, findings_of
 from afterdraft.questions.question import Finding, Question
 from afterdraft.questions.seen import READ, Seen
 from afterdraft.whole.task import is_read
+from afterdraft.work.cast.to_read import to_read
 from afterdraft.work.ports import Book, DraftFacts
-from afterdraft.work.to_ask import to_ask
-from afterdraft.work.to_read import to_read
+from afterdraft.work.questions.to_ask import to_ask
 
 Found = dict[str, tuple[Finding, ...]]  # by key of what a check looked at
 Find = Callable[[Sequence[str], Seen, Sequence[str]], Found]  # as `apart.findings`

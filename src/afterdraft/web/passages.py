@@ -6,7 +6,7 @@ from starlette.datastructures import FormData
 
 from afterdraft.desk.anchor import Passage
 from afterdraft.web.body import text
-from afterdraft.work.find_passage import find_passage
+from afterdraft.work.notes.find_passage import find_passage
 from afterdraft.work.ports import Book
 
 MOST = 10**9  # no draft has as many paragraphs, no paragraph as many signs

@@ -9,7 +9,7 @@ from afterdraft.desk.change import WHENS, Change, ChangePlace, When
 from afterdraft.desk.intent import Intent
 from afterdraft.manuscript.naming import shortened
 from afterdraft.web.view import BookView
-from afterdraft.work.arranging import seen as arrangement_seen
+from afterdraft.work.cards.arranging import seen as arrangement_seen
 
 WORDS: Mapping[When, tuple[str, str]] = {
     "must": ("Must", "The book is not done without it."),

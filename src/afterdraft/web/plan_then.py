@@ -15,9 +15,9 @@ from afterdraft.manuscript.naming import shortened
 from afterdraft.web.beside import BesideRow, beside
 from afterdraft.web.fates import FateRow, fate_row
 from afterdraft.web.two_drafts import Named, TwoDrafts
-from afterdraft.work.arranging import chosen
+from afterdraft.work.cards.arranging import chosen
+from afterdraft.work.drafts.rounds import changes_then
 from afterdraft.work.ports import Book
-from afterdraft.work.rounds import changes_then
 
 Passed = Literal["there", "changed", "gone", "not reached"]
 CHANGED, AS_IT_WAS = "The text here changed.", "The text here is as it was."

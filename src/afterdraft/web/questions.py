@@ -18,7 +18,7 @@ from afterdraft.web.differing import Place, differing
 from afterdraft.web.facts_here import progress_of
 from afterdraft.web.prose import Stretch, prose
 from afterdraft.web.view import BookView, chapter_title
-from afterdraft.work.to_answer import waiting
+from afterdraft.work.questions.to_answer import waiting
 
 if TYPE_CHECKING:
     from afterdraft.questions.check import Check

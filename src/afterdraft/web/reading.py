@@ -21,8 +21,8 @@ from afterdraft.faultlog import write_down
 from afterdraft.manuscript.words import count
 from afterdraft.web.told import NOTHING, Told, told_of
 from afterdraft.whole.task import Task, is_read
+from afterdraft.work.cast.to_read import to_read
 from afterdraft.work.ports import Book, DraftFacts, Edits
-from afterdraft.work.to_read import to_read
 
 SWITCH = "AFTERDRAFT_READING"  # "off" in the environment keeps reading from beginning
 REST = 0.7  # seconds before a change is looked at: more often follow, and a page goes first

@@ -17,7 +17,7 @@ from afterdraft.errors import AfterdraftError
 from afterdraft.manuscript.draft import Suggestion
 from afterdraft.web.view import BookView
 from afterdraft.work.ports import Book
-from afterdraft.work.suggest_breaks import unanswered
+from afterdraft.work.split.suggest_breaks import unanswered
 
 _WORDS = {"time": "time", "place": "place", "cast": "people", "words": "other words than before"}
 

@@ -11,7 +11,7 @@ from afterdraft.errors import Missing
 from afterdraft.manuscript.blocks import Block
 from afterdraft.manuscript.naming import chapter_name, scene_name
 from afterdraft.web.view import BookView
-from afterdraft.work.compared import Compared, Side
+from afterdraft.work.drafts.compared import Compared, Side
 from afterdraft.work.ports import Book, DraftFacts
 
 

@@ -15,26 +15,26 @@ from afterdraft.desk.unit_card import UNIT_FIELDS
 from afterdraft.errors import Missing
 from afterdraft.manuscript.division import Chapter, Scene
 from afterdraft.manuscript.validity import leaf_at
-from afterdraft.work.add_card import add_card
-from afterdraft.work.add_known import add_known
-from afterdraft.work.arranging import DRAFT, Spot
-from afterdraft.work.change_places import add_places
-from afterdraft.work.find_passage import find_passage
-from afterdraft.work.guard_passage import guard_passage
-from afterdraft.work.lay_by_codes import lay_by_codes
-from afterdraft.work.link_scenes import link_scenes
-from afterdraft.work.mark_point import mark_point
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.mark_setting import mark_setting
-from afterdraft.work.mix_ink import mix_ink
-from afterdraft.work.plan_change import plan_change
+from afterdraft.work.cards.add_card import add_card
+from afterdraft.work.cards.arranging import DRAFT, Spot
+from afterdraft.work.cards.lay_by_codes import lay_by_codes
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.cards.try_arrangement import give_up, try_arrangement
+from afterdraft.work.cards.write_unit import write_unit
+from afterdraft.work.cast.add_known import add_known
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.cast.mark_setting import mark_setting
+from afterdraft.work.lines.link_scenes import link_scenes
+from afterdraft.work.lines.mark_point import mark_point
+from afterdraft.work.lines.put_in_strand import put_in_strand
+from afterdraft.work.notes.find_passage import find_passage
+from afterdraft.work.notes.guard_passage import guard_passage
+from afterdraft.work.notes.mix_ink import mix_ink
+from afterdraft.work.notes.write_note import write_note
+from afterdraft.work.plan.change_places import add_places
+from afterdraft.work.plan.plan_change import plan_change
 from afterdraft.work.ports import Book
-from afterdraft.work.put_in_strand import put_in_strand
-from afterdraft.work.set_intent import set_intent
-from afterdraft.work.try_arrangement import give_up, try_arrangement
 from afterdraft.work.write_field import write_once
-from afterdraft.work.write_note import write_note
-from afterdraft.work.write_unit import write_unit
 
 Entry = Mapping[str, Any]
 Work = Mapping[str, Sequence[Entry]]

@@ -4,12 +4,12 @@ from collections.abc import Callable, Mapping
 
 from afterdraft.desk.arranging import everything
 from afterdraft.errors import NotPossible, Stale
-from afterdraft.work.arranging import card_called, draft_id
 from afterdraft.work.called import quoted, scene_called
+from afterdraft.work.cards.arranging import card_called, draft_id
+from afterdraft.work.cards.unit_called import unit_called
 from afterdraft.work.older import refuse_older
 from afterdraft.work.plain import plain
 from afterdraft.work.ports import Book, Desk, Fields, LastSave, Saved, Written
-from afterdraft.work.unit_called import unit_called
 
 FIELD_NAMES: Mapping[tuple[Written, str], str] = {
     ("card", "summary"): "Summary",

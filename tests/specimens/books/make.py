@@ -9,9 +9,9 @@ from pathlib import Path
 
 from afterdraft.desk.anchor import Passage
 from afterdraft.store.migrations import MIGRATIONS
-from afterdraft.work.split_scene import split_scene
+from afterdraft.work.notes.write_note import write_note, write_note_on_passage
+from afterdraft.work.split.split_scene import split_scene
 from afterdraft.work.write_field import write_field
-from afterdraft.work.write_note import write_note, write_note_on_passage
 from tests.store import sample
 
 

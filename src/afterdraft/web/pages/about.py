@@ -11,7 +11,7 @@ from afterdraft.web.body import form, text
 from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.view import BookView, view
 from afterdraft.work.ports import DraftFacts
-from afterdraft.work.retitle import retitle_book
+from afterdraft.work.split.retitle import retitle_book
 
 
 @dataclass(frozen=True, slots=True)

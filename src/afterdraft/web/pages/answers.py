@@ -13,7 +13,7 @@ from afterdraft.web.body import form, text
 from afterdraft.web.questions import KEY, answering, asked_of
 from afterdraft.web.render import back, book_of, frame, go, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.turn_check import turn_check
+from afterdraft.work.questions.turn_check import turn_check
 
 if TYPE_CHECKING:
     from afterdraft.questions.check import Check, Family

@@ -13,17 +13,17 @@ from afterdraft.desk.intent import INTENTS, Intent
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.web.body import form, text
 from afterdraft.web.render import back, book_of, edits_header, go, number
-from afterdraft.work.add_card import add_card
-from afterdraft.work.arranging import Spot, seen
-from afterdraft.work.change_rows import add_row, move_row, remove_row, retitle_row
-from afterdraft.work.join_cards import join_cards, take_apart
-from afterdraft.work.move_cards import move_cards
+from afterdraft.work.cards.add_card import add_card
+from afterdraft.work.cards.arranging import Spot, seen
+from afterdraft.work.cards.change_rows import add_row, move_row, remove_row, retitle_row
+from afterdraft.work.cards.join_cards import join_cards, take_apart
+from afterdraft.work.cards.move_cards import move_cards
+from afterdraft.work.cards.set_aside import bring_back, set_aside
+from afterdraft.work.cards.set_intent import set_intent
+from afterdraft.work.cards.split_card import split_card
+from afterdraft.work.cards.try_arrangement import give_up, rename_arrangement, take_up, try_arrangement
+from afterdraft.work.cards.write_next import write_next
 from afterdraft.work.ports import Book
-from afterdraft.work.set_aside import bring_back, set_aside
-from afterdraft.work.set_intent import set_intent
-from afterdraft.work.split_card import split_card
-from afterdraft.work.try_arrangement import give_up, rename_arrangement, take_up, try_arrangement
-from afterdraft.work.write_next import write_next
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from afterdraft.manuscript.naming import chapter_name, shortened
 from afterdraft.manuscript.outline import SceneView
 from afterdraft.web.render import book_of, frame, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.arranging import DRAFT
+from afterdraft.work.cards.arranging import DRAFT
 
 SIGNS: Mapping[Became, Intent] = {"moved": "move", "new": "new", "joined": "join", "split": "split"}
 

@@ -10,7 +10,7 @@ from afterdraft import wiring
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.web.body import files, form, text
 from afterdraft.web.render import book_of, go, many
-from afterdraft.work.bring_draft import How
+from afterdraft.work.drafts.bring_draft import How
 from afterdraft.work.ports import Book, DraftFacts
 
 

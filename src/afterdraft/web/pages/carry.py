@@ -10,8 +10,8 @@ from afterdraft.web.body import form
 from afterdraft.web.pages.whole import unit_of
 from afterdraft.web.render import back, book_of, go, many
 from afterdraft.web.view import BookView, view
-from afterdraft.work.carry_card import carry_card, carry_cards
-from afterdraft.work.carry_unit import carry_unit
+from afterdraft.work.cards.carry_card import carry_card, carry_cards
+from afterdraft.work.cards.carry_unit import carry_unit
 
 
 def scene(request: Request) -> Response:

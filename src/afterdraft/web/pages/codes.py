@@ -15,7 +15,7 @@ from afterdraft.web.body import form, text
 from afterdraft.web.laid import Sheet, Table, laid_out, table
 from afterdraft.web.render import book_of, frame, go, many, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.lay_by_codes import lay_by_codes, trouble
+from afterdraft.work.cards.lay_by_codes import lay_by_codes, trouble
 
 TOLD = 40  # codes that are not right: more are counted, not listed; each is looked at for what it may mean
 ALIKE = 0.6  # of difflib's measure, its own usual bound: one figure of three mistyped, two changed about

@@ -15,17 +15,17 @@ from afterdraft.web.passages import passages
 from afterdraft.web.render import back, book_of, go
 from afterdraft.web.told import Told
 from afterdraft.web.view import BookView, view
-from afterdraft.work.add_known import THINGS
+from afterdraft.work.cast.add_known import THINGS
+from afterdraft.work.cast.found import Found
+from afterdraft.work.cast.join_found import join_found
+from afterdraft.work.cast.keep_found import keep_found
+from afterdraft.work.cast.part_name import part_name
+from afterdraft.work.cast.refuse_name import allow_name, refuse_name
+from afterdraft.work.cast.say_present import How, say_present, say_setting
+from afterdraft.work.cast.say_speaker import say_speaker
+from afterdraft.work.cast.set_scene_time import set_scene_time
+from afterdraft.work.cast.tell_of_person import follow_speech, tell_gender, tell_narrator
 from afterdraft.work.finding import named
-from afterdraft.work.found import Found
-from afterdraft.work.join_found import join_found
-from afterdraft.work.keep_found import keep_found
-from afterdraft.work.part_name import part_name
-from afterdraft.work.refuse_name import allow_name, refuse_name
-from afterdraft.work.say_present import How, say_present, say_setting
-from afterdraft.work.say_speaker import say_speaker
-from afterdraft.work.set_scene_time import set_scene_time
-from afterdraft.work.tell_of_person import follow_speech, tell_gender, tell_narrator
 
 
 @dataclass(frozen=True, slots=True)

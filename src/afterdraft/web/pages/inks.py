@@ -12,10 +12,10 @@ from afterdraft.web.body import form, text
 from afterdraft.web.passages import passages
 from afterdraft.web.render import back, book_of, go
 from afterdraft.web.view import view
-from afterdraft.work.guard_passage import guard_passage, let_go
-from afterdraft.work.mix_ink import letter_ink, mix_ink, move_ink, recolour_ink, remove_ink, starting_inks
+from afterdraft.work.notes.guard_passage import guard_passage, let_go
+from afterdraft.work.notes.mix_ink import letter_ink, mix_ink, move_ink, recolour_ink, remove_ink, starting_inks
+from afterdraft.work.notes.take_comments import leave_comments, take_comments
 from afterdraft.work.ports import Book
-from afterdraft.work.take_comments import leave_comments, take_comments
 
 
 def mix(request: Request) -> Response:

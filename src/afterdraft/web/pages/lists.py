@@ -13,14 +13,14 @@ from afterdraft.desk.lines import LineKind
 from afterdraft.errors import Missing, NameTaken
 from afterdraft.web.body import form, text
 from afterdraft.web.render import back, book_of, go
-from afterdraft.work.add_known import add_known
-from afterdraft.work.add_line import add_line, add_strand
-from afterdraft.work.join_known import join_known
-from afterdraft.work.letter_line import letter_line
+from afterdraft.work.cast.add_known import add_known
+from afterdraft.work.cast.join_known import join_known
+from afterdraft.work.cast.remove_known import remove_known
+from afterdraft.work.lines.add_line import add_line, add_strand
+from afterdraft.work.lines.letter_line import letter_line
+from afterdraft.work.lines.remove_line import remove_line, remove_strand
 from afterdraft.work.ports import Book
 from afterdraft.work.ports.cast import Listed
-from afterdraft.work.remove_known import remove_known
-from afterdraft.work.remove_line import remove_line, remove_strand
 from afterdraft.work.reorder import reorder
 
 Act = Callable[[Book, Listed, str, FormData], None]

@@ -15,13 +15,13 @@ from afterdraft.web.body import form, text
 from afterdraft.web.passages import passages
 from afterdraft.web.render import back, book_of, go
 from afterdraft.web.view import BookView, view
-from afterdraft.work.carry import carry, put_down
+from afterdraft.work.cast.carry import carry, put_down
+from afterdraft.work.cast.mark_presence import mark_presence
+from afterdraft.work.cast.mark_setting import mark_setting
 from afterdraft.work.finding import alike
-from afterdraft.work.link_scenes import link_scenes, unlink_scenes
-from afterdraft.work.mark_point import mark_point, unmark_point
-from afterdraft.work.mark_presence import mark_presence
-from afterdraft.work.mark_setting import mark_setting
-from afterdraft.work.put_in_strand import put_in_strand
+from afterdraft.work.lines.link_scenes import link_scenes, unlink_scenes
+from afterdraft.work.lines.mark_point import mark_point, unmark_point
+from afterdraft.work.lines.put_in_strand import put_in_strand
 
 KINDS: Mapping[LineKind, tuple[Does, Does]] = {  # what is meant by a name alone: first, and when that is marked already
     "thread": ("opens", "carries"),

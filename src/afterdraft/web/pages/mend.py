@@ -11,15 +11,15 @@ from afterdraft.manuscript.division import Chapter, Matter, Part, Scene, Where
 from afterdraft.manuscript.validity import leaf_at
 from afterdraft.web.body import form, text
 from afterdraft.web.render import back, book_of, go, number
-from afterdraft.work.join_scenes import join_scenes
-from afterdraft.work.make_chapter import make_chapter, unmake_chapter, unmake_part
-from afterdraft.work.mark_break import unmark_break
-from afterdraft.work.mark_matter import mark_matter, unmark_matter
 from afterdraft.work.ports import Book
-from afterdraft.work.retitle import retitle_chapter, retitle_part, retitle_scene
-from afterdraft.work.settle_doubt import settle_doubt
-from afterdraft.work.split_scene import split_scene
-from afterdraft.work.take_other import take_other
+from afterdraft.work.split.join_scenes import join_scenes
+from afterdraft.work.split.make_chapter import make_chapter, unmake_chapter, unmake_part
+from afterdraft.work.split.mark_break import unmark_break
+from afterdraft.work.split.mark_matter import mark_matter, unmark_matter
+from afterdraft.work.split.retitle import retitle_chapter, retitle_part, retitle_scene
+from afterdraft.work.split.settle_doubt import settle_doubt
+from afterdraft.work.split.split_scene import split_scene
+from afterdraft.work.split.take_other import take_other
 
 Act = Callable[[Book, str, FormData], None]
 Unit = Part | Chapter | Scene | Matter

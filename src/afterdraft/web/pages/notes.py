@@ -17,9 +17,9 @@ from afterdraft.web.noted import InkView, NoteView, note_views, with_keys
 from afterdraft.web.passages import passages
 from afterdraft.web.render import back, book_of, frame, go, number, render
 from afterdraft.web.view import BookView, chapter_title, view, view_then
-from afterdraft.work.change_note import fasten_note, place_note, rewrite_note, set_note_ink, set_note_state
+from afterdraft.work.notes.change_note import fasten_note, place_note, rewrite_note, set_note_ink, set_note_state
+from afterdraft.work.notes.write_note import write_note, write_note_on_passage
 from afterdraft.work.ports import Book
-from afterdraft.work.write_note import write_note, write_note_on_passage
 
 PLAIN = "plain"  # stands for plain pencil where an ink is named
 ALL = "all"  # notes of every state

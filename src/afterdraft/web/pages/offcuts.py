@@ -15,9 +15,9 @@ from afterdraft.web.gathering import Offcuts, Source
 from afterdraft.web.laid import Table, table
 from afterdraft.web.render import back, book_of, frame, go, number_of, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.arranging import DRAFT
-from afterdraft.work.arranging import seen as arrangement_seen
-from afterdraft.work.put_on_next import put_on_next
+from afterdraft.work.cards.arranging import DRAFT
+from afterdraft.work.cards.arranging import seen as arrangement_seen
+from afterdraft.work.cards.put_on_next import put_on_next
 
 PASSAGES, CHARACTERS = 50, 24_000  # at most on one page
 Found = Sequence[Earlier[Source]]

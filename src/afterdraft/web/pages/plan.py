@@ -14,9 +14,9 @@ from afterdraft.web.body import form, text
 from afterdraft.web.plan import Group, IntentRow, groups, intents
 from afterdraft.web.render import back, book_of, frame, go, many, number, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.change_places import add_places, add_words, remove_place, tick_place
-from afterdraft.work.order_changes import move_change, remove_change, set_when, step_change
-from afterdraft.work.plan_change import plan_change, plan_from_note
+from afterdraft.work.plan.change_places import add_places, add_words, remove_place, tick_place
+from afterdraft.work.plan.order_changes import move_change, remove_change, set_when, step_change
+from afterdraft.work.plan.plan_change import plan_change, plan_from_note
 from afterdraft.work.ports import Book
 
 Act = Callable[[Book, str, FormData], object]

@@ -17,10 +17,10 @@ from afterdraft.web.noted import InkView, with_keys
 from afterdraft.web.questions import KEY, QuestionView, answering, asked_last, asked_of, question_views
 from afterdraft.web.render import back, book_of, frame, go, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.let_stand import let_stand
-from afterdraft.work.note_question import note_question, plan_question
-from afterdraft.work.take_answer_back import take_answer_back
-from afterdraft.work.to_answer import waiting
+from afterdraft.work.questions.let_stand import let_stand
+from afterdraft.work.questions.note_question import note_question, plan_question
+from afterdraft.work.questions.take_answer_back import take_answer_back
+from afterdraft.work.questions.to_answer import waiting
 
 AT_ONCE = 7
 

@@ -10,8 +10,8 @@ from afterdraft.comparison.round import RoundCounts
 from afterdraft.comparison.standings import Asked, Went, asked, went
 from afterdraft.web.render import book_of, frame, go, render
 from afterdraft.web.view import BookView, view
+from afterdraft.work.drafts.rounds import asked_then, standing
 from afterdraft.work.ports import Book, DraftFacts
-from afterdraft.work.rounds import asked_then, standing
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,8 +11,8 @@ from afterdraft.web.body import form, text
 from afterdraft.web.render import back, book_of, go
 from afterdraft.web.two_drafts import Named, TwoDrafts, two_drafts
 from afterdraft.web.view import view
+from afterdraft.work.drafts.say_fate import confirm_fates, say_apart, say_gone, say_lives_on
 from afterdraft.work.ports import Book
-from afterdraft.work.say_fate import confirm_fates, say_apart, say_gone, say_lives_on
 
 Act = Callable[[Book, TwoDrafts, FormData], None]
 

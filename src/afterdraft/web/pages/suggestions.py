@@ -6,8 +6,8 @@ from starlette.responses import Response
 from afterdraft.errors import Missing
 from afterdraft.web.body import form, text
 from afterdraft.web.render import back, book_of, go, number
-from afterdraft.work.split_scene import split_scene
-from afterdraft.work.suggest_breaks import decline_break
+from afterdraft.work.split.split_scene import split_scene
+from afterdraft.work.split.suggest_breaks import decline_break
 
 
 def answer(request: Request) -> Response:

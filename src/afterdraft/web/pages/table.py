@@ -22,7 +22,7 @@ from afterdraft.web.body import files, form, text
 from afterdraft.web.carried import packed, unpacked
 from afterdraft.web.render import book_of, frame, go, many, number, render
 from afterdraft.web.view import BookView, view
-from afterdraft.work.read_scene_list import STANDS, Proposed, Stands, Wanted, propose, take_in
+from afterdraft.work.cards.read_scene_list import STANDS, Proposed, Stands, Wanted, propose, take_in
 
 NAMES_OF: Mapping[str, str] = {str(column): name for column, name in NAMES.items()} | {"note": "Note"}
 SHOWN = 3  # values of a column that show what it holds

@@ -15,7 +15,7 @@ from afterdraft.web.anew_units import OldUnit, old_cards
 from afterdraft.web.body import form, text
 from afterdraft.web.render import back, book_of, edits_header, frame, go, number, render
 from afterdraft.web.view import BookView, chapter_title, view
-from afterdraft.work.write_unit import card_of, write_unit
+from afterdraft.work.cards.write_unit import card_of, write_unit
 
 BOOK = "-"  # stands in addresses for the book's own card
 

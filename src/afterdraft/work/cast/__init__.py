@@ -1,0 +1,1 @@
+"""People and places: hers, and what reading found, met and put right."""

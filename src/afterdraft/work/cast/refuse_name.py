@@ -1,0 +1,24 @@
+"""Say that what reading takes for a person, or a place, is none; or that it is one after all."""
+
+from afterdraft.desk.cast import KnownKind
+from afterdraft.reading.mentions import form
+from afterdraft.work.called import quoted
+from afterdraft.work.cast.found import Found
+from afterdraft.work.ports import Book, Desk
+
+_WHAT: dict[KnownKind, str] = {"person": "person", "place": "place"}
+
+
+def refuse_name(book: Book, kind: KnownKind, found: Found) -> None:
+    """None of its names is a name of one; a row of hers stays as it is. One edit."""
+
+    def change(desk: Desk) -> None:
+        for name in (found.name, *found.aliases):
+            desk.set_no_name(kind, form(name), none=True)
+
+    book.edit(f"{found.told} no {_WHAT[kind]}", change)
+
+
+def allow_name(book: Book, kind: KnownKind, name: str) -> None:
+    """Reading may take it for one again. One edit."""
+    book.edit(f"{quoted(name)} a {_WHAT[kind]} after all", lambda desk: desk.set_no_name(kind, form(name), none=False))

@@ -1,0 +1,1 @@
+"""Drafts: the first, the next, and what became of every scene."""

@@ -1,0 +1,1 @@
+"""What runs through the book: threads, strands, setups, reveals, and what follows from what."""

@@ -1,0 +1,1 @@
+"""Notes, inks and guarded passages."""

@@ -1,0 +1,1 @@
+"""The plan of the round: changes and their places."""

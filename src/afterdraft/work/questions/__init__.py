@@ -1,0 +1,1 @@
+"""Questions put to her, and her answers."""
