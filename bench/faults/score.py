@@ -8,8 +8,10 @@ from afterdraft.manuscript.words import count
 from afterdraft.questions.asking import ask
 from afterdraft.questions.question import Question, Span
 from afterdraft.questions.seen import Seen
+from afterdraft.reading.analysed import Analysed
 from bench.faults.kinds import KINDS
 from bench.faults.planted import Fault, Scenes, Shown, plant
+from bench.reading.kept import analysed
 from bench.slips.seen import facts
 from bench.structure.halves import Half
 
@@ -33,7 +35,7 @@ class Result:
 
 def result(title: str, half: Half, scenes: Scenes, kinds: Sequence[str], round_: int = 0) -> Result:
     planted, faults = plant(scenes, [KINDS[kind] for kind in kinds], f"{title} {round_}")
-    seen = seen_of(planted)
+    seen = seen_of(scenes, planted)
     questions = ask(seen)
     answers = tuple(Answer(fault, next(_asking(seen, fault, questions), "")) for fault in faults)
     used = {one.fingerprint for fault in faults for one in questions if _shows(seen, fault, one)}
@@ -46,9 +48,17 @@ def result(title: str, half: Half, scenes: Scenes, kinds: Sequence[str], round_:
     )
 
 
-def seen_of(scenes: Scenes) -> Seen:
-    titles = tuple(shortened(scene[0]) for scene in scenes)
-    return Seen(texts=scenes, facts=tuple(facts(scenes)), titles=titles)
+def seen_of(clean: Scenes, planted: Scenes) -> Seen:
+    """The planted novel as checks see it. The pipeline takes paragraphs one by one: only changed ones are new."""
+    was = dict(zip(planted, clean, strict=True))
+
+    def read(paragraphs: Sequence[str]) -> Sequence[Analysed]:
+        known = {one.text: one for one in analysed(was[tuple(paragraphs)])}
+        known |= {one.text: one for one in analysed([text for text in paragraphs if text not in known])}
+        return [known[text] for text in paragraphs]
+
+    titles = tuple(shortened(scene[0]) for scene in planted)
+    return Seen(texts=planted, facts=tuple(facts(planted, read)), titles=titles)
 
 
 def _asking(seen: Seen, fault: Fault, questions: Sequence[Question]) -> Iterator[str]:

@@ -7,19 +7,22 @@ the corpus.
 
 import gzip
 import os
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
 from afterdraft import wiring
 from afterdraft.engine.pipeline import MODEL
 from afterdraft.manuscript.naming import shortened
 from afterdraft.questions.of_draft import seen_of
 from afterdraft.questions.seen import Seen
+from afterdraft.reading.analysed import Analysed
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.keeping import key, packed, unpacked
 from afterdraft.reading.scene import scene_facts
 from bench.corpus import Novel
 from bench.reading.kept import FOLDER, analysed
 from bench.slips.books import Book
+
+Read = Callable[[Sequence[str]], Sequence[Analysed]]
 
 
 def of_book(book: Book) -> Seen:
@@ -34,13 +37,13 @@ def of_novel(novel: Novel) -> Seen:
     return Seen(texts=scenes, facts=tuple(facts(scenes)), titles=titles)
 
 
-def facts(scenes: Sequence[Sequence[str]]) -> Iterator[SceneFacts]:
-    """One value a scene, in order, from the folder where it has them."""
+def facts(scenes: Sequence[Sequence[str]], read: Read = analysed) -> Iterator[SceneFacts]:
+    """One value a scene, in order, from the folder where it has them; else from what `read` gives of its paragraphs."""
     for paragraphs in scenes:
         path = FOLDER / f"facts-{key(paragraphs, model=MODEL)}.json.gz"
         if not path.exists():
             path.parent.mkdir(parents=True, exist_ok=True)
-            made = gzip.compress(packed(scene_facts(analysed(paragraphs))).encode(), compresslevel=2)
+            made = gzip.compress(packed(scene_facts(read(paragraphs))).encode(), compresslevel=2)
             partly = path.with_suffix(f".{os.getpid()}")
             partly.write_bytes(made)
             partly.replace(path)  # several processes may read and write here
