@@ -57,6 +57,23 @@ def test_one_person_at_most_tells_a_book(book: BookFile) -> None:
     assert not any(one.narrator for one in book.known("person"))
 
 
+@pytest.mark.parametrize("name", ["", "  ", "\0"])
+def test_no_name_is_refused(book: BookFile, name: str) -> None:
+    before = desk_dump(book)
+    with pytest.raises(NotPossible):
+        refuse_name(book, "person", Found(name))
+    with pytest.raises(NotPossible):
+        allow_name(book, "person", name)
+    assert desk_dump(book) == before
+
+
+def test_what_is_no_text_is_left_out_of_names(book: BookFile, draft: str) -> None:
+    tell_gender(book, Found("Ottla\0 Brenn", ("Ottla\0", "\0")), "f")
+    assert names(book) == [("Ottla Brenn", "Ottla")]
+    undo(book)
+    assert names(book) == []
+
+
 def test_two_that_only_reading_knows_are_joined(book: BookFile, draft: str) -> None:
     row = join_found(book, "person", into=OTTLA, of=Found("Miss Brenn", ("the girl", "Ottla")))
     assert names(book) == [("Ottla Brenn", "Ottla", "Miss Brenn", "the girl")]

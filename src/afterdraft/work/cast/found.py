@@ -7,6 +7,7 @@ from afterdraft.errors import Missing
 from afterdraft.work.called import quoted
 from afterdraft.work.cast.add_known import THINGS
 from afterdraft.work.finding import alike, at_the_end, called, named
+from afterdraft.work.plain import line
 from afterdraft.work.ports import Desk
 
 
@@ -41,8 +42,11 @@ def kept(desk: Desk, kind: KnownKind, found: Found) -> str:
     known = called(listed, found.name)
     if known is not None:
         return known.id
-    made = desk.add_known(kind, name=named(found.name, THINGS[kind]), place=at_the_end(listed))
+    name = named(found.name, THINGS[kind])
+    made = desk.add_known(kind, name=name, place=at_the_end(listed))
     taken = [name for one in listed for name in one.names]
-    free = [name for name in found.aliases if not any(alike(name, other) for other in [found.name, *taken])]
-    desk.set_names(kind, made, found.name, free)
+    free = [
+        other for other in map(line, found.aliases) if other and not any(alike(other, one) for one in [name, *taken])
+    ]
+    desk.set_names(kind, made, name, free)
     return made

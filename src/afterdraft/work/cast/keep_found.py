@@ -2,14 +2,16 @@
 
 from afterdraft.desk.cast import KnownKind
 from afterdraft.work.called import quoted
+from afterdraft.work.cast.add_known import THINGS
 from afterdraft.work.cast.found import Found, kept
-from afterdraft.work.finding import alike
+from afterdraft.work.finding import alike, named
 from afterdraft.work.ports import Book, Desk
 
 
 def keep_found(book: Book, kind: KnownKind, found: Found, *, name: str = "") -> str:
-    """Returns the row's id. With a `name` of hers, the one that stands in the text becomes another name. One edit."""
-    wanted = name or found.name
+    """Returns the row's id. With a `name` of hers, the one that stands in the text becomes another name. One edit.
+    Raises `NotPossible` for no name."""
+    wanted = named(name or found.name, THINGS[kind])
 
     def change(desk: Desk) -> str:
         row = kept(desk, kind, found)

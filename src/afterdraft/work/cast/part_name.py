@@ -3,8 +3,9 @@
 from afterdraft.desk.cast import KnownKind
 from afterdraft.errors import NotPossible
 from afterdraft.work.called import quoted
+from afterdraft.work.cast.add_known import THINGS
 from afterdraft.work.cast.found import Found, kept
-from afterdraft.work.finding import alike, at_the_end
+from afterdraft.work.finding import alike, at_the_end, named
 from afterdraft.work.ports import Book, Desk
 
 
@@ -17,7 +18,7 @@ def part_name(book: Book, kind: KnownKind, who: Found, name: str) -> str:
     def change(desk: Desk) -> str:
         row = kept(desk, kind, who)
         desk.set_names(kind, row, others[0], others[1:])
-        return desk.add_known(kind, name=name, place=at_the_end(desk.known(kind)))
+        return desk.add_known(kind, name=named(name, THINGS[kind]), place=at_the_end(desk.known(kind)))
 
     what = "a person" if kind == "person" else "a place"
     return book.edit(f"{quoted(name)} {what} apart from {quoted(others[0])}", change)
