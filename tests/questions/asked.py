@@ -7,7 +7,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.marks import NO_MARKS, Marks
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
-from afterdraft.reading.facts import SceneFacts
+from afterdraft.reading.facts import Quote, SceneFacts
 from afterdraft.reading.quotations import quotations
 from afterdraft.reading.times import times
 
@@ -57,4 +57,5 @@ def _times(scene: Sequence[str]) -> SceneFacts:
         for place, text in enumerate(scene)
         for one in times(text, place, [(quote.start, quote.end) for quote in speech if quote.paragraph == place])
     ]
-    return SceneFacts(len(scene), times=tuple(found))
+    quotes = tuple(Quote(one.paragraph, one.start, one.end) for one in speech)
+    return SceneFacts(len(scene), quotes=quotes, times=tuple(found))

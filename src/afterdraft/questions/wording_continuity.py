@@ -74,6 +74,18 @@ def _two_places(one: Finding, titles: Sequence[str]) -> str:
     return f"{one.words['name']} is in {first} and, at the same hour of the same day, in {other}. Where is it meant?"
 
 
+def _season(one: Finding, titles: Sequence[str]) -> str:
+    words, here = one.words, scene(titles, one.evidence[0].scene)
+    return f"In {here} it is “{words['month']}”, and there is “{words['sign']}”. Do the two go together?"
+
+
+def _origin(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
+    from_two = f"{words['name']} comes from {words['first']} in {first} and from {words['other']} in {other}"
+    return f"{from_two}. Which is meant?"
+
+
 CONTINUITY: Mapping[str, Say] = {
     "weekday": _weekday,
     "trait": _trait,
@@ -85,4 +97,6 @@ CONTINUITY: Mapping[str, Say] = {
     "letter": _letter,
     "order of dates": _order,
     "dead": _dead,
+    "season": _season,
+    "origin": _origin,
 }

@@ -1,0 +1,98 @@
+"""A month, and weather, fields or flowers that do not go with it."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seasons import ELSEWHERE, SIGNS
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.reading.time import Time
+
+NEAR = 15  # paragraphs between the month and the sign of a season, in one scene; chosen by hand
+FEW = 2  # months that a scene names at most: more, and the telling goes through the year; likewise
+_ELSEWHEN = re.compile(
+    r"\b(?:had|would|used to|since|until|till|before|last|next|ago|every|each|always|never|no|not|if|like|when|whenever"
+    r"|remember\w*|once|dream\w*|will|shall|may|might|could|usually|often|sometimes|some|any|almost)\b|[’']d\b"
+)
+_MONTH = re.compile(r"(?:X{4}|\d{4})-(\d\d)(?:-\d\d)?")
+
+
+@dataclass(frozen=True, slots=True)
+class _Place:
+    paragraph: int
+    start: int
+    end: int
+    months: frozenset[int]
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    for number, scene in enumerate(seen.facts):
+        named = [_Place(one.paragraph, one.start, one.end, months) for one in scene.times if (months := _months(one))]
+        if not named or len({one.months for one in named}) > FEW or any(map(ELSEWHERE.search, seen.texts[number])):
+            continue
+        told = [one for one in named if _is_told(seen, number, one)]
+        pairs = ((month, sign) for month in told for sign in _signs(seen, number) if _differ(month, sign))
+        if pair := next(pairs, None):
+            yield _finding(seen, number, *pair)
+
+
+def _months(one: Time) -> frozenset[int]:
+    match = _MONTH.fullmatch(one.value) if one.kind == "date" else None
+    return frozenset({int(match.group(1))}) if match and int(match.group(1)) <= 12 else frozenset()
+
+
+def _signs(seen: Seen, number: int) -> Iterator[_Place]:
+    """What the telling says of weather, fields and flowers as they are then."""
+    for place, text in enumerate(seen.texts[number]):
+        for pattern, months in SIGNS.items():
+            for match in pattern.finditer(text):
+                if _is_told(seen, number, sign := _Place(place, *match.span(), months)):
+                    yield sign
+
+
+def _is_told(seen: Seen, number: int, one: _Place) -> bool:
+    """Whether it stands outside speech, and is told of what happens then."""
+    for quote in seen.facts[number].quotes:
+        if quote.paragraph == one.paragraph and quote.start <= one.start < quote.end:
+            return False
+    return not _ELSEWHEN.search(_sentence(seen, number, one).quote)
+
+
+def _differ(month: _Place, sign: _Place) -> bool:
+    return not month.months & sign.months and abs(month.paragraph - sign.paragraph) <= NEAR
+
+
+def _finding(seen: Seen, number: int, month: _Place, sign: _Place) -> Finding:
+    return Finding(
+        evidence=(_sentence(seen, number, month), _sentence(seen, number, sign)),
+        strength=0.7,
+        subject="season",
+        words={"month": _said(seen, number, month), "sign": _said(seen, number, sign)},
+    )
+
+
+def _sentence(seen: Seen, number: int, one: _Place) -> Span:
+    return seen.span(number, one.paragraph, *sentence(seen.texts[number][one.paragraph], one.start, one.end))
+
+
+def _said(seen: Seen, number: int, one: _Place) -> str:
+    return " ".join(seen.texts[number][one.paragraph][one.start : one.end].split())
+
+
+CHECK = Check(
+    id="season",
+    name="Month and season",
+    family="continuity",
+    looks_at="A month that is told, and near it in the same scene snow, hay, blossom, bare trees or a season that "
+    "do not "
+    "go with it.",
+    method="Months in which such things may be seen, widely taken, for the north and a temperate climate (common "
+    "practice); both told outside speech and of what happens then. Scenes that name more than two months are let be.",
+    blind="Snow in June does fall. The south of the earth, mountains and hot countries, where the scene does not name "
+    "them. What is told far from the month.",
+    reads=("words", "facts"),
+    find=find,
+)

@@ -1,0 +1,60 @@
+"""Whom the words of a passage are said of, as far as that is known."""
+
+from afterdraft.questions.seen import Seen
+from afterdraft.reading.facts import Mention, SceneFacts
+from afterdraft.whole.book import genders
+from afterdraft.whole.tellers import told_in
+from afterdraft.whole.traits_pronouns import antecedents
+from afterdraft.whole.turns import meant
+
+NAMED = 0.9  # how sure, of a name; as of traits
+Owner = tuple[str, float]  # person, and how sure
+
+
+class Whose:
+    """Of a book that was read; remembers the scenes it was asked about."""
+
+    def __init__(self, seen: Seen) -> None:
+        self._seen = seen
+        self._owners: dict[int, tuple[Owner | None, ...]] = {}
+
+    def subject(self, scene: int, paragraph: int, start: int, end: int) -> Owner | None:
+        """Who is the last to do or be something in these words; None where that is nobody of the cast."""
+        return self._last(scene, paragraph, start, end, subjects=True)
+
+    def last(self, scene: int, paragraph: int, start: int, end: int) -> Owner | None:
+        """Who is meant last in these words, likewise."""
+        return self._last(scene, paragraph, start, end, subjects=False)
+
+    def _last(self, scene: int, paragraph: int, start: int, end: int, *, subjects: bool) -> Owner | None:
+        found: int | None = None
+        for place, one in enumerate(self._seen.facts[scene].mentions):
+            within = one.paragraph == paragraph and start <= one.start and one.end <= end
+            if within and (one.subject or not subjects):
+                found = place
+        return None if found is None else self._of(scene)[found]
+
+    def _of(self, scene: int) -> tuple[Owner | None, ...]:
+        """Beside each mention of a scene."""
+        if scene not in self._owners:
+            self._owners[scene] = tuple(self._found(scene))
+        return self._owners[scene]
+
+    def _found(self, number: int) -> list[Owner | None]:
+        scene, cast = self._seen.facts[number], self._seen.book.cast
+        people = meant(scene, told_in(scene, cast))
+        guesses = antecedents(scene, people, self._seen.book.spoken[number], genders(cast.people))
+        return [
+            (person, NAMED) if person else self._speaker(number, scene, one) or guess
+            for one, person, guess in zip(scene.mentions, people, guesses, strict=True)
+        ]
+
+    def _speaker(self, number: int, scene: SceneFacts, one: Mention) -> Owner | None:
+        """Who says 'I' there."""
+        if one.kind != "self" or not one.spoken:
+            return None
+        for said in self._seen.book.spoken[number]:
+            quote = scene.quotes[said.quote]
+            if quote.paragraph == one.paragraph and quote.start <= one.start < quote.end and said.speaker:
+                return said.speaker, round(said.sure * NAMED, 2)
+        return None
