@@ -33,10 +33,16 @@ def _late(one: Finding, titles: Sequence[str]) -> str:
     )
 
 
+def _given_name(one: Finding, titles: Sequence[str]) -> str:
+    words, here = one.words, scene(titles, one.evidence[0].scene)
+    return f"{words['rare']} {words['surname']} in {here}: is that {words['usual']} {words['surname']}?"
+
+
 CAST: Mapping[str, Say] = {
     "spelling": _spelling,
     "names alike": _names_alike,
     "late": _late,
     "promised": _promised,
     "left over": _left_over,
+    "given name": _given_name,
 }
