@@ -2,9 +2,15 @@
 
 from collections.abc import Mapping
 
-from bench.faults.kinds import duplicate
+from bench.faults.kinds import date, duplicate, interval, leftover, name, tense, weekday
 from bench.faults.planted import Plant
 
 KINDS: Mapping[str, Plant] = {
+    "leftover": leftover.plant,  # first: it takes many paragraphs
+    "weekday": weekday.plant,
+    "date": date.plant,
+    "interval": interval.plant,
+    "name": name.plant,
+    "tense": tense.plant,
     "duplicate": duplicate.plant,
 }
