@@ -1,0 +1,53 @@
+"""`python -m bench.judged [--half tune|report]`: the kept judgements against what is asked now.
+`python -m bench.judged ask TITLE`: a novel's first questions with their evidence in context, for a judge."""
+
+import argparse
+import sys
+
+from afterdraft.questions.asking import ask
+from bench import corpus
+from bench.judged.judgements import judgements
+from bench.judged.novels import chosen
+from bench.judged.score import FIRST, beside, result
+from bench.judged.section import HALVES, figures, lines
+from bench.judged.shown import shown as in_context
+from bench.report import shown
+from bench.slips.seen import of_novel
+
+
+def main() -> int:
+    parser = argparse.ArgumentParser(prog="python -m bench.judged", description=__doc__)
+    parser.add_argument("--half", choices=HALVES, help="both where none is named")
+    verbs = parser.add_subparsers(dest="verb")
+    verbs.add_parser("ask").add_argument("title", help="of a novel, or how its file is called")
+    asked = parser.parse_args()
+    if not corpus.paths():
+        print("The corpus folder beside the checkout is missing; nothing was asked.", file=sys.stderr)
+        return 2
+    return _ask(asked.title) if asked.verb else _sum([asked.half] if asked.half else list(HALVES))
+
+
+def _ask(title: str) -> int:
+    novel = next((one for one in map(corpus.novel, corpus.paths()) if title in (one.title, one.slug)), None)
+    if novel is None:
+        print(f"No novel of the corpus is called {title!r}.", file=sys.stderr)
+        return 2
+    seen = of_novel(novel)
+    questions = ask(seen)[:FIRST]
+    for place, (one, judged) in enumerate(zip(questions, beside(questions, judgements(novel.slug)), strict=True), 1):
+        print(f"{place}. " + "\n".join(in_context(seen, one)))
+        print(f"  {judged.verdict}: {judged.why}\n" if judged else "  not yet judged\n")
+    return 0
+
+
+def _sum(halves: list[str]) -> int:
+    results = [result(novel) for which in HALVES if which in halves for novel in chosen(which)]
+    for which in HALVES:
+        for figure in figures(which, results):
+            print(f"{figure.name:60} {shown(figure):>24}  {figure.note}")
+    print("\n".join(["", *lines(results)]))
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

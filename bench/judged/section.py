@@ -1,0 +1,64 @@
+"""The judged questions as a section of the results."""
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+
+from bench.judged.judgements import VERDICTS
+from bench.judged.novels import chosen
+from bench.judged.score import FIRST, Result, result, share_good
+from bench.report import Figure, Section
+from bench.structure.halves import Half
+
+HALVES: tuple[Half, Half] = ("tune", "report")
+ENOUGH = 0.7  # of the first ten
+
+
+def measure(*, full: bool) -> Section:
+    """The same novels in the short run and in the full one."""
+    del full
+    results = [result(novel) for which in HALVES for novel in chosen(which)]
+    return Section(
+        title="The first questions of ten novels, judged",
+        corpus=(
+            f"{len(results)} novels of the structure corpus, five of each half by a rule written down first "
+            f"(`bench/judged`). The first {FIRST} questions of each, all where fewer are asked, were judged by one "
+            "reader, who also worked on the checks, against the text. Those of the report half were judged once, and "
+            "nothing was mended by them."
+        ),
+        figures=tuple(figure for which in HALVES for figure in figures(which, results)),
+        lines=tuple(lines(results)),
+    )
+
+
+def figures(which: Half, results: Sequence[Result]) -> Iterator[Figure]:
+    mine = [one for one in results if one.half == which]
+    verdicts = sum((one.verdicts() for one in mine), Counter[str]())
+    judged = verdicts.total() - verdicts[""]
+    if judged:
+        share = round(share_good(mine), 3)
+        note = f"{judged} judged, {verdicts['']} not yet"
+        yield Figure(f"questions judged good, {which} half", share, "", ENOUGH, at_most=False, note=note)
+    words = sum(one.words for one in mine)
+    if words:
+        often = round(10_000 * sum(one.asked for one in mine) / words, 2)
+        yield Figure(f"questions asked, {which} half", often, "per 10,000 words", 1, note=f"{words:,} words")
+
+
+def lines(results: Sequence[Result]) -> Iterator[str]:
+    """By novel and by check; no words of the novels."""
+    yield f"| novel | half | words | asked | {' | '.join(VERDICTS)} | not yet judged |"
+    yield "|---|---|---:|---:|" + "---:|" * (len(VERDICTS) + 1)
+    for one in results:
+        counted = one.verdicts()
+        cells = " | ".join(str(counted[verdict]) for verdict in (*VERDICTS, ""))
+        yield f"| {one.title} | {one.half} | {one.words:,} | {one.asked} | {cells} |"
+    yield ""
+    yield f"| check | {' | '.join(VERDICTS)} | not yet judged |"
+    yield "|---|" + "---:|" * (len(VERDICTS) + 1)
+    by_check = Counter(
+        (question.check, judgement.verdict if judgement else "")
+        for one in results
+        for question, judgement in zip(one.first, one.judged, strict=True)
+    )
+    for check in sorted({check for check, _ in by_check}):
+        yield f"| {check} | {' | '.join(str(by_check[check, verdict]) for verdict in (*VERDICTS, ''))} |"
