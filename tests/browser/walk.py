@@ -36,11 +36,17 @@ def anew(page: Page) -> Iterator[None]:
 @cache
 def begun() -> Path:
     """A book of the demonstration's manuscript, just brought in; one for all tests of this process."""
-    folder = Path(tempfile.mkdtemp(prefix="afterdraft-begun-"))
+    folder = Path(_kept().name)
     book = folder / "Tare.afterdraft"
     made = afterdraft("begin", MANUSCRIPT, "-o", book, home=folder)
     assert made.returncode == 0, made.stderr
     return book
+
+
+@cache
+def _kept() -> "tempfile.TemporaryDirectory[str]":
+    """Gone with the process."""
+    return tempfile.TemporaryDirectory(prefix="afterdraft-begun-")
 
 
 def saved(page: Page) -> None:
