@@ -1,7 +1,9 @@
 import pytest
 
-from bench.reading.halves import halves
+from bench.reading.by_hand import listed
+from bench.reading.halves import Half, halves
 from bench.reading.score import b_cubed, calibration, f1, found, surest_half
+from bench.structure.halves import half
 
 
 def test_halves_do_not_depend_on_the_order_of_titles() -> None:
@@ -36,3 +38,18 @@ def test_calibration_is_the_mean_distance_from_what_is_right() -> None:
 
 def test_the_surest_half_is_by_what_is_claimed() -> None:
     assert surest_half([(0.9, True), (0.8, True), (0.4, False), (0.1, False)]) == 1.0
+
+
+@pytest.mark.parametrize("side", ["tune", "report"])
+def test_people_listed_by_hand_are_of_their_half(side: Half) -> None:
+    novels = list(listed(side))
+    assert {half(one.title) for one in novels} == {side}
+    assert all(one.mattering for one in novels)
+
+
+def test_a_list_made_by_hand_is_read() -> None:
+    novel = next(one for one in listed("tune") if one.title == "Treasure Island")
+    assert novel.narrator is not None
+    teller = novel.people[novel.narrator]
+    assert (teller.aliases[:2], teller.gender, teller.category) == (("Jim", "Hawkins"), "M", "major")
+    assert "yo" in novel.nobody
