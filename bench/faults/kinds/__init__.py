@@ -2,7 +2,21 @@
 
 from collections.abc import Mapping
 
-from bench.faults.kinds import date, duplicate, interval, leftover, name, tense, weekday
+from bench.faults.kinds import (
+    age,
+    date,
+    duplicate,
+    gone,
+    interval,
+    leftover,
+    name,
+    person,
+    tense,
+    trait,
+    two_places,
+    viewpoint,
+    weekday,
+)
 from bench.faults.planted import Plant
 
 KINDS: Mapping[str, Plant] = {
@@ -13,4 +27,10 @@ KINDS: Mapping[str, Plant] = {
     "name": name.plant,
     "tense": tense.plant,
     "duplicate": duplicate.plant,
+    "trait": trait.plant,
+    "age": age.plant,
+    "two places": two_places.plant,
+    "gone": gone.plant,
+    "viewpoint": viewpoint.plant,
+    "person": person.plant,
 }

@@ -1,0 +1,66 @@
+"""Somebody is told to have died, to be buried or to have left for good, and speaks in later scenes of the author's."""
+
+import re
+from collections.abc import Iterator
+from random import Random
+
+from bench.faults.people import TALKS, Person, acts, holds, narrated, people
+from bench.faults.planted import Edit, Fault, Scenes, Shown
+
+SAYS = (
+    "{n} died that night.",
+    "{n} had died in the night, very quietly.",
+    "Before morning {n} was dead.",
+    "It was the last time that anybody saw {n} alive. They buried {him} on the Friday.",
+    "{n} was buried two days afterwards, in the rain.",
+    "When the doctor came {n} was already dead.",
+    "Within the week {n} was in {his} grave.",
+    "Then {he} gave a long sigh, and it was over: {n} was dead.",
+    "A week later {n} sailed for Australia, and never came back.",
+    "{n} left the country on the Monday, and was never seen there again.",
+    "They found {n} in the morning, drowned.",
+    "{He} fell, and did not get up again. {n} was dead.",
+    "{He} never woke. By six o’clock {n} had breathed {his} last.",
+    "The fever took {n} before the month was out.",
+    "That was the end of {n}; the funeral was on the Thursday.",
+    "{n} took {his} own life that evening.",
+    "{n} was killed the next day by a fall from a horse.",
+)
+AFTER = 3  # scenes after it in which they speak, at least
+_BACK = re.compile(r"\b(?:had|would|used to|remember\w*|years ago)\b")
+
+
+def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
+    chosen = list(people(scenes))
+    random.shuffle(chosen)
+    for person in chosen:
+        spoken = list(_speaks(scenes, person))
+        for place in random.sample(found := list(acts(scenes, person)), len(found)):
+            later = tuple(one for one in spoken if one.scene > place.scene)
+            if len({one.scene for one in later}) < AFTER:
+                continue
+            said = random.choice(SAYS).format(**person.pronouns)
+            edit = _end(scenes, place.scene, place.paragraph, said)
+            fault = Fault("gone", (edit,), (Shown(edit.scene, said), *later))
+            if holds(scenes, fault):
+                yield fault
+
+
+def _end(scenes: Scenes, scene: int, paragraph: int, said: str) -> Edit:
+    """The sentence at the end of the paragraph in which they were last told of."""
+    return Edit(scene, paragraph, (f"{scenes[scene][paragraph]} {said}",))
+
+
+def _speaks(scenes: Scenes, person: Person) -> Iterator[Shown]:
+    """Where they speak by name, in words that do not look back and that stand once in their scene."""
+    name = re.escape(person.name)
+    talks = re.compile(rf"\b(?:{TALKS}) {name}\b(?! [A-Z])|(?<![A-Za-z.] ){name} (?:{TALKS})\b")
+    for number, scene in enumerate(scenes):
+        for text in scene:
+            told = narrated(text)
+            for match in talks.finditer(told):
+                start, end = match.span()
+                words = text[max(0, start - 40) : end]
+                if not _BACK.search(told[start : end + 60]) and sum(one.count(words) for one in scene) == 1:
+                    yield Shown(number, words)
+                    break
