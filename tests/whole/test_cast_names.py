@@ -86,3 +86,22 @@ def test_a_role_in_a_list_of_people_is_nobody_of_the_list() -> None:
     lines = ["“Sit,” said Ada.", "“No,” said the doctor.", "“Oh,” said Joan.", "“Ah,” said the doctor."]
     assert not are_one(cast(*lines, "She saw Ada, the doctor, and Joan."), "ada", "doctor")
     assert not are_one(cast(*lines, "She saw Joan, the doctor and Ada."), "joan", "doctor")
+
+
+def test_a_word_that_begins_a_sentence_is_no_part_of_the_name() -> None:
+    found = cast("“Sit,” said Ada.", "Hitherto Ada sat.", "“No,” said Tom.", "Then Ada smiled.", "“Oh,” said Miss Ada.")
+    assert are_one(found, "ada", "hitherto ada", "miss ada")
+
+
+def test_a_name_turned_round_is_the_same() -> None:
+    found = cast(
+        "Then Ada Pike sat.", "“Sit,” said Ada Pike.", "“No,” said Tom.", "So spoke Pike Ada.", "“Oh,” said Ada."
+    )
+    assert are_one(found, "ada pike", "pike ada", "ada")
+
+
+def test_a_family_is_nobody() -> None:
+    found = cast(
+        "Then Tom Pike sat.", "“Sit,” said Tom Pike.", "“No,” said Tom.", "Then Tom Pikes came. The Misses Pike sat."
+    )
+    assert {"tom pikes", "misses pike"}.isdisjoint(found.by_form)

@@ -12,7 +12,7 @@ from afterdraft.whole.evidence import Gathered, gathered
 from afterdraft.whole.given import NOTHING, Given, GivenPerson
 from afterdraft.whole.people import Group, gender, home_of, join
 from afterdraft.whole.people_joined import by_answers, by_role, tell
-from afterdraft.whole.people_names import fills_out, is_person, parse
+from afterdraft.whole.people_names import core, fills_out, is_person, parse
 
 NARRATOR = "the narrator"
 READ = "read:"  # how the id of somebody begins whom only reading knows
@@ -47,7 +47,8 @@ def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
     """Everybody in the book, those named most first; whom the writer gave stand in it, and own the forms given."""
     seen = gathered(scenes)
     owned = {form for person in given.people for form in person.forms}
-    free = {form: one for form, one in seen.forms.items() if form not in owned | given.nobody}
+    cores = {form: core(form, seen.forms) for form in seen.forms if form not in owned | given.nobody}
+    free = {form: seen.forms[form] for form, inner in cores.items() if form == inner}
     kept = {form: one for form, one in free.items() if is_person(form, one)}
     bare = {name for form in {*kept, *owned} for name in parse(form)[1]}
     kept |= {form: one for form, one in free.items() if fills_out(form, one, bare)}
@@ -58,6 +59,7 @@ def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
             home = Group([])
             groups.append(home)
         join(home, form, kept[form].count)
+    _around(groups, cores, seen)
     by_role(groups, seen)
     if seen.selves >= max(1, OF_SCENES * seen.scenes) and not any(group.narrator for group in groups):
         tell(groups, seen)
@@ -74,6 +76,15 @@ def _fullness(form: str, count: int) -> int:
     """How many names a form tells together, up to three: the fullest first, since parts of it find their home by it."""
     names = len(parse(form)[1])
     return names if names < 3 or count > 1 else 2
+
+
+def _around(groups: Sequence[Group], cores: Mapping[str, str], seen: Gathered) -> None:
+    """Forms that hold a name and no more go to whose it is."""
+    homes = {form: group for group in groups for form in group.forms}
+    for form, inner in cores.items():
+        if form != inner and inner in homes:
+            homes[inner].forms.append(form)
+            homes[inner].count += seen.forms[form].count
 
 
 def _own(person: GivenPerson, seen: Gathered) -> Group:

@@ -1,14 +1,15 @@
 """Which forms of names mean people: by title, by speaking and acting, against standing where places stand."""
 
-from collections.abc import Sequence, Set
+from collections.abc import Mapping, Sequence, Set
 from functools import cache
 
 from afterdraft.reading import lexicon
 from afterdraft.reading.lexicon import words_of
 from afterdraft.whole.evidence import Evidence
-from afterdraft.whole.given_names import MALE
+from afterdraft.whole.given_names import FEMALE, MALE
 
 MARRIED = frozenset({"mrs", "lady", "madame", "mme", "frau", "signora"})
+SEVERAL = frozenset({"misses", "messrs", "mesdames"})
 GENERIC = words_of(
     """
     man woman girl boy lady gentleman person fellow voice child creature people one lad youth
@@ -66,6 +67,33 @@ def fills_out(form: str, one: Evidence, bare: Set[str]) -> bool:
     if len(names) != 2 or lexicon.ROLES & set(names) or one.named <= one.roles:
         return False
     return set(names) <= bare or (one.places + one.others + one.placed == 0 and bool(bare & set(names)))
+
+
+def core(form: str, forms: Mapping[str, Evidence]) -> str:
+    """The name within a form: nothing of 'Hitherto Ada' and of 'Pike Ada' is new, where Ada and Ada Pike are known.
+
+    "" where the form means a family: 'the Misses Pike', 'the Tom Pikes'.
+    """
+    words = form.split()
+    one = forms[form]
+    if words[0] in SEVERAL or (len(words) > 1 and _is_commoner(form.removesuffix("s"), one, forms)):
+        return ""
+    if len(words) == 2 and _is_commoner(f"{words[1]} {words[0]}", one, forms):
+        return f"{words[1]} {words[0]}"
+    rest = " ".join(words[1:])
+    begins = one.first == one.count and words[0] not in lexicon.TITLES | lexicon.ROLES | MALE | FEMALE
+    if begins and _is_commoner(rest, one, forms) and not _is_name(words[0], forms):
+        return rest
+    return form
+
+
+def _is_commoner(form: str, one: Evidence, forms: Mapping[str, Evidence]) -> bool:
+    return form in forms and forms[form].named > one.named and forms[form] is not one
+
+
+def _is_name(word: str, forms: Mapping[str, Evidence]) -> bool:
+    """Whether a word is written large where nothing but a name is."""
+    return word in forms and forms[word].named > forms[word].first
 
 
 def _is_role(words: Sequence[str], one: Evidence) -> bool:
