@@ -35,7 +35,8 @@ class Tally:
     wrong: int = 0
     doubted: int = 0  # wrong ones among the doubts shown
     mended: int = 0  # of these, those that the other reading puts right
-    doubts: int = 0  # shown in all
+    doubts: int = 0  # places asked about, in all
+    questions: int = 0  # about one or several of these, that say the same
     files: int = 0
     asked: int = 0  # files with a doubt
     sure: Mapping[Sureness, int] = field(default_factory=dict)
@@ -47,6 +48,7 @@ class Tally:
             doubted=self.doubted + other.doubted,
             mended=self.mended + other.mended,
             doubts=self.doubts + other.doubts,
+            questions=self.questions + other.questions,
             files=self.files + other.files,
             asked=self.asked + other.asked,
             sure=Counter(self.sure) + Counter(other.sure),
@@ -59,7 +61,7 @@ class Tally:
 
     @property
     def asking(self) -> float:
-        """Doubts shown for each right decision."""
+        """Places asked about for each right decision."""
         return self.doubts / self.right if self.right else 0.0
 
 
@@ -72,6 +74,7 @@ def tally(draft: Draft, plan: Plan) -> Tally:
         doubted=sum(one.doubted for one in wrong),
         mended=sum(one.mended for one in wrong),
         doubts=len(draft.doubts),
+        questions=len({(doubt.what, doubt.other) for doubt in draft.doubts}),
         files=1,
         asked=bool(draft.doubts),
         sure=Counter((one.sure, one.right) for one in found if one.sure is not None),

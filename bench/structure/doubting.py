@@ -24,14 +24,15 @@ def tables(results: Sequence[Result]) -> list[str]:
 
 def _by_habit(results: Sequence[Result]) -> list[str]:
     lines = [
-        "| habit | right decisions | wrong | wrong, among the doubts | mended by the other reading | doubts shown |",
-        "|---" + "|---:" * 5 + "|",
+        "| habit | right decisions | wrong | wrong, among the doubts | mended by the other reading | places asked about | "
+        "questions |",
+        "|---" + "|---:" * 6 + "|",
     ]
     habits = list(dict.fromkeys(result.habit for result in results))
     rows = [(habit, tallied(r for r in results if r.habit == habit)) for habit in habits]
     sides = [(f"{side} half", tallied(r for r in results if r.half == side)) for side in ("tune", "report")]
     for name, told in [*rows, *sides, ("all", tallied(results))]:
-        cells = (told.right, told.wrong, told.doubted, told.mended, told.doubts)
+        cells = (told.right, told.wrong, told.doubted, told.mended, told.doubts, told.questions)
         lines.append(f"| {name} | " + " | ".join(map(str, cells)) + " |")
     return lines
 

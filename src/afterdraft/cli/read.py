@@ -63,7 +63,9 @@ def _lines(draft: Draft) -> Iterator[str]:
             yield f"  {scene.index + 1:>4}  {scene.words:>7,}  {scene_name(scene.scene, _first(scene, texts))}"
     if draft.doubts:
         yield f"\nUnsure of {_many(len(draft.doubts), 'place')}:"
-        yield from (f"  paragraph {doubt.paragraph + 1}: {doubt.what}" for doubt in draft.doubts)
+    for asked in questions(draft.doubts):
+        yield f"  {asked[0].what}"
+        yield from (f"    paragraph {one.paragraph + 1}: {shortened(texts[one.paragraph])}" for one in asked)
 
 
 def _first(scene: SceneView, texts: list[str]) -> str:

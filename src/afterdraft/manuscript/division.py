@@ -55,15 +55,15 @@ class Matter:
     kind: MatterKind
 
 
-Reading = Literal["chapter", "scene", "mark", "text", "front matter", "back matter"]
-# what a paragraph can be taken for: the heading of a chapter, the beginning of a scene, a typed scene break, …
+Reading = Literal["part", "chapter", "scene", "mark", "text", "front matter", "back matter"]
+# what a paragraph can be taken for: the heading of a part, of a chapter, the beginning of a scene, a typed break, …
 
 
 @dataclass(frozen=True, slots=True)
 class Doubt:
     """A decision the program was unsure of, with the other reading, for one-key correction."""
 
-    what: str  # a plain sentence: "This line may be a chapter heading."
+    what: str  # a plain sentence without the line's own words: doubts that say the same are one question
     paragraph: int
     chosen: Reading
     other: Reading

@@ -31,6 +31,7 @@ __all__ = [
     "make_chapter",
     "mark_mark",
     "mark_matter",
+    "part_to_chapter",
     "problems",
     "retitle_chapter",
     "retitle_part",
@@ -129,6 +130,25 @@ def unmake_part(division: Division, part_id: str) -> Division:
     end = _end(division, part.at)
     roles = _with_roles(division.roles, part.at, end, _taken_by(before[0]))
     return _reparted(replace(division, parts=_without(division.parts, part_id), roles=roles))
+
+
+def part_to_chapter(division: Division, part_id: str, new_id: str) -> Division:
+    """The part is chapter `new_id`, and the scenes of its chapters are the chapter's, with the chapters' titles."""
+    part = _find(division.parts, part_id, "This part")
+    own = [chapter for chapter in division.chapters if chapter.part == part_id]
+    if not own or own[0].at != _end(division, part.at):
+        raise NotPossible("No chapter stands right under this part.")
+    titles = {chapter.at: chapter.title for chapter in own}
+    scenes = (replace(one, title=one.title or titles.get(one.at, "")) for one in division.scenes)
+    made = Chapter(id=new_id, at=part.at, part=None, kind="chapter", number=None, title=part.title)
+    return _reparted(
+        replace(
+            division,
+            parts=_without(division.parts, part_id),
+            chapters=_in_order([*(chapter for chapter in division.chapters if chapter not in own), made]),
+            scenes=tuple(replace(one, at=part.at) if one.at == own[0].at else one for one in scenes),
+        )
+    )
 
 
 def retitle_chapter(division: Division, chapter_id: str, title: str) -> Division:

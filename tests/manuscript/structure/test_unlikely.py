@@ -3,10 +3,12 @@
 Texts of our own; the kinds are common practice of novels. What is asked is mended by its other reading.
 """
 
+import pytest
+
 from afterdraft.manuscript.blocks import Block, Gap, Look
 from afterdraft.manuscript.division import Doubt
 from afterdraft.manuscript.draft import Draft
-from tests.manuscript.build import CENTRED, HEADING, PAGE, SPACE, draft, heading, line, told
+from tests.manuscript.build import CENTRED, HEADING, PAGE, SPACE, draft, heading, line, styled, told
 
 LARGE = Look(align="center", bold=True, size=16)
 WIDE = Gap(blanks=2)
@@ -36,9 +38,9 @@ def test_narratives_that_hold_chapters_are_parts_though_they_do_not_say_so() -> 
         ("The Harbour Book", 1, ""),
         ("The Harbour Book", 2, ""),
     ]
-    doubts = asked(book, "was taken for a part")
-    assert [doubt.paragraph for doubt in doubts] == [one.at for one in book.division.chapters[::4]]
-    assert {(doubt.chosen, doubt.other) for doubt in doubts} == {("chapter", "scene")}
+    doubts = asked(book, "aken for a part")
+    assert [doubt.paragraph for doubt in doubts] == [part.at for part in book.division.parts]
+    assert {(doubt.chosen, doubt.other) for doubt in doubts} == {("part", "chapter")}
 
 
 def test_names_right_above_each_chapter_one_are_parts() -> None:
@@ -114,7 +116,7 @@ def test_dates_over_the_days_of_a_diary_may_be_headings() -> None:
     days = [[Block(f"Tuesday, {day} May"), *told(40)] for day in range(1, 20)]
     book = draft(*days)
     assert len(book.division.chapters) == 1
-    doubts = asked(book, "may be the heading of a chapter")
+    doubts = asked(book, "the heading of a chapter")
     assert len(doubts) > 3
     assert {(doubt.chosen, doubt.other) for doubt in doubts} == {("text", "chapter")}
 
@@ -124,6 +126,79 @@ def test_short_sentences_that_come_again_are_no_headings() -> None:
     assert draft(*[[Block(text), *told(20)] for text in said * 8]).doubts == ()
 
 
-def test_what_is_asked_of_a_long_book_is_no_more_than_a_handful() -> None:
+def test_what_is_asked_of_alike_lines_is_one_question_with_all_of_them() -> None:
     days = [[Block(f"Tuesday, {day} May"), *told(40)] for day in range(1, 31)]
-    assert len(draft(*days).doubts) == 8
+    book = draft(*days)
+    assert len({(doubt.what, doubt.other) for doubt in book.doubts}) == 1
+    assert [doubt.paragraph for doubt in book.doubts] == [41 * day for day in range(1, 30)]
+
+
+def test_what_is_asked_of_a_long_book_is_no_more_than_a_handful() -> None:
+    skipped = [[heading(f"Chapter {number}"), *told(10)] for number in range(1, 60, 3)]
+    lost = [[*told(2), Block("The ferry was late.", gap=PAGE), *told(40)] for _ in range(6)]
+    assert 1 < len({doubt.what for doubt in draft(*skipped, *lost).doubts}) <= 8
+
+
+def test_a_first_name_in_a_heading_style_with_hardly_a_page_under_it_may_be_front_matter() -> None:
+    """Styles say that it is a heading, not of what."""
+    named = [[styled(name, 1), *told(60)] for name in ("The Weir", "The Lamp", "The Orchard", "The Ferry")]
+    book = draft(styled("To Ilse Tovik", 1), told(3), *named)
+    assert [(doubt.paragraph, doubt.other) for doubt in asked(book, "little text")] == [(0, "front matter")]
+    prologue = draft(styled("Prologue", 1), told(3), *named)
+    assert prologue.doubts == ()
+
+
+def test_a_name_over_verse_alone_heads_no_first_chapter() -> None:
+    verse = [Block("The tide goes out,\nThe tide comes in,"), Block("To\nIlse Tovik,\nwho kept the lamp")]
+    named = [[styled(name, 2), *told(60)] for name in ("The Weir", "The Lamp", "The Orchard", "The Ferry")]
+    book = draft(styled("Low Water", 1), Block("Ilse Orme"), styled("To the Reader Who Waits", 2), verse, *named)
+    assert [title for _, _, title in titles(book)] == ["The Weir", "The Lamp", "The Orchard", "The Ferry"]
+    assert {book.division.roles[at] for at in range(5)} == {"matter"}
+
+
+def test_statements_after_the_last_number_are_chapters_of_the_epilogue_in_one_look() -> None:
+    """Nothing but bold type, as in a plain file with marks of emphasis."""
+    bold = Look(bold=True)
+    names = ("The Narrative of Ilse Tovik", "The Harbour Book", "Mr. Harm’s Statement")
+    chapters = [[Block(f"Chapter {number}", look=bold), *told(36)] for number in (1, 2, 3)]
+    parts = [[Block(name, look=bold), *(one for chapter in chapters for one in chapter)] for name in names]
+    whos = ("The Ferryman", "The Mate", "The Clerk", "Ilse", "The Boy")
+    said = [[Block(f"The Statement of {who}", look=bold), *told(36)] for who in whos]
+    page = [Block("The Salt Road", look=bold), Block("Ilse Orme", look=bold)]
+    book = draft(page, *parts, Block("Epilogue: The Lamp Again", look=bold), *said)
+    assert titles(book)[-5:] == [("Epilogue: The Lamp Again", None, f"The Statement of {who}") for who in whos]
+    assert len(book.division.chapters) == 14
+
+
+def test_a_line_under_an_epilogue_s_title_is_no_chapter_where_no_other_follows() -> None:
+    bold = Look(bold=True)
+    chapters = [[Block(f"Chapter {number}", look=bold), *told(36)] for number in (1, 2, 3)]
+    book = draft(*chapters, Block("Epilogue: The Lamp", look=bold), Block("A Year After", look=bold), told(36))
+    assert [number for _, number, _ in titles(book)] == [1, 2, 3, None]
+
+
+NAMES = ["The Weir", "The Lamp", "The Orchard", "Ebb", "The Ferry", "Low Water", "The Rope"]
+
+
+@pytest.mark.parametrize("opens", ["“Who has the rope?” she said.", told(1)[0].text])
+def test_a_book_s_title_and_author_in_the_look_of_the_names_head_nothing(opens: str) -> None:
+    bold = Look(bold=True)
+    named = [[Block(name, look=bold), Block(opens), *told(30)] for name in NAMES]
+    book = draft(Block("The Salt Road", look=bold), Block("Ilse Orme", look=bold), *named)
+    assert [title for _, _, title in titles(book)] == NAMES
+    assert (book.title, book.author) == ("The Salt Road", "Ilse Orme")
+
+
+def test_nor_where_a_preface_in_plain_type_stands_between() -> None:
+    bold = Look(bold=True)
+    named = [[Block(name, look=bold), *told(30)] for name in NAMES]
+    page = [Block("The Salt Road", look=bold), Block("Ilse Orme", look=bold)]
+    book = draft(page, Block("Preface"), told(12), Block("I. O."), *named)
+    assert [title for _, _, title in titles(book)] == NAMES
+    assert {book.division.roles[at] for at in range(16)} == {"matter"}
+
+
+def test_names_that_each_have_a_second_line_head_chapters_from_the_first_on() -> None:
+    bold = Look(bold=True)
+    named = [[Block(name, look=bold), Block("A Night", look=bold), *told(30)] for name in NAMES]
+    assert [title for _, _, title in titles(draft(*named))] == NAMES

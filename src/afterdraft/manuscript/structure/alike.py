@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence, Set
 from dataclasses import dataclass
 
 from afterdraft.manuscript.structure.lines import Line, Shape, is_speech, uncapped
-from afterdraft.manuscript.structure.rank import MOST, Book, Heading, heads, runs_on
+from afterdraft.manuscript.structure.rank import MOST, PART_WORDS, Book, Heading, heads, runs_on
 from afterdraft.manuscript.structure.sureness import ALIKE
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
@@ -33,9 +33,16 @@ def alike(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     parts = {heading.at for heading in headings if heading.rank == "part"}
     lines = list(_lines(book, {heading.at for heading in headings}, parts, chapters))
     alone = [line for line in lines if _stands_alone(line)]
-    if len(lines) - len(alone) > max(FEW, MANY * len(chapters)):
+    if len(lines) - len(alone) > max(FEW, MANY * len(chapters)) and not _follow(book, lines, alone, chapters):
         lines = alone
     return [Heading(line.index, "chapter", sure=ALIKE) for line in lines]
+
+
+def _follow(book: Book, lines: Sequence[Line], alone: Sequence[Line], chapters: Sequence[Line]) -> bool:
+    """The names all stand after the last number, as far apart as chapters: statements that end the book."""
+    named = [line.index for line in lines if line not in alone]
+    words = book.words(named[0], len(book.lines)) / len(named)
+    return named[0] > chapters[-1].index and words >= PART_WORDS
 
 
 def _lines(book: Book, known: Set[int], parts: Set[int], chapters: Sequence[Line]) -> Iterator[Line]:

@@ -1,11 +1,15 @@
-"""What the program was unsure of: a handful of decisions with the other reading, the gravest first."""
+"""What the program was unsure of: a handful of questions with the other reading, the gravest first.
+
+Doubts that say the same in the same words are one question, about as many places: it can be answered for all at once.
+"""
 
 from collections.abc import Iterator, Sequence, Set
 from itertools import pairwise
 
+from afterdraft.manuscript.asked import questions
 from afterdraft.manuscript.division import Chapter, Division, Doubt, Reading, Scene
 from afterdraft.manuscript.structure.build import Found
-from afterdraft.manuscript.structure.lines import Line, is_speech, quoted
+from afterdraft.manuscript.structure.lines import Line, is_speech
 from afterdraft.manuscript.structure.rank import LONGEST_CHAPTER, titular
 from afterdraft.manuscript.structure.sureness import ALIKE, LONE_TITLE
 from afterdraft.manuscript.structure.unlikely import (
@@ -30,10 +34,10 @@ LONG = 150  # words of unheaded front matter that may be told
 
 
 def doubts(found: Found, division: Division) -> tuple[Doubt, ...]:
-    """At most `MOST`, one for a place, in order of their paragraphs: first `OF_A_KIND` of each kind, the gravest kinds
-    before others; then, where there is room, more of the kinds that were cut short."""
+    """At most `MOST` questions, one for a place, in order of their paragraphs: first `OF_A_KIND` of each kind, the
+    gravest kinds before others; then, where there is room, more of the kinds that were cut short."""
     kinds = [
-        list(kind)
+        questions(kind)
         for kind in (
             beginnings(found, division),
             missing_numbers(division),
@@ -49,15 +53,20 @@ def doubts(found: Found, division: Division) -> tuple[Doubt, ...]:
             _matter(found),
             _missed(found, division),
             _scenes(found, division),
+            _gaps(found, division),
+            lines_over_passages(found, division),
         )
     ]
-    chosen = [*(doubt for kind in kinds for doubt in kind[:OF_A_KIND]), *_gaps(found, division)]
-    chosen += lines_over_passages(found, division)
-    chosen += [doubt for kind in kinds for doubt in kind[OF_A_KIND:]]
+    chosen = [asked for kind in kinds for asked in kind[:OF_A_KIND]]
+    chosen += [asked for kind in kinds for asked in kind[OF_A_KIND:]]
     by_place: dict[int, Doubt] = {}
-    for doubt in chosen:
-        by_place.setdefault(doubt.paragraph, doubt)
-    return tuple(sorted(list(by_place.values())[:MOST], key=lambda doubt: doubt.paragraph))
+    count = 0
+    for asked in chosen:
+        fresh = {doubt.paragraph: doubt for doubt in asked if doubt.paragraph not in by_place}
+        if fresh and count < MOST:
+            by_place |= fresh
+            count += 1
+    return tuple(by_place[paragraph] for paragraph in sorted(by_place))
 
 
 def _numbers(found: Found, division: Division) -> Iterator[Doubt]:
@@ -119,8 +128,7 @@ def _gaps(found: Found, division: Division) -> Sequence[Doubt]:
     if len(gaps) > GAPS:
         return ()
     return [
-        Doubt(f"There is extra space above {quoted(line)}; no scene was begun there.", line.index, "text", "scene")
-        for line in gaps
+        Doubt("There is extra space above; no scene was begun there.", line.index, "text", "scene") for line in gaps
     ]
 
 
@@ -136,7 +144,7 @@ def _unnumbered(found: Found, division: Division) -> Iterator[Doubt]:
     sure = {heading.at: heading.sure for heading in found.headings}
     for chapter in division.chapters:
         if chapter.number is None and chapter.kind == "chapter" and sure.get(chapter.at, 1.0) <= ALIKE:
-            what = f"{quoted(found.lines[chapter.at])} has no number; it was taken for a chapter's heading by its look."
+            what = "Without a number; taken for a chapter's heading by its look."
             yield Doubt(what, chapter.at, "chapter", "text")
 
 
@@ -146,7 +154,7 @@ def _matter(found: Found) -> Iterator[Doubt]:
         words = sum(line.words for line in found.lines[piece.at : piece.end])
         if not piece.headed and piece.kind == "other" and words >= LONG:
             where: Reading = "front matter" if piece in found.front else "back matter"
-            what = f"The pages beginning {quoted(found.lines[piece.at])} were taken for {where}; they may be story."
+            what = f"The pages that begin so were taken for {where}; they may be story."
             yield Doubt(what, piece.at, where, "chapter")
 
 
@@ -158,7 +166,7 @@ def _missed(found: Found, division: Division) -> Iterator[Doubt]:
     ]
     least = min((found.lines[one.at].weight for one in found.headings if one.rank == "chapter"), default=0.0)
     for line in sorted(loud, key=lambda line: -line.weight)[:OF_A_KIND]:
-        what = f"{quoted(line)} may be a heading; it was left in the text."
+        what = "Perhaps a heading; it was left in the text."
         yield Doubt(what, line.index, "text", "chapter" if line.weight >= least else "scene")
 
 
@@ -176,8 +184,7 @@ def _scenes(found: Found, division: Division) -> Iterator[Doubt]:
         if scene.began in ("space", "page") and marked >= MARKS and scene.sure < 1:
             yield Doubt(_because(scene), scene.at, "scene", "text")
         elif scene.began == "heading" and scene.sure <= LONE_TITLE and scene.at not in chapters:
-            what = f"{quoted(found.lines[scene.at])} was taken for the heading of a section."
-            yield Doubt(what, scene.at, "scene", "text")
+            yield Doubt("Taken for the heading of a section.", scene.at, "scene", "text")
 
 
 def _because(scene: Scene) -> str:

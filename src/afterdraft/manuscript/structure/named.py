@@ -5,7 +5,7 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence, Set
 from typing import NamedTuple
 
-from afterdraft.manuscript.structure.lines import Line, Shape, is_speech, title_case, uncapped
+from afterdraft.manuscript.structure.lines import Line, Shape, ends_sentence, is_speech, speaks, title_case, uncapped
 from afterdraft.manuscript.structure.rank import (
     MOST,
     NAME_LINES,
@@ -70,7 +70,21 @@ def groups(book: Book, above: Set[int]) -> list[list[Line]]:
         if line.shape.caps:  # capitals may be what tells chapters from sections
             looks[Look(line.shape, line.turn, line.wide > 1)].append(line)
     sound = [kept for group in looks.values() if (kept := _with_text(book, group)) and _apart(book, kept)]
-    return [_undedicated([*_very_first(book, openers, group), *group]) for group in sound]
+    return [_undedicated(_untitled(book, [*_very_first(book, openers, group), *group])) for group in sound]
+
+
+def _untitled(book: Book, group: Sequence[Line]) -> Sequence[Line]:
+    """Without the book's title: the file's first line, where an author's name stands under it in the same look, and
+    under none of the others stands such a line."""
+    first, *others = group
+    if first.index or len(group) <= FEW or any(_has_second(book, line) for line in others):
+        return group
+    return others if _has_second(book, first) else group
+
+
+def _has_second(book: Book, line: Line) -> bool:
+    after = book.lines[line.index + 1] if line.index + 1 < len(book.lines) else None
+    return after is not None and after.shape == line.shape and heads(after) and not after.turn and not after.mark
 
 
 def _undedicated(group: Sequence[Line]) -> list[Line]:
@@ -172,7 +186,10 @@ def _openers(book: Book, above: Set[int], *, said: bool = False) -> Iterator[Lin
 
 def _ends_title_page(book: Book, line: Line) -> bool:
     """The third line of a file, right over the text: the book's title, its author, and the first chapter's name."""
-    return line.index == THIRD and len(book.lines) > THIRD + 1 and not book.lines[THIRD + 1].short
+    if line.index != THIRD or len(book.lines) == THIRD + 1:
+        return False
+    after = book.lines[THIRD + 1]
+    return not after.short or (not after.weight and (speaks(after.text) or ends_sentence(after.text)))
 
 
 def _could_head(book: Book, line: Line) -> bool:

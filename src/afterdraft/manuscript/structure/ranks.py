@@ -19,6 +19,7 @@ from afterdraft.manuscript.structure.sureness import FILED
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
+SEVERAL = 3  # chapters beside which one can be told to be none
 TOLD_WORDS = 100  # more than lines under a part's heading hold: an epigraph, an argument
 
 
@@ -30,6 +31,7 @@ def rank_headings(lines: Sequence[Line], skip: Set[int]) -> tuple[Heading, ...]:
     places = {heading.at for heading in files}
     headings = [*files, *(heading for heading in headings if heading.at not in places)]
     headings.sort(key=lambda heading: heading.at)
+    headings = _without_verse(book, headings)
     headings += _firsts_below(book, headings)
     headings.sort(key=lambda heading: heading.at)
     return tuple(_childless_told(book, _parents_raised(book, headings)))
@@ -47,16 +49,32 @@ def _of_files(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     return [Heading(line.index, "chapter", sure=FILED) for line in unknown if heads(line) and not _is_matter(line)]
 
 
+def _without_verse(book: Book, headings: list[Heading]) -> list[Heading]:
+    """Without a name at the head of several chapters under which nothing stands but verse, or lines set as such."""
+    upper = [heading for heading in headings if heading.rank != "section"]
+    if len(upper) <= SEVERAL or upper[0].rank != "chapter":
+        return headings
+    line, under = book.lines[upper[0].at], book.lines[upper[0].at + 1 : upper[1].at]
+    named = line.name.kind == "none" and line.name.number is None
+    if named and under and all("\n" in one.text for one in under):
+        return [heading for heading in headings if heading.at >= upper[1].at]
+    return headings
+
+
 def _firsts_below(book: Book, headings: Sequence[Heading]) -> list[Heading]:
     """The first of several chapters that an epilogue holds: right under "Epilogue: The Lamp", which has its title, and
-    in another look, that of the chapter after it."""
+    in the look of the chapter after it; that is another look, or those chapters are named where others are numbered."""
     found = []
+    numbered = any(book.lines[one.at].name.number is not None for one in headings if one.rank == "chapter")
     for heading, after in _with_next([one for one in headings if one.rank != "section"]):
         if after is None or not heading.rank == after.rank == "chapter" or after.at == heading.at + 1:
             continue
         line, under, next_one = (book.lines[at] for at in (heading.at, heading.at + 1, after.at))
-        if line.name.kind in ALONE and line.name.title and line.shape != under.shape == next_one.shape:
-            found += [Heading(under.index, "chapter", sure=after.sure)] if heads(under) and under.weight else []
+        if line.name.kind not in ALONE or not line.name.title or under.shape != next_one.shape:
+            continue
+        named = numbered and line.name.kind == "epilogue" and next_one.name.kind == "none"
+        if (line.shape != under.shape or named) and heads(under) and under.weight:
+            found.append(Heading(under.index, "chapter", sure=after.sure))
     return found
 
 

@@ -53,7 +53,7 @@ def spaced_names(found: Found) -> Iterator[Doubt]:
     for heading in _names(found):
         line = found.lines[heading.at]
         if line.weight < 1 and not line.turn:
-            what = f"{quoted(line)} was taken for a chapter's heading because of the space above it."
+            what = "Taken for a chapter's heading because of the space above it."
             yield Doubt(what, heading.at, "chapter", "scene")
 
 
@@ -63,14 +63,13 @@ def uneven(found: Found, division: Division) -> Iterator[Doubt]:
     long = sum(words) > LONGEST_CHAPTER
     if long and (max(words) > SHARE * sum(words) or sum(words) > LONGEST_CHAPTER * len(words)):
         for heading in _names(found):
-            line = quoted(found.lines[heading.at])
-            what = f"{line} was taken for a chapter's heading by its look; the chapters are of very unequal length."
+            what = "Taken for a chapter's heading by its look; the chapters are of very unequal length."
             yield Doubt(what, heading.at, "chapter", "text")
 
 
 def short_ends(found: Found, division: Division) -> Iterator[Doubt]:
     """A name before or after the chapters with hardly a page under it: front or back matter."""
-    words, names = _chapter_words(found, division), {heading.at for heading in _names(found)}
+    words, names = _chapter_words(found, division), {heading.at for heading in _named(found)}
     if len(words) <= SEVERAL:
         return
     few = TINY * median(words)
@@ -83,12 +82,11 @@ def short_ends(found: Found, division: Division) -> Iterator[Doubt]:
 
 def nameless_parts(found: Found, division: Division) -> Iterator[Doubt]:
     """Parts that do not say so: what stands under them for chapters may be sections."""
+    last = division.chapters[-1].at if division.chapters else 0
     for part in found.headings:
-        under = next((chapter.at for chapter in division.chapters if chapter.at > part.at), None)
-        if part.rank == "part" and part.sure < 1 and under is not None:
-            line = quoted(found.lines[part.at])
-            what = f"{line} was taken for a part that holds chapters; it may be a chapter, and these its sections."
-            yield Doubt(what, under, "chapter", "scene")
+        if part.rank == "part" and part.sure < 1 and part.at < last:
+            what = "Taken for a part that holds chapters; it may be a chapter, and these its sections."
+            yield Doubt(what, part.at, "part", "chapter")
 
 
 def long_sections(found: Found, division: Division) -> Iterator[Doubt]:
@@ -103,7 +101,7 @@ def long_sections(found: Found, division: Division) -> Iterator[Doubt]:
     for group, least in ((named, PART_WORDS), (sections, 2 * PART_WORDS)):
         if group and mean(words[at] for at in group) >= least:
             for at in group:
-                what = f"{quoted(found.lines[at])} was taken for the heading of a section; it may be a chapter's."
+                what = "Taken for the heading of a section; it may be a chapter's."
                 yield Doubt(what, at, "scene", "chapter")
             return
 
@@ -137,7 +135,7 @@ def lines_over_passages(found: Found, division: Division) -> Iterator[Doubt]:
     apart = [_words(found, first.index, second.index) for first, second in pairwise(over)]
     if len(over) >= SEVERAL and median(apart) >= APART:
         for line in (line for line in over if line.index not in chapters):
-            what = f"{quoted(line)} may be the heading of a chapter, as others like it; it was left in the text."
+            what = "Perhaps the heading of a chapter, as others like it; it was left in the text."
             yield Doubt(what, line.index, "scene" if line.index in starts else "text", "chapter")
 
 
@@ -150,7 +148,12 @@ def _stands_over(line: Line) -> bool:
 
 def _names(found: Found) -> list[Titled]:
     """Chapters' headings known by their look, without a number or such a word as "Prologue"."""
-    return [one for one in found.headings if one.rank == "chapter" and one.sure < 1 and _is_name(found.lines[one.at])]
+    return [one for one in _named(found) if one.sure < 1]
+
+
+def _named(found: Found) -> list[Titled]:
+    """The same, also those that a style says to be headings."""
+    return [one for one in found.headings if one.rank == "chapter" and _is_name(found.lines[one.at])]
 
 
 def _is_name(line: Line) -> bool:
