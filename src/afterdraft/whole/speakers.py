@@ -9,6 +9,7 @@ Muzny et al. 2017, weighed together).
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from math import exp
+from operator import itemgetter
 from types import MappingProxyType
 from typing import Literal
 
@@ -16,7 +17,7 @@ from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast
 from afterdraft.whole.given import Given
 from afterdraft.whole.speaking import Heard, distance, heard
-from afterdraft.whole.speaking_signs import FAR_BACK, alone, in_chain
+from afterdraft.whole.speaking_signs import SILENT, Asked, alone, before, in_chain
 from afterdraft.whole.speaking_weights import WEIGHTS
 from afterdraft.whole.sureness import of_name, of_odds
 from afterdraft.whole.turns import Turn
@@ -51,12 +52,13 @@ def speakers(scene: SceneFacts, cast: Cast, said: Mapping[tuple[int, int], str] 
     """
     known = {person.id for person in cast.people} | {""}
     seen = heard(scene, cast, {place: person for place, person in said.items() if person in known})
+    weights = _Weights(seen)
     chains = [_Chain(0.0, ())]
     for number in range(len(seen.turns)):
-        chains = _longer(chains, number, seen)
+        chains = _longer(chains, number, weights)
     best = chains[0].speakers
     return tuple(
-        Spoken(quote, best[number], _how(turn, best[number]), _sure(number, best, seen))
+        Spoken(quote, best[number], _how(turn, best[number]), _sure(number, best, weights))
         for number, turn in enumerate(seen.turns)
         for quote in turn.quotes
     )
@@ -69,40 +71,56 @@ def said_of(scene: int, given: Given) -> dict[tuple[int, int], str]:
     }
 
 
-def _longer(chains: Sequence[_Chain], number: int, seen: Heard) -> list[_Chain]:
+class _Weights:
+    """What signs tell together, as logarithms of odds; the same asked again is looked up."""
+
+    def __init__(self, seen: Heard) -> None:
+        self.seen = seen
+        self._alone: dict[tuple[str, int], float] = {}
+        self._in_chain: dict[tuple[str, int, Asked], float] = {}
+
+    def alone(self, person: str, number: int) -> float:
+        known = self._alone.get(asked := (person, number))
+        if known is None:
+            known = self._alone[asked] = _weighed(alone(person, number, self.seen))
+        return known
+
+    def in_chain(self, person: str, number: int, after: Asked = SILENT) -> float:
+        known = self._in_chain.get(asked := (person, number, after))
+        if known is None:
+            known = self._in_chain[asked] = _weighed(in_chain(person, number, after, self.seen))
+        return known
+
+
+def _weighed(signs: Iterable[str]) -> float:
+    return sum(WEIGHTS.get(sign, 0.0) for sign in signs)
+
+
+def _longer(chains: Sequence[_Chain], number: int, weights: _Weights) -> list[_Chain]:
+    seen = weights.seen
     turn = seen.turns[number]
-    if turn.said == "":
-        return [_Chain(chain.score, (*chain.speakers, None)) for chain in chains]
     fixed = _fixed(turn, seen)
     candidates = [fixed] if fixed else _candidates(turn, seen)
-    if not candidates:
+    if turn.said == "" or not candidates:
         return [_Chain(chain.score, (*chain.speakers, None)) for chain in chains]
-    own = {person: 0.0 if fixed else weighed(alone(person, number, seen)) for person in candidates}
-    silent: dict[str, float] = {}  # who has not spoken for long is weighed alike after every chain
-
-    def fits(person: str, before: tuple[str | None, ...]) -> float:
-        if person in before[-FAR_BACK:]:
-            return weighed(in_chain(person, number, before, seen))
-        if person not in silent:
-            silent[person] = weighed(in_chain(person, number, before, seen))
-        return silent[person]
-
-    made = [
-        _Chain(chain.score + own[person] + fits(person, chain.speakers), (*chain.speakers, person))
-        for chain in chains
+    own = [
+        (person, 0.0 if fixed else weights.alone(person, number), weights.in_chain(person, number))
         for person in candidates
     ]
+    made: list[tuple[float, _Chain, str]] = []
+    for chain in chains:
+        after = before(number, chain.speakers, seen)
+        for person, weight, silent in own:
+            fits = weights.in_chain(person, number, after.of(person)) if person in after.spoke else silent
+            made.append((chain.score + weight + fits, chain, person))
     best: dict[tuple[str | None, ...], _Chain] = {}
-    for chain in sorted(made, key=lambda one: -one.score):  # chains that end alike go on alike
-        best.setdefault(chain.speakers[-4:], chain)
+    for score, chain, person in sorted(made, key=itemgetter(0), reverse=True):
+        end = (*chain.speakers[-3:], person)  # chains that end alike go on alike
+        if end not in best:
+            best[end] = _Chain(score, (*chain.speakers, person))
         if len(best) == BEAM:
             break
     return list(best.values())
-
-
-def weighed(signs: Iterable[str]) -> float:
-    """How much signs tell together, as a logarithm of odds."""
-    return sum(WEIGHTS.get(sign, 0.0) for sign in signs)
 
 
 def _fixed(turn: Turn, seen: Heard) -> str | None:
@@ -132,8 +150,9 @@ def _how(turn: Turn, speaker: str | None) -> How:
     return "pronoun" if turn.plain and turn.tag == "pronoun" else "turn"
 
 
-def _sure(number: int, best: Sequence[str | None], seen: Heard) -> float:
+def _sure(number: int, best: Sequence[str | None], weights: _Weights) -> float:
     """From how far the next best person is behind, all others being who they are."""
+    seen = weights.seen
     turn = seen.turns[number]
     person = best[number]
     if turn.said is not None:
@@ -144,10 +163,11 @@ def _sure(number: int, best: Sequence[str | None], seen: Heard) -> float:
         return of_name(turn, person, seen)
 
     def whole(other: str) -> float:
-        chain = [*best[:number], other, *best[number + 1 :]]
-        after = range(number + 1, min(number + 3, len(best)))
-        return weighed(alone(other, number, seen)) + sum(
-            weighed(in_chain(speaker, place, chain, seen)) for place in (number, *after) if (speaker := chain[place])
+        chain = [*best[:number], other, *best[number + 1 : number + 3]]
+        return weights.alone(other, number) + sum(
+            weights.in_chain(speaker, place, before(place, chain, seen).of(speaker))
+            for place in range(number, len(chain))
+            if (speaker := chain[place])
         )
 
     mine = whole(person)

@@ -4,12 +4,16 @@ A sign begins with the kind of turn it is seen in: what stands beside the words 
 """
 
 from bisect import bisect_left
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 
 from afterdraft.whole.speaking import Heard
 from afterdraft.whole.turns import Turn
 
-FAR_BACK = 8  # turns that are looked back for when somebody last spoke
+FAR_BACK = 7  # turns that are looked back for when somebody last spoke
+OF_GENDER = 4  # turns that are looked back for whom a pronoun can mean
+Asked = tuple[int, bool, int]  # for one person: in which of the last turns they spoke, and what else `Before` has
+SILENT: Asked = (0, False, 0)  # for whoever has not spoken for long
 OFTEN = 7  # beyond 2 to the power of this, how often somebody is named tells no more
 DISTANCES = (0, 1, 2, 3, 4, 4, 6, 6, 6)  # paragraphs since last named or speaking, as signs tell them
 FURTHER = 9
@@ -78,16 +82,54 @@ def _rank(person: str, people: Sequence[str]) -> str:
     return str(people.index(person)) if person in people else "no"
 
 
-def in_chain(person: str, number: int, before: Sequence[str | None], seen: Heard) -> list[str]:
-    """Signs for a person after those who spoke before."""
+@dataclass(frozen=True, slots=True)
+class Before:
+    """What is asked of those who spoke before a turn; made once a chain, it serves everybody."""
+
+    spoke: Mapping[str, int]  # in which of the last turns each did, as bits: 1 in the last one, 2 in the one before
+    by_turns: bool  # whether the last one spoke two turns earlier too
+    of_gender: tuple[str, int]  # who of those the pronoun here can mean spoke last, and how many turns ago; ("", 0)
+
+    def of(self, person: str) -> Asked:
+        """For one person: where it is alike, so are the signs."""
+        if person not in self.spoke:
+            return SILENT
+        who, back = self.of_gender
+        return self.spoke[person], self.by_turns, back if who == person else 0
+
+
+def before(number: int, speakers: Sequence[str | None], seen: Heard) -> Before:
+    """`speakers` has who speaks each turn up to this one, and may go on."""
+    spoke: dict[str, int] = {}
+    for back, one in enumerate(reversed(speakers[max(0, number - FAR_BACK) : number])):
+        if one:
+            spoke[one] = spoke.get(one, 0) | 1 << back
+    by_turns = number > 2 and speakers[number - 1] == speakers[number - 3]
+    return Before(spoke, by_turns, _last_of_gender(number, speakers, seen))
+
+
+def _last_of_gender(number: int, speakers: Sequence[str | None], seen: Heard) -> tuple[str, int]:
+    turn = seen.turns[number]
+    if not turn.gender or turn.named is not None:
+        return "", 0
+    for back in range(1, min(number, OF_GENDER) + 1):
+        one = speakers[number - back]
+        if one and seen.genders.get(one, "") == turn.gender:
+            return one, back
+    return "", 0
+
+
+def in_chain(person: str, number: int, after: Asked, seen: Heard) -> list[str]:
+    """Signs for a person after those who spoke before, as `Before.of` has it."""
     turn = seen.turns[number]
     of = kind(turn)
-    found = [f"{of} near {_nearness(person, number, before, seen)}"]
+    spoke, by_turns, of_gender = after
+    found = [f"{of} near {_nearness(person, number, spoke, seen)}"]
     if not number:
         return found
     last = seen.turns[number - 1]
     gap = min(4, turn.paragraph - last.paragraph)
-    if person == before[number - 1]:
+    if spoke & 1:
         if turn.goes_on and gap <= 1:
             return [*found, "goes on"]
         between = seen.acting.get(turn.paragraph - 1) if gap == 2 else None
@@ -98,47 +140,32 @@ def in_chain(person: str, number: int, before: Sequence[str | None], seen: Heard
         found.append(f"{of} was called {gap}")
     if gap <= 2 and person in last.spoken_of:
         found.append(f"{of} was spoken of")
-    if person != before[number - 1]:
-        found += _turned_back(person, number, before, seen, of)
-    if turn.gender and turn.named is None:
-        found += _last_of_gender(person, number, before, seen, of)
+    if not spoke & 1:
+        found += _turned_back(number, spoke, by_turns, seen)
+    if of_gender:
+        found.append(f"{of} last of gender {min(3, of_gender)}")
     return found
 
 
-def _turned_back(person: str, number: int, before: Sequence[str | None], seen: Heard, of: str) -> list[str]:
+def _turned_back(number: int, spoke: int, by_turns: bool, seen: Heard) -> list[str]:
     """Whether the person spoke before the last one, and whether the two speak by turns."""
-    here = seen.turns[number].paragraph
-    if number > 1 and person == before[number - 2]:
-        far = here - seen.turns[number - 2].paragraph
+    of = kind(seen.turns[number])
+    if spoke & 2:
+        far = seen.turns[number].paragraph - seen.turns[number - 2].paragraph
         found = [f"{of} back {2 if far <= 2 else 5 if far <= 5 else 6}"]
-        if number > 2 and before[number - 1] == before[number - 3] and far == 2:
-            found.append(f"{of} by turns")
-        return found
-    if number > 2 and person == before[number - 3]:
-        return [f"{of} third back"]
-    return []
+        return [*found, f"{of} by turns"] if by_turns and far == 2 else found
+    return [f"{of} third back"] if spoke & 4 else []
 
 
-def _last_of_gender(person: str, number: int, before: Sequence[str | None], seen: Heard, of: str) -> list[str]:
-    """Whether the person spoke last of those whom the pronoun can mean."""
-    asked = seen.turns[number].gender
-    for back in range(number - 1, max(-1, number - 5), -1):
-        one = before[back]
-        if one and seen.genders.get(one, "") == asked:
-            return [f"{of} last of gender {min(3, number - back)}"] if one == person else []
-    return []
-
-
-def _nearness(person: str, number: int, before: Sequence[str | None], seen: Heard) -> str:
+def _nearness(person: str, number: int, spoke: int, seen: Heard) -> str:
     """Paragraphs since the person was named or spoke."""
     here = seen.turns[number].paragraph
     places = seen.named.get(person, ())
     before_here = bisect_left(places, here)
     last = places[before_here - 1] if before_here else None
-    for back in range(number - 1, max(-1, number - FAR_BACK), -1):
-        if before[back] == person:
-            last = max(last or 0, seen.turns[back].paragraph)
-            break
+    if spoke:
+        back = (spoke & -spoke).bit_length()  # turns since the last one of theirs
+        last = max(last or 0, seen.turns[number - back].paragraph)
     if last is None:
         return "no"
     return str(DISTANCES[here - last] if here - last < len(DISTANCES) else FURTHER)
