@@ -38,6 +38,11 @@ _SIGNS = (
         range(1, 7),
     ),
     (
+        r"(?:roses|poppies|honeysuckle|foxgloves) (?:were|was|stood|grew|nodded)(?: all| still)? (?:in (?:full "
+        r")?)?(?:flower|bloom|out)",
+        range(5, 11),
+    ),
+    (
         r"(?:bare|leafless) (?:trees|boughs|branches|elms|oaks|hedges)|trees (?:were|stood) (?:bare"
         r"|leafless)",
         range(10, 17),

@@ -26,6 +26,12 @@ class Whose:
         """Who is meant last in these words, likewise."""
         return self._last(scene, paragraph, start, end, subjects=False)
 
+    def ending(self, scene: int, paragraph: int, end: int) -> Owner | None:
+        """Who is meant by the words that end there, likewise."""
+        mentions = self._seen.facts[scene].mentions
+        found = [place for place, one in enumerate(mentions) if (one.paragraph, one.end) == (paragraph, end)]
+        return self._of(scene)[found[-1]] if found else None
+
     def _last(self, scene: int, paragraph: int, start: int, end: int, *, subjects: bool) -> Owner | None:
         found: int | None = None
         for place, one in enumerate(self._seen.facts[scene].mentions):

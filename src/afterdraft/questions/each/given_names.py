@@ -11,30 +11,45 @@ from afterdraft.questions.sentences import sentence
 from afterdraft.whole.given_names import FEMALE, MALE
 from afterdraft.whole.nicknames import same_given
 
-USUAL = 3  # times that the usual name stands in full at least; chosen on the tuning half
-KNOWN = 5  # times that its given name stands at least, likewise
-RARE = 2  # times that the other does at most, alone or in full, likewise
+KNOWN = 5  # times that the usual given name stands at least; chosen on the tuning half
+RARE = 2  # times that the other does at most, likewise; in full, the usual name stands more often
 _NAME = re.compile(r"(?<![\w’'-])(?P<given>[A-Z][a-zé]+) (?P<surname>[A-Z][a-zé’]+[a-z])\b(?!-)")
 _WORD = re.compile(r"[^\W\d_]+")
-_EXPLAINED = re.compile(
-    r"\b(?:late|old|young|little|son|sons|daughter|brother|sister|father|mother|uncle|aunt|cousin|nephew|niece|wife"
-    r"|husband|widow|parents|another|named|called|certain|and|or|Mrs|Lady|Sir|of|née|both|family)\b"
+_KIN = re.compile(
+    r"\b(?:sons?|daughters?|brothers?|sisters?|father|mother|parents|uncle|aunt|cousins?|nephew|niece|wife|husband"
+    r"|widow"
+    r"|family|child|children|born|christened|ancestor\w*|grand\w+)\b",
+    re.IGNORECASE,
 )
-ROUND = 40  # characters on either side in which another of the family is explained; chosen by hand
+_BEFORE = re.compile(
+    r"(?:\b(?:late|old|young|little|poor|an?|another|named|called|certain|Mrs\.?|Lady|Sir|Lord|né|née|and|or) )$"
+)
+_BEHIND = re.compile(r"(?:,? (?:of|who|whom|whose)\b|, (?:the|an?|junior|senior|Esq)\b| [A-Z]|, Jun| Jun)")
+ROUND = 40  # characters on either side in which kinship explains another of the name; chosen by hand
 
 
 def find(seen: Seen) -> Iterator[Finding]:
     counted = Counter(word for scene in seen.texts for text in scene for word in _WORD.findall(text))
     for surname, by_given in _full(seen).items():
-        usual = {given: spans for given, spans in by_given.items() if len(spans) > RARE}
-        if counted[surname.lower()] or len(by_given) != 2 or len(usual) != 1:
-            continue  # a family
-        ((known, spans),) = usual.items()
-        other = next(given for given in by_given if given != known)
-        if len(spans) < USUAL or counted[known] < KNOWN or counted[other] > RARE or not _alike(known, other):
+        if counted[surname.lower()]:
             continue
-        if _is_met(seen, f"{known} {surname}") and not any(_is_explained(seen, span) for span in by_given[other]):
-            yield _finding(seen, surname, (known, spans), (other, by_given[other]), counted)
+        for other, places in by_given.items():
+            known = _usual(other, by_given) if counted[other] <= RARE else ""
+            if counted[known] < KNOWN or not _is_met(seen, f"{known} {surname}"):
+                continue
+            if not any(_is_explained(seen, one, known) for one in places):
+                yield _finding(seen, surname, (known, by_given[known]), (other, places), counted)
+
+
+def _usual(other: str, by_given: Mapping[str, Sequence[Span]]) -> str:
+    """The one given name of the same gender that stands often, and is no short form of it; "" where there are two: a
+    family."""
+    often = [given for given, spans in by_given.items() if len(spans) > RARE and _is_her(given) == _is_her(other)]
+    return often[0] if len(often) == 1 and not same_given(often[0].lower(), [other.lower()]) else ""
+
+
+def _is_her(given: str) -> bool:
+    return given.lower() in FEMALE
 
 
 def _full(seen: Seen) -> Mapping[str, Mapping[str, list[Span]]]:
@@ -54,16 +69,13 @@ def _is_met(seen: Seen, name: str) -> bool:
     return any(one.person == person and one.presence != "mentioned" for one in seen.book.appearances)
 
 
-def _alike(known: str, other: str) -> bool:
-    """Whether they may be one person's: of one gender, and no short form of each other."""
-    one, two = known.lower(), other.lower()
-    return (one in FEMALE) == (two in FEMALE) and not same_given(one, [two])
-
-
-def _is_explained(seen: Seen, one: Span) -> bool:
+def _is_explained(seen: Seen, one: Span, known: str) -> bool:
+    """Whether it is said to be somebody else."""
     text = seen.texts[one.scene][one.paragraph]
-    round_ = text[max(0, one.start - ROUND) : one.start] + " " + text[one.end : one.end + ROUND]
-    return _EXPLAINED.search(round_) is not None
+    before, behind = text[max(0, one.start - ROUND) : one.start], text[one.end : one.end + ROUND]
+    if known in _sentence(seen, one).quote or _BEFORE.search(before) or _BEHIND.match(behind):
+        return True
+    return _KIN.search(f"{before} {behind}") is not None
 
 
 def _finding(
@@ -92,10 +104,10 @@ CHECK = Check(
     id="given name",
     name="Another given name",
     family="cast",
-    looks_at="A surname that stands once or twice with another given name than its usual one, where no family is "
-    "spoken of.",
+    looks_at="A surname that stands once or twice with another given name than its usual one, where nothing "
+    "says that it is somebody else's.",
     method="Counts given names that many know before surnames, in the whole book. Short forms are let be, and surnames "
-    "of three or more people, and names beside which kinship stands. The rule is our own.",
+    "of which two are usual, and names that are explained (‘his brother’, ‘old’, ‘the vicar’). The rule is our own.",
     blind="Given names of your own invention. A namesake who comes once without a word about it is asked about.",
     reads=("words", "cast"),
     find=find,

@@ -11,25 +11,26 @@ from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.whose import NAMED, Whose
 from afterdraft.reading import lexicon
+from afterdraft.whole.given_names import FEMALE, MALE
 from afterdraft.whole.nicknames import same_given
 
-SURE = 0.75  # of whose relation it is
+SURE = 0.5  # of whose relation it is; chosen on the tuning half
 ONE = frozenset({"wife", "husband", "mother", "father"})  # of which nobody has two at once
 
 
-_OWN = r"(?:his|her|my)"
-_KIN = rf"(?P<kin>{'|'.join(sorted(ONE))}|old woman)"
-_NAME = r"(?P<name>[A-Z][\w’-]+(?: (?:[A-Z][\w’-]+))*)"
+_KIN = rf"(?:(?:late|poor|dear|own|good|old|young) )?(?P<kin>{'|'.join(sorted(ONE))}|old woman)"
+_NAME = r"(?P<name>[A-Z][\w-]+(?: [A-Z][\w-]+)*)"
+_OWN = r"(?P<own>[Hh]is|[Hh]er|[Mm]y|(?:[A-Z][\w.]+ )*[A-Z][\w-]+(?=’s))(?:’s)?"
+_CALLED = r"(?:’s name (?:was|is)|,? whose name (?:was|is)|,? called|,? named| (?:was|is) (?:called|named))"
 _PATTERNS = tuple(
     re.compile(pattern)
     for pattern in (
-        rf"\b{_NAME}, (?P<own>{_OWN}) {_KIN}\b(?! [A-Z])",
-        rf"\b(?P<own>[A-Z][\w-]+)’s {_KIN} (?:was|is) (?:called|named) {_NAME}",
-        rf"\b(?P<own>{_OWN}) {_KIN} (?:was|is) (?:called|named) {_NAME}",
-        rf"\b(?P<own>{_OWN}) {_KIN}(?:’s name (?:was|is)|, whose name (?:was|is)|, called|, named) {_NAME}",
-        rf"\b{_NAME}(?:—|, )for so (?P<own>[A-Z][\w-]+)’s {_KIN} was called",
+        rf"\b{_OWN} {_KIN}(?:{_CALLED})? {_NAME}",
+        rf"\b{_OWN} {_KIN}, {_NAME},",
+        rf"\b{_NAME}, {_OWN} {_KIN}\b(?! [A-Z])",
+        rf"\b{_NAME}(?:—|, )for so {_OWN} {_KIN} was called",
     )
-)  # besides ‘his wife Ada’, which is read off every scene
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +44,7 @@ class _Told:
 
 def find(seen: Seen) -> Iterator[Finding]:
     by: defaultdict[tuple[str, str], list[_Told]] = defaultdict(list)
-    for one in sorted([*_read(seen), *_written(seen)], key=lambda one: one.span):
+    for one in sorted(_told(seen), key=lambda one: one.span):
         by[one.person, one.relation].append(one)
     for first, *others in by.values():
         differing: list[_Told] = []
@@ -54,22 +55,13 @@ def find(seen: Seen) -> Iterator[Finding]:
             yield _finding(seen, first, differing)
 
 
-def _read(seen: Seen) -> Iterator[_Told]:
-    for one in seen.traits:
-        relation, _, name = one.value.partition(": ")
-        if one.trait == "kin" and relation in ONE and (given := _given(name)) and one.sure >= SURE:
-            yield _Told(
-                one.person, relation, given, name.title(), _sentence(seen, one.scene, one.paragraph, one.start, one.end)
-            )
-
-
-def _written(seen: Seen) -> Iterator[_Told]:
+def _told(seen: Seen) -> Iterator[_Told]:
     whose = Whose(seen)
     for number, scene in enumerate(seen.texts):
         for place, text in enumerate(scene):
             for match in (match for pattern in _PATTERNS for match in pattern.finditer(text)):
                 owner = whose.last(number, place, *match.span("own")) or _named(seen, match["own"])
-                given = _given(match["name"])
+                given = _given(seen, match["name"])
                 if owner and owner[1] >= SURE and given:
                     relation = "wife" if match["kin"] == "old woman" else match["kin"]
                     yield _Told(owner[0], relation, given, match["name"], _sentence(seen, number, place, *match.span()))
@@ -80,10 +72,11 @@ def _named(seen: Seen, name: str) -> tuple[str, float] | None:
     return (person, NAMED) if person else None
 
 
-def _given(name: str) -> tuple[str, ...]:
-    """The words of a name, where no title makes it a surname's."""
+def _given(seen: Seen, name: str) -> tuple[str, ...]:
+    """The words of a name that somebody bears as given: not behind a title, and not the name of a place or a feast."""
     words = tuple(name.lower().split())
-    return () if words[:1] and words[0].rstrip(".") in lexicon.TITLES else words
+    known = len(words) > 1 or words[0] in FEMALE | MALE or words[0] in seen.book.cast.by_form
+    return words if known and words[0].rstrip(".") not in lexicon.TITLES else ()
 
 
 def _is_another(seen: Seen, one: _Told, other: _Told) -> bool:

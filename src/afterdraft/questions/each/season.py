@@ -9,15 +9,22 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seasons import ELSEWHERE, SIGNS
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
-from afterdraft.reading.time import Time
 
 NEAR = 15  # paragraphs between the month and the sign of a season, in one scene; chosen by hand
 FEW = 2  # months that a scene names at most: more, and the telling goes through the year; likewise
-_ELSEWHEN = re.compile(
-    r"\b(?:had|would|used to|since|until|till|before|last|next|ago|every|each|always|never|no|not|if|like|when|whenever"
-    r"|remember\w*|once|dream\w*|will|shall|may|might|could|usually|often|sometimes|some|any|almost)\b|[’']d\b"
+_NAMES = "January|February|March|April|May|June|July|August|September|October|November|December"
+_MONTH = re.compile(
+    rf"\b(?:in|of|on|an?|the|that|this|early|late|mid|was|were|through)[ -](?P<behind>{_NAMES})\b(?! \w+’s)"
+    rf"|\b(?P<before>{_NAMES})(?= (?:had come|had set in|came|was|morning|evening|night|day|afternoon|sun|rain|the|\d))"
 )
-_MONTH = re.compile(r"(?:X{4}|\d{4})-(\d\d)(?:-\d\d)?")
+NUMBERS = {month: number for number, month in enumerate(_NAMES.split("|"), 1)}
+_ELSEWHEN = re.compile(
+    r"\b(?:had (?!come|begun|set in|turned|fallen|whitened)|would|used to|since|until|till|before|last|next|ago"
+    r"|every|each"
+    r"|always|never|if|when|whenever|remember\w*|once|dream\w*|will|shall|may|might|usually|often|sometimes"
+    r"|as though"
+    r"|born|died|dated|due)\b|[’']d\b"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,8 +36,8 @@ class _Place:
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    for number, scene in enumerate(seen.facts):
-        named = [_Place(one.paragraph, one.start, one.end, months) for one in scene.times if (months := _months(one))]
+    for number in seen.scenes:
+        named = list(_named(seen, number))
         if not named or len({one.months for one in named}) > FEW or any(map(ELSEWHERE.search, seen.texts[number])):
             continue
         told = [one for one in named if _is_told(seen, number, one)]
@@ -39,9 +46,12 @@ def find(seen: Seen) -> Iterator[Finding]:
             yield _finding(seen, number, *pair)
 
 
-def _months(one: Time) -> frozenset[int]:
-    match = _MONTH.fullmatch(one.value) if one.kind == "date" else None
-    return frozenset({int(match.group(1))}) if match and int(match.group(1)) <= 12 else frozenset()
+def _named(seen: Seen, number: int) -> Iterator[_Place]:
+    """Months, with the words that show that they are no names."""
+    for place, text in enumerate(seen.texts[number]):
+        for match in _MONTH.finditer(text):
+            name = "behind" if match["behind"] else "before"
+            yield _Place(place, *match.span(name), frozenset({NUMBERS[match[name]]}))
 
 
 def _signs(seen: Seen, number: int) -> Iterator[_Place]:
