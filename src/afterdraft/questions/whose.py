@@ -30,7 +30,7 @@ class Whose:
         """Who is meant by the words that end there, likewise."""
         mentions = self._seen.facts[scene].mentions
         found = [place for place, one in enumerate(mentions) if (one.paragraph, one.end) == (paragraph, end)]
-        return self._of(scene)[found[-1]] if found else None
+        return self.owners(scene)[found[-1]] if found else None
 
     def _last(self, scene: int, paragraph: int, start: int, end: int, *, subjects: bool) -> Owner | None:
         found: int | None = None
@@ -38,9 +38,9 @@ class Whose:
             within = one.paragraph == paragraph and start <= one.start and one.end <= end
             if within and (one.subject or not subjects):
                 found = place
-        return None if found is None else self._of(scene)[found]
+        return None if found is None else self.owners(scene)[found]
 
-    def _of(self, scene: int) -> tuple[Owner | None, ...]:
+    def owners(self, scene: int) -> tuple[Owner | None, ...]:
         """Beside each mention of a scene."""
         if scene not in self._owners:
             self._owners[scene] = tuple(self._found(scene))
