@@ -55,7 +55,7 @@ def lines(results: Sequence[Result]) -> Iterator[str]:
     yield ""
     yield f"| check | {' | '.join(VERDICTS)} | not yet judged |"
     yield "|---|" + "---:|" * (len(VERDICTS) + 1)
-    by_check = Counter(
+    by_check: Counter[tuple[str, str]] = Counter(
         (question.check, judgement.verdict if judgement else "")
         for one in results
         for question, judgement in zip(one.first, one.judged, strict=True)

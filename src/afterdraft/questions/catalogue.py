@@ -7,6 +7,7 @@ from afterdraft.questions.each import (
     carried,
     dates_in_order,
     dead,
+    echoes,
     given_names,
     intervals,
     kin_names,
@@ -77,5 +78,6 @@ CHECKS: tuple[Check, ...] = (
     backstory.CHECK,
     placeholders.CHECK,
     twice.CHECK,
+    echoes.CHECK,
 )
 BY_ID = {check.id: check for check in CHECKS}

@@ -17,7 +17,14 @@ def _twice(one: Finding, titles: Sequence[str]) -> str:
     return f"{words} stand {where}. Where shall they stay?"
 
 
+def _echo(one: Finding, titles: Sequence[str]) -> str:
+    here, *others = [scene(titles, number) for number in dict.fromkeys(span.scene for span in one.evidence)]
+    where = f"in {here} and again in {others[0]}" if others else f"twice in {here}"
+    return f"“{one.words['words']}” stands {where}. Is the echo meant?"
+
+
 ACCIDENTS: Mapping[str, Say] = {
     "placeholder": _placeholder,
     "twice": _twice,
+    "echo": _echo,
 }

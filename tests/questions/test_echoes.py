@@ -1,0 +1,68 @@
+"""A turn of phrase that comes again."""
+
+from collections.abc import Sequence
+
+from afterdraft.questions.each.echoes import CHECK
+from afterdraft.questions.question import Finding
+from afterdraft.reading.counted import Event
+from afterdraft.reading.facts import SceneFacts
+from tests.questions.asked import book, quotes
+
+TURN = "wrung the brim of his borrowed bowler"
+PLAIN = "The ferry went over and came back, and nobody was on it but the dog."
+FAR = [PLAIN] * 30  # words between
+
+
+def asked(*scenes: Sequence[str], verbs: Sequence[str] = ("wrung", "was", "said")) -> list[Finding]:
+    """With these words for events."""
+    facts = [
+        SceneFacts(
+            len(scene),
+            events=tuple(
+                Event(place, at, at + len(verb))
+                for place, text in enumerate(scene)
+                for verb in verbs
+                if (at := text.find(verb)) >= 0
+            ),
+        )
+        for scene in scenes
+    ]
+    return list(CHECK.find(book(scenes, facts)))
+
+
+def test_asks_where_a_gesture_comes_again_in_the_same_words() -> None:
+    (one,) = asked([f"Tobias {TURN} and sat.", *FAR], [*FAR, f"Later he {TURN}, and was gone."])
+    assert quotes([one]) == [[f"Tobias {TURN} and sat.", f"Later he {TURN}, and was gone."]]
+    assert one.words["words"] == TURN
+
+
+def test_is_silent_about_words_that_everybody_uses() -> None:
+    assert not asked([f"He was at the end of it. {TURN}.", *FAR], [*FAR, "And so he was at the end of it."])
+
+
+def test_a_thing_that_is_named_again_is_no_echo() -> None:
+    named = "the widow with the crooked vermilion umbrella"
+    assert not asked([f"There stood {named}.", *FAR], [*FAR, f"It was {named}."], verbs=("stood", "was"))
+
+
+def test_is_silent_about_speech_refrains_and_repetition_on_one_page() -> None:
+    one = f"Tobias {TURN} and sat."
+    assert not asked([f"“He {TURN},” said Ilse.", *FAR], [*FAR, one])
+    assert not asked([one, *FAR], [one, *FAR], [one])
+    assert not asked([one, PLAIN, f"And he {TURN} again."])
+
+
+def test_asks_of_the_rarest_few_alone() -> None:
+    turns = [f"The {one} {verb} the {other} of {third} {fourth}." for one, verb, other, third, fourth in _RARE]
+    verbs = [verb for _, verb, _, _, _ in _RARE]
+    found = asked([*turns, *FAR], [*FAR, *turns[::-1]], verbs=verbs)
+    assert 0 < len(found) < len(turns)
+
+
+_RARE = [
+    ("sexton", "shouldered", "handles", "crimson", "barrows"),
+    ("cobbler", "swallowed", "remnants", "mouldy", "gherkins"),
+    ("lodger", "trampled", "borders", "scented", "verbena"),
+    ("grocer", "sharpened", "blades", "rusted", "scythes"),
+    ("tinker", "polished", "bottoms", "dented", "saucepans"),
+]
