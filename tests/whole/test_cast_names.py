@@ -1,7 +1,10 @@
 """Which names are one person's: by the parts of names alone, as common practice has them."""
 
+from dataclasses import replace
+
 import pytest
 
+from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast, find_cast
 from afterdraft.whole.nicknames import same_given
 from afterdraft.whole.people_names import parse
@@ -105,3 +108,70 @@ def test_a_family_is_nobody() -> None:
         "Then Tom Pike sat.", "“Sit,” said Tom Pike.", "“No,” said Tom.", "Then Tom Pikes came. The Misses Pike sat."
     )
     assert {"tom pikes", "misses pike"}.isdisjoint(found.by_form)
+
+
+def as_places(*lines: str, form: str) -> list[SceneFacts]:
+    """Scenes in which the pipeline takes a form for a place throughout."""
+    return [
+        replace(
+            scene,
+            mentions=tuple(replace(one, entity="place") if one.form == form else one for one in scene.mentions),
+        )
+        for scene in scenes([lines])
+    ]
+
+
+def test_whoever_acts_and_is_spoken_of_as_he_is_a_person_whatever_the_pipeline_says() -> None:
+    lines = [
+        "“Sit,” said Ada.",
+        "Then Korvin turned. He sat.",
+        "So Korvin stood, and he smiled.",
+        "But Korvin went out.",
+    ]
+    assert "korvin" in find_cast(as_places(*lines, form="korvin")).by_form
+
+
+def test_a_place_that_seldom_acts_is_none() -> None:
+    lines = ["“Sit,” said Ada.", "She was in Korvin. Then Korvin was there.", "We loved Korvin. They came to Korvin."]
+    assert "korvin" not in find_cast(as_places(*lines, form="korvin")).by_form
+
+
+def test_a_given_name_that_acts_is_a_person_whatever_the_pipeline_says() -> None:
+    lines = ["“Sit,” said Tom.", "Then Agatha turned.", "So they saw Agatha, and they left Agatha there."]
+    assert "agatha" in find_cast(as_places(*lines, form="agatha")).by_form
+
+
+def test_the_surname_of_somebody_is_theirs_whatever_the_pipeline_says() -> None:
+    lines = [
+        "“Sit,” said Gus Korvin.",
+        "“No,” said Tom.",
+        "“Oh,” said Gus.",
+        "They saw Korvin. They left Korvin. So Korvin sat, and he smiled.",
+    ]
+    found = find_cast(as_places(*lines, form="korvin"))
+    assert are_one(found, "korvin", "gus korvin")
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ["“Sit,” said Ada.", "“No,” said the toneless Voice.", "“Oh,” said the toneless Voice."],
+        [
+            "“Sit,” said Ada.",
+            "Then Korvin Hill stood, and they saw Korvin Hill.",
+            "So Korvin Hill was there. She smiled.",
+        ],
+        [
+            "“Sit,” said Ada.",
+            "Then Providence turned, and she sat. So Providence smiled. They saw Providence, and she rose.",
+        ],
+        [
+            "“Sit,” said Ada.",
+            "Then Italians turned, and he sat. So Italians smiled, he said. They saw Italians, and Italians stood.",
+        ],
+        ["“Sit,” said Ada. “Farewell, Tom. Oh, Farewell, you.”", "“So, Farewell.”", "“Ah, Farewell, Tom.”"],
+    ],
+)
+def test_what_is_no_person(lines: list[str]) -> None:
+    found = find_cast(as_places(*lines, form="italians"))
+    assert {one.name for one in found.people} <= {"ada", "tom"}

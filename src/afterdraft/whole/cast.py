@@ -12,7 +12,7 @@ from afterdraft.whole.evidence import Gathered, gathered
 from afterdraft.whole.given import NOTHING, Given, GivenPerson
 from afterdraft.whole.people import Group, gender, home_of, join
 from afterdraft.whole.people_joined import by_answers, by_role, tell
-from afterdraft.whole.people_names import core, fills_out, is_person, parse
+from afterdraft.whole.people_names import core, fills_out, is_part, is_person, parse
 
 NARRATOR = "the narrator"
 READ = "read:"  # how the id of somebody begins whom only reading knows
@@ -52,6 +52,7 @@ def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
     kept = {form: one for form, one in free.items() if is_person(form, one)}
     bare = {name for form in {*kept, *owned} for name in parse(form)[1]}
     kept |= {form: one for form, one in free.items() if fills_out(form, one, bare)}
+    parts = {form: one for form, one in free.items() if form not in kept and is_part(form, one, bare)}
     groups = [_own(person, seen) for person in given.people]
     for form in sorted(kept, key=lambda form: (-_fullness(form, kept[form].count), -kept[form].count, form)):
         home = home_of(form, groups, seen)
@@ -59,6 +60,10 @@ def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
             home = Group([])
             groups.append(home)
         join(home, form, kept[form].count)
+    for form in sorted(parts, key=lambda form: (-parts[form].count, form)):
+        home = home_of(form, groups, seen)
+        if home is not None:
+            join(home, form, parts[form].count)
     _around(groups, cores, seen)
     by_role(groups, seen)
     if seen.selves >= max(1, OF_SCENES * seen.scenes) and not any(group.narrator for group in groups):

@@ -7,6 +7,7 @@ from afterdraft.reading import lexicon
 from afterdraft.reading.lexicon import words_of
 from afterdraft.whole.evidence import Evidence
 from afterdraft.whole.given_names import FEMALE, MALE
+from afterdraft.whole.people_nobody import is_nobody
 
 MARRIED = frozenset({"mrs", "lady", "madame", "mme", "frau", "signora"})
 SEVERAL = frozenset({"misses", "messrs", "mesdames"})
@@ -24,12 +25,17 @@ ROLE_TAGS = 2  # times that somebody without a name is named as speaker before t
 ACTING = 0.15  # of its mentions, in which a name must act or be called that is never named as speaker
 ELSEWHERE = 2  # times that a word must be written large where nothing but a name is
 SURELY = 0.8  # share of its mentions that the pipeline holds for a place or thing, from which a word is no person
+DOING = 0.25  # share of its mentions in which a name does something, from which it is a person's for that
+MEANT = 0.05  # the same, of mentions after which he or she is said
+PLACED = 0.1  # the same, up to which something may be in it or near it
 IDLE = 0.5  # share of its mentions in which a word must be called that never does anything
 
 
 def is_person(form: str, one: Evidence) -> bool:
     """Whether a form means a person: by title, by speaking and acting, against standing where places stand."""
     words = form.split()
+    if is_nobody(words, one):
+        return False
     if one.signs:
         return True
     if one.roles > one.named:
@@ -38,6 +44,8 @@ def is_person(form: str, one: Evidence) -> bool:
         return one.places + one.others <= one.count * 0.6 or one.tags > 0
     if words[0] in lexicon.TITLES:  # 'Mother', 'Captain': as names
         return one.tags + one.called > 1
+    if _acts(one) or _is_given(form, one):
+        return True
     if one.named <= one.first and one.tags + one.called < 2 and len(words) == 1:
         return False
     if one.tags == 0 and len(words) == 1 and _is_doubtful(one):
@@ -49,6 +57,35 @@ def is_person(form: str, one: Evidence) -> bool:
     if one.tags == 0 and one.subject + one.called < ACTING * one.count:
         return False
     return good > bad and (one.tags > 0 or one.speaks > 0 or one.subject > 1 or one.called > 1)
+
+
+def _acts(one: Evidence) -> bool:
+    """Whether a name does things and is spoken of as he or she, and nothing is in it or near it."""
+    spoken_of = sum(one.pronouns.values())
+    return (
+        one.named - one.first >= ELSEWHERE
+        and one.subject >= max(2, DOING * one.count)
+        and spoken_of >= max(2, MEANT * one.count)
+        and one.placed <= PLACED * one.count
+    )
+
+
+def _is_given(form: str, one: Evidence) -> bool:
+    """Whether a given name, alone or with a surname, does things, and nothing is in it or near it."""
+    known = parse(form)[1][0] in FEMALE | MALE
+    return known and one.named > one.first and one.subject >= DOING * one.count and one.placed <= PLACED * one.count
+
+
+def is_part(form: str, one: Evidence, bare: Set[str]) -> bool:
+    """Whether a form may be a surname or given name of somebody in the cast, who is known by a fuller one."""
+    told = one.people + sum(one.pronouns.values())
+    return (
+        form in bare
+        and one.named > one.roles
+        and one.named - one.first >= ELSEWHERE
+        and told > 0
+        and one.placed <= PLACED * one.count
+    )
 
 
 def _is_doubtful(one: Evidence) -> bool:
