@@ -33,6 +33,44 @@ def test_is_silent_about_days_that_fit_or_are_of_another_time(middle: str) -> No
     assert not list(CHECK.find(told))
 
 
+def test_is_silent_about_feasts() -> None:
+    """'At Christmas' is a week, and 'Christmas' is spoken of all the year."""
+    told = dated(["It rained at Christmas."], ["He came on the 23rd of December."], ["They set out at Christmas."])
+    assert not list(CHECK.find(told))
+
+
 def test_is_silent_where_documents_of_several_hands_are_put_together() -> None:
     entries = [f"{day} May.—A line." for day in (3, 5, 4, 6, 9, 7, 8, 12, 10, 11)]
     assert not list(CHECK.find(dated(entries)))
+
+
+@pytest.mark.parametrize(
+    "middle",
+    [
+        "On the 28th of May he went up from the mill to the house and drew back.",
+        "It was now the 28th of May. He went before the others, after all.",
+        "On the morning of the 28th of May he read by the window.",
+        "On the 28th of May he went round by the mill and the weir, with the paper in his hand.",
+    ],
+)
+def test_asks_whatever_else_the_sentence_tells(middle: str) -> None:
+    told = dated(["On the 3rd of May it rained."], [middle], ["On the 5th of May they set out."])
+    (one,) = CHECK.find(told)
+    assert one.words["one"] == "28th of May"
+
+
+@pytest.mark.parametrize(
+    "middle",
+    [
+        "He stayed until the 28th of May.",
+        "It lasted from the 28th of May.",
+        "It would be the 28th of May.",
+        "His letter was of the 28th of May.",
+        "They waited for the 28th of May.",
+        "He was to come on the 28th of May.",
+        "It was going to be the 28th of May.",
+    ],
+)
+def test_is_silent_about_days_that_are_looked_to(middle: str) -> None:
+    told = dated(["On the 3rd of May it rained."], [middle], ["On the 5th of May they set out."])
+    assert not list(CHECK.find(told))

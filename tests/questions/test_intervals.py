@@ -11,6 +11,10 @@ from tests.questions.asked import dated
     [
         ("On the 3rd of May it rained.", "Two days later, on the 9th of May, they set out.", 6),
         ("It was Monday.", "Three days later, on Friday, they set out.", 4),
+        ("It was Monday.", "The next morning, a Thursday, they set out.", 3),
+        ("It was Monday.", "The next day was a Thursday.", 3),
+        ("On the 3rd of May it rained.", "On the following day, the 9th of May, they set out.", 6),
+        ("It was the 8th of May.", "The next morning, the 6th of May, they set out.", -2),
     ],
 )
 def test_asks_where_days_lie_otherwise_than_is_said(first: str, second: str, apart: int) -> None:
@@ -26,7 +30,60 @@ def test_asks_where_days_lie_otherwise_than_is_said(first: str, second: str, apa
         ("It was Monday.", "A week later, on Monday, they set out."),
         ("It was Monday.", "“Three days later, on Friday, they set out,” she said."),
         ("It was Monday.", "They waited for three days. On Friday they set out."),
+        ("It was Monday.", "The next day was a Tuesday."),
+        ("It was Monday.", "They were to set out the next day, or by Friday."),
+        ("It was Monday.", "The next Friday they set out."),
+        ("It was Monday.", "After a week of rain they set out one Sunday."),
+        ("There were three Sundays.", "The next day, Saturday, they set out."),
+        ("They met at Christmas.", "Three weeks later they went home, and so at Easter."),
+        ("It was the 3rd of May.", "Left the mill on the 1st of May, arriving early next morning."),
     ],
 )
 def test_is_silent_where_they_agree_or_nothing_is_said(first: str, second: str) -> None:
     assert not list(CHECK.find(dated([first], [second])))
+
+
+@pytest.mark.parametrize(
+    "alone", ["Eight days later he came.", "After eight days he came.", "A week after that he came."]
+)
+def test_asks_where_a_day_comes_before_the_days_that_have_passed(alone: str) -> None:
+    (one,) = CHECK.find(dated(["On the 3rd of May it rained.", alone, "It was now the 6th of May."]))
+    assert one.evidence[1].paragraph == 1
+    assert not list(CHECK.find(dated(["On the 3rd of May it rained.", alone, "It was now the 12th of May."])))
+
+
+@pytest.mark.parametrize(
+    "alone",
+    [
+        "He had come eight days later.",
+        "“Eight days later he came,” she said.",
+        "He stayed eight days.",
+        "Not eight days since he came.",
+        "He knew that eight days later it would be over.",
+    ],
+)
+def test_is_silent_about_days_that_have_not_passed(alone: str) -> None:
+    assert not list(CHECK.find(dated(["On the 3rd of May it rained.", alone, "It was now the 6th of May."])))
+
+
+@pytest.mark.parametrize(
+    "evening",
+    [
+        "That same evening, the 5th of May, the dog barked.",
+        "That night, the 5th of May, the dog barked.",
+        "It was the evening of the same day, the 5th of May.",
+        "In the afternoon of that same day, May 5, the dog barked.",
+    ],
+)
+def test_asks_about_an_evening_of_another_day_than_it_says(evening: str) -> None:
+    (one,) = CHECK.find(dated(["On the morning of the 3rd of May it rained.", "Nobody came.", evening]))
+    assert one.numbers == {"days": 0, "apart": 2}
+    assert not list(CHECK.find(dated(["On the 5th of May it rained.", "Nobody came.", evening])))
+
+
+@pytest.mark.parametrize(
+    "between", ["Two days later he came.", "The next morning he came.", "On Friday he came.", "A week went by."]
+)
+def test_is_silent_about_an_evening_that_time_has_passed_before(between: str) -> None:
+    told = dated(["On the 3rd of May it rained.", between, "That evening, the 5th of May, the dog barked."])
+    assert not list(CHECK.find(told))

@@ -13,6 +13,8 @@ from tests.questions.asked import found, quotes
         ("Tuesday 14th February 1965\nSir, I write to say", "Tuesday 14th February 1965"),
         ("It was on Thursday, the first of November, 1985, that he came.", "Thursday, the first of November, 1985"),
         ("On November 1, 1985, a Monday, the mill stood.", "November 1, 1985, a Monday"),
+        ("The first of November, 1985, was a Monday.", "first of November, 1985, was a Monday"),
+        ("November 1, 1985 fell on a Monday.", "November 1, 1985 fell on a Monday"),
     ],
 )
 def test_asks_where_the_calendar_of_a_year_says_otherwise(text: str, said: str) -> None:
@@ -37,10 +39,17 @@ def test_asks_where_the_year_stands_a_little_before() -> None:
     """1 November 1985 was a Friday, and so 8 November."""
     first = "He came on the first of November, 1985."
     assert quotes(found(CHECK, [first, "On Monday, the eighth of November, he went."])) == [
-        ["Monday, the eighth of November"]
+        ["Monday, the eighth of November", "first of November, 1985"]
     ]
     assert not found(CHECK, [first, "On Friday, the eighth of November, he went."])
     assert not found(CHECK, [first, "On Monday, the eighth of June, he went."])
+
+
+@pytest.mark.parametrize("first", ["It was October of 1985.", "In October, 1985, he came.", "That was October 1985."])
+def test_asks_where_a_month_and_year_stand_a_little_before(first: str) -> None:
+    (one,) = found(CHECK, [first, "On Monday, the eighth of November, he went."])
+    assert one.words["was"] == "Friday"
+    assert not found(CHECK, [first, "On Friday, the eighth of November, he went."])
 
 
 def test_is_silent_where_a_book_has_a_calendar_of_its_own() -> None:

@@ -20,7 +20,7 @@ _YEAR = (
     rf"|(?:eighteen|nineteen)\s?(?:hundred(?:\sand)?[\s-])?(?:(?:{'|'.join(TENS)})(?:[\s-](?:{'|'.join(ONES)}))?|\w+teen|ten|eleven|twelve)))?"
 )
 _PART = r"(?:,?\s(?:in\sthe\s)?(?:morning|afternoon|evening|night))"
-_LINKED = r",?\s(?:(?:a|being|on|which\swas|it\swas|which\sis)\s){0,2}(?:the\s)?"
+_LINKED = r",?\s(?:(?:a|being|on|which\swas|it\swas|which\sis|was|is|fell|falls)\s){0,3}(?:the\s)?"
 _PATTERNS = tuple(
     re.compile(pattern)
     for pattern in (

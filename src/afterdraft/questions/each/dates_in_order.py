@@ -1,11 +1,11 @@
 """A date that runs back, between two that do not."""
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 
 from afterdraft.questions.check import Check
+from afterdraft.questions.days_told import happens, has_month
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
@@ -17,11 +17,6 @@ OFF = 120  # days by which a date may lie outside and still be of the same telli
 MANY = 2  # entries out of order from which documents of several hands are taken to be put together, likewise
 FAR = 20  # days by which one still stands out then, likewise
 SCENES = 2  # scenes apart, likewise
-_ELSEWHEN = re.compile(
-    r"\b(?:had|would|since|until|till|before|by|last|next|ago|dated|born|died|letter|wrote|written|read|newspaper|paper"
-    r"|telegram|from|to|between|after|remember\w*|due|expected|appointed|fixed|arranged|promised|anniversary|every|each"
-    r"|year|if|shall|will|may|might|proposed|postponed|about|of\slast)\b"
-)
 _WHOLE = len("XXXX-05-03")
 
 
@@ -50,18 +45,14 @@ def _named(seen: Seen, *, dateline: bool) -> Iterator[_Named]:
     near: date | None = None
     for number, scene in enumerate(seen.facts):
         for one in scene.times:
-            if one.kind != "date" or len(one.value) != _WHOLE or one.dateline != dateline or one.movable:
+            text = seen.texts[number][one.paragraph]
+            if one.kind != "date" or len(one.value) != _WHOLE or one.dateline != dateline or not has_month(text, one):
                 continue
-            if not dateline and (one.spoken or not _is_now(seen.texts[number][one.paragraph], one)):
+            if not dateline and (one.spoken or not happens(text, one)):
                 continue
             if one.value[5:7].isdecimal() and one.value[8:].isdecimal() and (within := span(one, near)):
                 near = day_of(within[0])
                 yield _Named(number, one, near)
-
-
-def _is_now(text: str, one: Time) -> bool:
-    begins, ends = sentence(text, one.start, one.end)
-    return not _ELSEWHEN.search(text[begins:ends])
 
 
 def _stands_out(before: _Named, one: _Named, after: _Named, *, same: bool) -> bool:
@@ -99,7 +90,8 @@ CHECK = Check(
     looks_at="A date that lies before the date told before it, or beyond the one told after it, where those two go on.",
     method="Days with their month that are told outside speech as what happens then, and entries under a date within "
     "one scene: three in a row, of which the middle one does not fit between the others. The rule is our own.",
-    blind="Dates told in looking back without a sign of it. Documents of several hands that are put together.",
+    blind="Feasts. Dates told in looking back without a sign of it. Documents of several hands that are put together.",
     reads=("words", "facts"),
     find=find,
+    recipe=2,
 )

@@ -56,13 +56,13 @@ def find(seen: Seen) -> Iterator[Finding]:
 def _in_known_years(seen: Seen, found: Sequence[_Placed]) -> Iterator[Finding]:
     """Days of a named month whose year stands a page or two before. Where several are off by the same, the book has a
     calendar of its own."""
-    known = [(one, day) for one in found if (day := _day_near(seen, one))]
-    off = Counter((day.isoweekday() - one.day.weekday) % 7 for one, day in known)
-    for one, day in known:
+    known = [(one, *told) for one in found if (told := _day_near(seen, one))]
+    off = Counter((day.isoweekday() - one.day.weekday) % 7 for one, day, _ in known)
+    for one, day, near in known:
         amiss = (day.isoweekday() - one.day.weekday) % 7
         if amiss and off[amiss] == 1:
             yield Finding(
-                evidence=(_span(seen, one),),
+                evidence=(_span(seen, one), near),
                 strength=0.8,
                 subject="weekday",
                 words={"said": _said(seen, one), "was": WEEKDAYS[day.isoweekday() - 1], "told": _weekday(one)},
@@ -70,22 +70,25 @@ def _in_known_years(seen: Seen, found: Sequence[_Placed]) -> Iterator[Finding]:
             )
 
 
-def _day_near(seen: Seen, one: _Placed) -> date | None:
-    """The day in the year of the last whole date before it, if that lies near."""
+def _day_near(seen: Seen, one: _Placed) -> tuple[date, Span] | None:
+    """The day in the year of the last date before it that has a year and a month, if that lies near; and that date."""
     for number in range(one.scene, max(-1, one.scene - BEFORE), -1):
         scene = seen.texts[number]
         for place in range(one.day.paragraph if number == one.scene else len(scene) - 1, -1, -1):
-            if _YEAR.search(scene[place]) and (said := _whole_dates(scene[place])):
-                return _nearest(one.day, said[-1])
+            if _YEAR.search(scene[place]) and (said := _dates_with_year(scene[place])):
+                near, start, end = said[-1]
+                day = _nearest(one.day, near)
+                return (day, seen.span(number, place, start, end)) if day else None
     return None
 
 
-def _whole_dates(text: str) -> list[date]:
+def _dates_with_year(text: str) -> list[tuple[date, int, int]]:
+    """In order, with where they stand; of a month its middle."""
     found = []
     for one in times(text, 0):
-        if one.kind == "date" and one.value.replace("-", "").isdecimal() and len(one.value) == len("1893-05-03"):
+        if one.kind == "date" and one.value.replace("-", "").isdecimal() and len(one.value) >= len("1893-05"):
             with suppress(ValueError):  # the thirty-first of June
-                found.append(date.fromisoformat(one.value))
+                found.append((date.fromisoformat((one.value + "-15")[: len("1893-05-03")]), one.start, one.end))
     return found
 
 
@@ -182,4 +185,5 @@ CHECK = Check(
     "between two of this one may be asked about where nothing says so.",
     reads=("words",),
     find=find,
+    recipe=2,
 )
