@@ -21,6 +21,9 @@ def _trait(one: Finding, titles: Sequence[str]) -> str:
         return f"{name} has {words['first']} {trait} in {first} and {words['other']} in {other}. Are both meant?"
     if trait == "beard":
         return f"{name} has a {words['first']} beard in {first} and a {words['other']} one in {other}. Are both meant?"
+    if trait in ("scar", "limp"):
+        has = "a scar on the" if trait == "scar" else "a lame"
+        return f"{name} has {has} {words['first']} in {first} and {has} {words['other']} in {other}. Are both meant?"
     if trait == "hand":
         return f"{name} uses the {words['first']} hand in {first} and the {words['other']} in {other}. Are both meant?"
     return f"{name} is {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
@@ -50,7 +53,7 @@ def _interval(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
     if not words:
         return "These passages say when things happen, and cannot all be so. Which of them is meant?"
-    apart = many(one.numbers["apart"], "day")
+    apart = many(abs(one.numbers["apart"]), "day")
     return (
         f"“{words['said']}” stands between “{words['before']}” and “{words['after']}”, {apart} apart. Which is meant?"
     )
@@ -86,6 +89,22 @@ def _origin(one: Finding, titles: Sequence[str]) -> str:
     return f"{from_two}. Which is meant?"
 
 
+def _rank(one: Finding, titles: Sequence[str]) -> str:
+    words, here = one.words, scene(titles, one.evidence[0].scene)
+    return f"{words['rare']} {words['surname']} in {here} is {words['usual']} before and after. Which is meant?"
+
+
+def _trade(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
+    return f"{words['name']} is called {words['first']} in {first} and {words['other']} in {other}. Is it both?"
+
+
+def _dress(one: Finding, titles: Sequence[str]) -> str:
+    words, here = one.words, scene(titles, one.evidence[0].scene)
+    return f"In {here} the {words['thing']} of {words['name']} is {words['first']} and {words['other']}. Which is meant?"
+
+
 CONTINUITY: Mapping[str, Say] = {
     "weekday": _weekday,
     "trait": _trait,
@@ -99,4 +118,7 @@ CONTINUITY: Mapping[str, Say] = {
     "dead": _dead,
     "season": _season,
     "origin": _origin,
+    "rank": _rank,
+    "trade": _trade,
+    "dress": _dress,
 }

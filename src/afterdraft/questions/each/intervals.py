@@ -190,11 +190,11 @@ CHECK = Check(
     id="interval",
     name="How long between two days",
     family="continuity",
-    looks_at="‘Three days later’ or ‘that same evening’ beside a day that lies otherwise from the day told before it, or "
-    "before a day that comes too soon; what is said of story time that cannot all be true.",
+    looks_at="‘Three days later’ or ‘that same evening’ beside a day that lies otherwise from the day told before it, "
+    "or before a day that comes too soon; what is said of story time that cannot all be true.",
     method="Two days told outside speech, dates with their month or weekdays, and an interval in the sentence of the "
-    "second, or beginning a sentence between two dates. Besides, the contradictions of a Simple Temporal Network of all scenes (Dechter, Meiri & Pearl "
-    "1991).",
+    "second, or at the head of a sentence between two dates. Besides, the contradictions of a Simple Temporal Network "
+    "of all scenes (Dechter, Meiri & Pearl 1991).",
     blind="Intervals reckoned from an event whose day is not told beside it. ‘A week’ and ‘a month’ that are meant "
     "roughly.",
     reads=("words", "facts", "time"),
