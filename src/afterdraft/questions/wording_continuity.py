@@ -102,7 +102,8 @@ def _trade(one: Finding, titles: Sequence[str]) -> str:
 
 def _dress(one: Finding, titles: Sequence[str]) -> str:
     words, here = one.words, scene(titles, one.evidence[0].scene)
-    return f"In {here} the {words['thing']} of {words['name']} is {words['first']} and {words['other']}. Which is meant?"
+    thing = f"the {words['thing']} of {words['name']}"
+    return f"In {here} {thing} is {words['first']} and {words['other']}. Which is meant?"
 
 
 CONTINUITY: Mapping[str, Say] = {

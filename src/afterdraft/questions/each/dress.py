@@ -1,0 +1,120 @@
+"""What somebody wears, which is of another colour in the same scene."""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import combinations
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.questions.whose import Whose
+
+SURE = 0.5  # of whose it is
+_COLOURS = {
+    "white": "white cream ivory", "black": "black", "grey": "grey gray", "red": "red scarlet crimson", "blue": "blue",
+    "green": "green", "yellow": "yellow", "brown": "brown", "pink": "pink", "purple": "purple violet lilac mauve",
+    "orange": "orange",
+}  # fmt: skip
+SHADES = {shade: colour for colour, shades in _COLOURS.items() for shade in shades.split()}
+_NEAR = (
+    {"red", "pink"},
+    {"purple", "blue"},
+    {"purple", "pink"},
+    {"yellow", "orange"},
+    {"grey", "blue"},
+    {"black", "blue"},
+    {"brown", "orange"},
+    {"white", "grey"},
+    {"red", "orange"},
+    {"red", "purple"},
+    {"brown", "red"},
+    {"blue", "green"},
+)
+_THINGS = (
+    "dress|gown|frock|coat|overcoat|jacket|skirt|blouse|cloak|hat|cap|bonnet|suit|tie|scarf|shawl|waistcoat|shirt"
+    "|uniform"
+)
+_WORN = re.compile(
+    rf"\b(?P<how>(?:in|wearing|wore|had on) (?:a|an)|[Hh]is|[Hh]er|[A-Z]\w+’s) (?:\w+,? "
+    rf"){{0,2}}?(?P<colour>{'|'.join(SHADES)})"
+    rf"(?: \w+)? (?P<thing>{_THINGS})\b(?! and (?:white|black|red|blue|green|yellow|brown|pink))"
+)
+_CHANGES = re.compile(
+    r"\b(?:chang\w+|dressed|undress\w*|put on|puts on|took off|takes off|slipped (?:on|off|into|out)|threw on"
+    r"|another|other|second"
+    r"|day|days|night|morning|evening|week|later|years?|once|used to|had worn|would wear|always)\b"
+)
+
+
+@dataclass(frozen=True, slots=True)
+class _Worn:
+    colour: str
+    said: str
+    span: Span
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    whose = Whose(seen)
+    for number in seen.scenes:
+        by: defaultdict[tuple[str, str], list[_Worn]] = defaultdict(list)
+        for person, thing, worn in _worn(seen, whose, number):
+            by[person, thing].append(worn)
+        for (person, thing), some in by.items():
+            for one, other in combinations(some, 2):
+                if _differ(one.colour, other.colour) and not _is_changed(seen, number, one.span, other.span):
+                    yield _finding(seen, person, thing, one, other)
+                    break
+
+
+def _worn(seen: Seen, whose: Whose, number: int) -> Iterator[tuple[str, str, _Worn]]:
+    for place, text in enumerate(seen.texts[number]):
+        for match in _WORN.finditer(text):
+            start, end = sentence(text, *match.span())
+            own = match["how"].endswith(("’s", "is", "er")) and not match["how"].startswith("wear")
+            owner = (
+                whose.last(number, place, *match.span("how"))
+                if own
+                else whose.subject(number, place, start, match.start() + 1)
+            )
+            if owner and owner[1] >= SURE:
+                said = match["colour"]
+                yield owner[0], match["thing"], _Worn(SHADES[said], said, seen.span(number, place, start, end))
+
+
+def _differ(one: str, other: str) -> bool:
+    return one != other and {one, other} not in _NEAR
+
+
+def _is_changed(seen: Seen, number: int, one: Span, other: Span) -> bool:
+    """Whether words between tell of time or of a change."""
+    between = seen.texts[number][one.paragraph : other.paragraph + 1]
+    return any(_CHANGES.search(text) for text in between)
+
+
+def _finding(seen: Seen, person: str, thing: str, one: _Worn, other: _Worn) -> Finding:
+    name = seen.name(person)
+    return Finding(
+        evidence=(one.span, other.span),
+        strength=0.7,
+        subject=f"{thing} of {name.lower()}",
+        words={"name": name, "thing": thing, "first": one.said, "other": other.said},
+        people=(person,),
+    )
+
+
+CHECK = Check(
+    id="dress",
+    name="Dress that changes within a scene",
+    family="continuity",
+    looks_at="A coat, a dress, a hat and the like of one person that is of two colours in one scene, where nothing "
+    "tells "
+    "of time or of a change between.",
+    method="‘In a grey coat’, ‘her blue dress’, of whoever is named or most likely meant; colours that shade into one "
+    "another are let be. The rule is our own.",
+    blind="Patterns, linings, two coats of one person. What is worn in two scenes of one day.",
+    reads=("words", "cast"),
+    find=find,
+)

@@ -1,0 +1,86 @@
+"""Two trades of one person, told as what they are called by."""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterator
+from itertools import combinations
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.whole.traits import PersonTrait
+
+SURE = 0.9  # of whose it is: it stands right behind the name
+_ALIKE = (
+    "policeman constable detective inspector officer spy",
+    "clergyman curate vicar rector parson preacher minister priest monk nun",
+    "doctor surgeon physician apothecary chemist pharmacist dentist scientist nurse midwife vet",
+    "author novelist poet writer journalist reporter editor publisher printer historian philosopher",
+    "sailor mariner pilot fisherman officer smuggler",
+    "maid nurse housemaid chambermaid dairymaid governess housekeeper cook",
+    "lawyer solicitor barrister judge magistrate clerk coroner",
+    "clerk secretary typist accountant librarian",
+    "landlord landlady innkeeper barman barmaid waiter waitress shopkeeper brewer",
+    "teacher tutor professor headmaster headmistress schoolmaster schoolmistress schoolteacher governess",
+    "butler valet steward footman porter waiter",
+    "coachman driver groom jockey",
+    "farmer shepherd keeper gamekeeper forester hunter miller",
+    "artist painter sculptor photographer",
+    "musician singer composer conductor actor actress",
+    "mason builder architect carpenter joiner surveyor engineer mechanic smith blacksmith plumber electrician",
+    "draper tailor dressmaker seamstress saddler shoemaker cobbler weaver grocer merchant shopkeeper salesman",
+)  # that one person may well be called in turn; by hand
+ALIKE = tuple(frozenset(words.split()) for words in _ALIKE)
+_CALLED = r"[’s]*,? (?:the|our|my|his|her|their|an?) (?:[\w-]+ )?"
+_GOES_ON = re.compile(r"(?:, (?:the|his|her|and|a|an)\b|[’-]| and\b| [a-z]+er\b)")  # of a list
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    by: defaultdict[str, list[PersonTrait]] = defaultdict(list)
+    for one in seen.traits:
+        if one.trait == "trade" and one.sure >= SURE and _is_called_so(seen, one):
+            by[one.person].append(one)
+    for person, said in by.items():
+        pairs = (pair for pair in combinations(said, 2) if not _go_together(pair[0].value, pair[1].value))
+        if pair := next(pairs, None):
+            name = seen.name(person)
+            yield Finding(
+                evidence=tuple(_sentence(seen, one) for one in pair),
+                strength=0.65,
+                subject=f"trade of {name.lower()}",
+                words={"name": name, "first": pair[0].value, "other": pair[1].value},
+                people=(person,),
+            )
+
+
+def _is_called_so(seen: Seen, one: PersonTrait) -> bool:
+    """'Tom Pike, the baker': right behind a name of that person, and no further one of a list."""
+    text = seen.texts[one.scene][one.paragraph]
+    names = [form for form, person in seen.book.cast.by_form.items() if person == one.person]
+    before = re.search(rf"(\b[A-Z][\w’.-]*){_CALLED}$", text[: one.start])
+    named = before is not None and any(before[1].lower().rstrip(".") in form.split() for form in names)
+    return named and not _GOES_ON.match(text, one.end)
+
+
+def _go_together(one: str, other: str) -> bool:
+    return one == other or any({one, other} <= some for some in ALIKE)
+
+
+def _sentence(seen: Seen, one: PersonTrait) -> Span:
+    text = seen.texts[one.scene][one.paragraph]
+    return seen.span(one.scene, one.paragraph, *sentence(text, one.start, one.end))
+
+
+CHECK = Check(
+    id="trade",
+    name="Two trades",
+    family="continuity",
+    looks_at="Somebody who is called by one trade in one place (‘Tom Pike, the baker’) and by quite another elsewhere.",
+    method="Trades that stand right behind a name. Those that one person may well be called in turn (‘the sailor’, "
+    "‘the "
+    "fisherman’) are let be, and so are lists of people. The rule is our own.",
+    blind="Trades told in other words. Who really has two is asked about, and so is who changes his.",
+    reads=("words", "cast"),
+    find=find,
+)
