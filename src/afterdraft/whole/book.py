@@ -1,7 +1,7 @@
 """`read_book`: the facts of all scenes to the cast, who speaks, and who is where."""
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -9,7 +9,8 @@ from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast, Person, find_cast
 from afterdraft.whole.evidence import told_by_i
 from afterdraft.whole.given import NOTHING, Given
-from afterdraft.whole.speakers import Spoken, said_of, speakers
+from afterdraft.whole.speakers import Spoken, said_of, spoken
+from afterdraft.whole.speaking import Concerned, concerned
 from afterdraft.whole.tellers import told_in
 from afterdraft.whole.turns import guessed, meant
 
@@ -45,17 +46,25 @@ class BookRead:
         return total
 
 
-def read_book(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> BookRead:
+Speak = Callable[[int, SceneFacts, Concerned], tuple[Spoken, ...]]  # as `spoken`, with the scene's number before
+
+
+def speak_anew(_: int, scene: SceneFacts, cast: Concerned) -> tuple[Spoken, ...]:
+    return spoken(scene, cast)
+
+
+def read_book(scenes: Sequence[SceneFacts], given: Given = NOTHING, speak: Speak = speak_anew) -> BookRead:
     """Everything that the facts of the scenes, in order, tell of people and speech, with what the writer has said."""
     cast = find_cast(scenes, given)
     told = [told_in(scene, cast) for scene in scenes]
-    spoken = tuple(speakers(scene, told[number], said_of(number, given)) for number, scene in enumerate(scenes))
-    appearances = tuple(
-        one
-        for number, (scene, said) in enumerate(zip(scenes, spoken, strict=True))
-        for one in _appearances(number, scene, said, told[number])
+    said = tuple(
+        speak(number, scene, concerned(scene, told[number], said_of(number, given)))
+        for number, scene in enumerate(scenes)
     )
-    return BookRead(cast, spoken, appearances)
+    appearances = tuple(
+        one for number, scene in enumerate(scenes) for one in _appearances(number, scene, said[number], told[number])
+    )
+    return BookRead(cast, said, appearances)
 
 
 def _appearances(number: int, scene: SceneFacts, said: Sequence[Spoken], cast: Cast) -> Iterator[Appearance]:

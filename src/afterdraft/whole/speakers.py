@@ -16,7 +16,7 @@ from typing import Literal
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast
 from afterdraft.whole.given import Given
-from afterdraft.whole.speaking import Heard, distance, heard
+from afterdraft.whole.speaking import Concerned, Heard, concerned, distance, heard
 from afterdraft.whole.speaking_signs import SILENT, Asked, alone, before, in_chain
 from afterdraft.whole.speaking_weights import WEIGHTS
 from afterdraft.whole.sureness import of_name, of_odds
@@ -50,8 +50,12 @@ def speakers(scene: SceneFacts, cast: Cast, said: Mapping[tuple[int, int], str] 
     `said` has by paragraph and start of a quotation whom the writer named for it, "" for nobody; it wins, and is a
     turn taken for all turns beside it. People who are not of the cast are passed over.
     """
-    known = {person.id for person in cast.people} | {""}
-    seen = heard(scene, cast, {place: person for place, person in said.items() if person in known})
+    return spoken(scene, concerned(scene, cast, said))
+
+
+def spoken(scene: SceneFacts, cast: Concerned) -> tuple[Spoken, ...]:
+    """As `speakers`, from what of the cast concerns the scene."""
+    seen = heard(scene, cast)
     weights = _Weights(seen)
     chains = [_Chain(0.0, ())]
     for number in range(len(seen.turns)):

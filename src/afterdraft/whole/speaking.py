@@ -9,7 +9,19 @@ from afterdraft.reading.facts import Gender, SceneFacts
 from afterdraft.whole.cast import Cast
 from afterdraft.whole.turns import Turn, guessed, meant, turns
 
+RARE = 0.012  # share of all names in the book below which somebody is hardly named
 RECENT = 6  # people last named or acting that are kept beside each turn
+
+
+@dataclass(frozen=True, slots=True)
+class Concerned:
+    """All that who speaks in a scene depends on besides the scene's own facts; people are ids of the cast."""
+
+    people: tuple[str | None, ...]  # beside each mention, whom it names
+    narrator: str | None
+    genders: Mapping[str, Gender]
+    seldom: frozenset[str]  # whom the book hardly names
+    said: Mapping[tuple[int, int], str]  # by paragraph and start of a quotation, as the writer has it
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,17 +35,33 @@ class Heard:
     recent: tuple[tuple[str, ...], ...]  # who was named, called or likely meant before the turn
     acted: tuple[tuple[str, ...], ...]  # who acted before it in the narration
     counts: Counter[str]
-    known: Mapping[str, int]  # how often each is named in the book; 0 where nobody counted
     genders: Mapping[str, Gender]
+    seldom: frozenset[str]
     narrator: str | None
 
 
-def heard(scene: SceneFacts, cast: Cast, said: Mapping[tuple[int, int], str]) -> Heard:
-    """The scene as its speakers are looked for; `said` by paragraph and start of a quotation, as the writer has it."""
+def concerned(scene: SceneFacts, cast: Cast, said: Mapping[tuple[int, int], str]) -> Concerned:
+    """`said` as `speakers` takes it; people who are not of the cast are passed over."""
     people = meant(scene, cast)
-    genders = {person.id: person.gender for person in cast.people}
+    narrator = cast.narrator.id if cast.narrator else None
+    known = {person.id: person for person in cast.people}
+    said = {place: person for place, person in said.items() if person in known or not person}
+    here = {person for person in (*people, narrator, *said.values()) if person}
+    rare = RARE * sum(person.mentions for person in cast.people)
+    return Concerned(
+        people=people,
+        narrator=narrator,
+        genders={person: known[person].gender for person in here if person in known},
+        seldom=frozenset(person for person in here if person in known and 0 < known[person].mentions < rare),
+        said=said,
+    )
+
+
+def heard(scene: SceneFacts, cast: Concerned) -> Heard:
+    """The scene as its speakers are looked for."""
+    people, genders = cast.people, cast.genders
     guesses = guessed(scene, people, genders)
-    found = turns(scene, people, guesses, said, genders)
+    found = turns(scene, people, guesses, cast.said, genders)
     talking = {turn.paragraph for turn in found}
     named: dict[str, list[int]] = {}
     acting: dict[int, str] = {}
@@ -52,7 +80,6 @@ def heard(scene: SceneFacts, cast: Cast, said: Mapping[tuple[int, int], str]) ->
         if not mention.spoken and mention.subject and mention.paragraph not in talking:
             acting[mention.paragraph] = person
             answering[mention.paragraph] = person if mention.answers else None
-    narrator = cast.narrator
     recent, acted = _latest(scene, people, guesses, found)
     return Heard(
         turns=found,
@@ -62,9 +89,9 @@ def heard(scene: SceneFacts, cast: Cast, said: Mapping[tuple[int, int], str]) ->
         recent=recent,
         acted=acted,
         counts=counts,
-        known={person.id: person.mentions for person in cast.people},
         genders=genders,
-        narrator=narrator.id if narrator else None,
+        seldom=cast.seldom,
+        narrator=cast.narrator,
     )
 
 

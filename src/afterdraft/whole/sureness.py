@@ -14,7 +14,6 @@ from afterdraft.whole.turns import Turn
 NAMED = 0.955  # by a name
 SELDOM = 0.86  # by that of somebody the book hardly names: two may still be one, or one two
 BY_ROLE = 0.86  # by a role: 'the captain'
-RARE = 0.012  # share of all names in the book below which somebody is hardly named
 BEFORE, BEHIND = 12, 4  # paragraphs around a turn in which somebody must be named to be near
 FEW = 3  # people near; among more, whose turn it is says less
 SHARES: Mapping[str, tuple[float, float, float]] = {  # at odds of 0, what odds of 1 add, the most
@@ -29,7 +28,7 @@ CROWDED = 0.88  # of all that, where more than a few are near
 
 def of_name(turn: Turn, person: str, seen: Heard) -> float:
     """Where a name or an I beside the words tells."""
-    if 0 < seen.known.get(person, 0) < RARE * sum(seen.known.values()):
+    if person in seen.seldom:
         return SELDOM
     return BY_ROLE if turn.by_role else NAMED
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from typing import Any
 
 from afterdraft.reading.facts import SceneFacts
-from afterdraft.whole.book import BookRead, read_book
+from afterdraft.whole.book import BookRead, Speak, read_book, speak_anew
 from afterdraft.whole.facts_form import Form, facts_form
 from afterdraft.whole.given import NOTHING, Given
 from afterdraft.whole.measures_form import measures_form, traits_form
@@ -28,6 +28,7 @@ def told(
     given: Given = NOTHING,
     heads: Sequence[Sequence[str]] = (),
     in_place: bool = False,
+    speak: Speak = speak_anew,
 ) -> Form:
     """The keys of the form `read/1` that `--facts` adds; `places` and `texts` as `facts_form` takes them;
     `heads` has for each scene the lines of the heading right over it.
@@ -36,7 +37,7 @@ def told(
     the scene's), start, end, and then the person; of speech how and how sure as well; of times kind and value. Under
     `unmet` names of hers that stand nowhere.
     """
-    book = read_book(scenes, given)
+    book = read_book(scenes, given, speak)
     story = story_time(scenes, heads, given.times)
     form = _form(book, scenes, places, texts, given) | _times(story, scenes, places, texts)
     return form | _in_place(book, scenes) if in_place else form
