@@ -24,8 +24,8 @@ def tables(results: Sequence[Result]) -> list[str]:
 
 def _by_habit(results: Sequence[Result]) -> list[str]:
     lines = [
-        "| habit | right decisions | wrong | wrong, among the doubts | mended by the other reading | places asked about | "
-        "questions |",
+        "| habit | right decisions | wrong | wrong, among the doubts | mended by the other reading | "
+        "places asked about | questions |",
         "|---" + "|---:" * 6 + "|",
     ]
     habits = list(dict.fromkeys(result.habit for result in results))

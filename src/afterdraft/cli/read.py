@@ -8,8 +8,9 @@ from pathlib import Path
 
 from afterdraft import __version__, wiring
 from afterdraft.cli.options import Command, Serve
+from afterdraft.manuscript.asked import questions
 from afterdraft.manuscript.draft import Draft
-from afterdraft.manuscript.naming import chapter_name, scene_name
+from afterdraft.manuscript.naming import chapter_name, scene_name, shortened
 from afterdraft.manuscript.outline import SceneView, outline
 from afterdraft.manuscript.words import count
 

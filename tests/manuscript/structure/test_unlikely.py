@@ -202,3 +202,15 @@ def test_names_that_each_have_a_second_line_head_chapters_from_the_first_on() ->
     bold = Look(bold=True)
     named = [[Block(name, look=bold), Block("A Night", look=bold), *told(30)] for name in NAMES]
     assert [title for _, _, title in titles(draft(*named))] == NAMES
+
+
+def test_the_same_in_plain_type_with_space_above() -> None:
+    names = ("The Narrative of Ilse Tovik", "The Harbour Book", "Mr. Harm’s Statement")
+    gap = Gap(blanks=3)
+    chapters = [[Block(f"Chapter {number}", gap=gap), *told(36)] for number in (1, 2, 3)]
+    parts = [[heading(name), *(one for chapter in chapters for one in chapter)] for name in names]
+    said = [[Block(f"The Statement of {who}", gap=gap), *told(36)] for who in ("The Ferryman", "The Mate")]
+    book = draft(heading("The Salt Road"), Block("Ilse Orme"), *parts, heading("Epilogue: The Lamp Again"), *said)
+    assert titles(book)[-2:] == [
+        ("Epilogue: The Lamp Again", None, f"The Statement of {who}") for who in ("The Ferryman", "The Mate")
+    ]

@@ -19,6 +19,7 @@ from afterdraft.manuscript.structure.sureness import FILED
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
 
+GAP = 2  # blanks above a name that nothing else sets apart
 SEVERAL = 3  # chapters beside which one can be told to be none
 TOLD_WORDS = 100  # more than lines under a part's heading hold: an epigraph, an argument
 
@@ -73,7 +74,8 @@ def _firsts_below(book: Book, headings: Sequence[Heading]) -> list[Heading]:
         if line.name.kind not in ALONE or not line.name.title or under.shape != next_one.shape:
             continue
         named = numbered and line.name.kind == "epilogue" and next_one.name.kind == "none"
-        if (line.shape != under.shape or named) and heads(under) and under.weight:
+        apart = under.weight > 0 or (named and under.wide >= max(GAP, next_one.wide))
+        if (line.shape != under.shape or named) and heads(under) and apart:
             found.append(Heading(under.index, "chapter", sure=after.sure))
     return found
 
