@@ -7,7 +7,7 @@ from functools import cache
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast
 from afterdraft.whole.speakers import Spoken
-from afterdraft.whole.speaking import Heard, heard
+from afterdraft.whole.speaking import Heard, concerned, heard
 from bench.reading.faults import Case
 from bench.reading.given import owners
 from bench.reading.novels import Novel, Quotation
@@ -62,7 +62,7 @@ class Cases:
         )
 
     def _hear(self, scene: int) -> tuple[Heard, Mapping[int, int]]:
-        seen = heard(self._scenes[scene], self._cast, {})
+        seen = heard(self._scenes[scene], concerned(self._scenes[scene], self._cast, {}))
         return seen, {quote: number for number, turn in enumerate(seen.turns) for quote in turn.quotes}
 
     def _right(self, scene: int, quotes: Sequence[int], who: str | None) -> bool:
