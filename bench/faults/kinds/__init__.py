@@ -9,6 +9,7 @@ from bench.faults.kinds import (
     given_name,
     gone,
     interval,
+    journey,
     leftover,
     name,
     origin,
@@ -41,4 +42,5 @@ KINDS: Mapping[str, Plant] = {
     "relation": relation.plant,
     "given name": given_name.plant,
     "season": season.plant,
+    "journey": journey.plant,
 }

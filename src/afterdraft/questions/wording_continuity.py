@@ -106,6 +106,21 @@ def _dress(one: Finding, titles: Sequence[str]) -> str:
     return f"In {here} {thing} is {words['first']} and {words['other']}. Which is meant?"
 
 
+def _journey(one: Finding, titles: Sequence[str]) -> str:
+    words, numbers = one.words, one.numbers
+    if "name" in words:
+        first, second = (scene(titles, int(numbers[name])) for name in ("first", "second"))
+        takes, apart = many(numbers["days"], "day"), many(numbers["apart"], "day")
+        way = f"from {words['one']} to {words['other']} takes {takes}"
+        return f"{words['name']} is in {first} and, {apart} after, in {second}; the way {way}. Is there time for it?"
+    return f"These passages tell the way from {words['one']} to {words['other']} differently. Which is meant?"
+
+
+def _moon(one: Finding, titles: Sequence[str]) -> str:
+    words, days = one.words, many(one.numbers["days"], "day")
+    return f"From “{words['first']}” to “{words['other']}” it is {days}, by the days told. Can the moon be so?"
+
+
 CONTINUITY: Mapping[str, Say] = {
     "weekday": _weekday,
     "trait": _trait,
@@ -122,4 +137,6 @@ CONTINUITY: Mapping[str, Say] = {
     "rank": _rank,
     "trade": _trade,
     "dress": _dress,
+    "journey": _journey,
+    "moon": _moon,
 }
