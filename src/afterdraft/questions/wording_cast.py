@@ -13,8 +13,8 @@ def _spelling(one: Finding, titles: Sequence[str]) -> str:
 
 def _names_alike(one: Finding, titles: Sequence[str]) -> str:
     here = list(dict.fromkeys(scene(titles, span.scene) for span in one.evidence))
-    met = f"meet in {here[0]}" if len(here) == 1 else f"come in {here[0]} and {here[1]}, next to each other"
-    return f"{one.words['one']} and {one.words['other']} {met}. Will a reader keep the two names apart?"
+    where = here[0] if len(here) == 1 else f"{here[0]} and {here[1]}, next to each other"
+    return f"{one.words['one']} and {one.words['other']} are named in {where}. Will a reader keep the two names apart?"
 
 
 def _left_over(one: Finding, titles: Sequence[str]) -> str:
@@ -28,9 +28,8 @@ def _promised(one: Finding, titles: Sequence[str]) -> str:
 
 def _late(one: Finding, titles: Sequence[str]) -> str:
     here = scene(titles, one.evidence[0].scene)
-    return (
-        f"{one.words['name']} is met for the first time in {here}, and much hangs on them. Should we meet them sooner?"
-    )
+    name = one.words["name"]
+    return f"{name} is named for the first time in {here}, near the end. Is there a place for {name} before that?"
 
 
 def _given_name(one: Finding, titles: Sequence[str]) -> str:
