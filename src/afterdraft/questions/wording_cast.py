@@ -8,7 +8,7 @@ from afterdraft.questions.wording_kit import Say, scene
 
 def _spelling(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
-    return f"{words['rare']} in {scene(titles, one.evidence[0].scene)}: is that {words['usual']}?"
+    return f"“{words['rare']}” stands in {scene(titles, one.evidence[0].scene)}. Is {words['usual']} meant?"
 
 
 def _names_alike(one: Finding, titles: Sequence[str]) -> str:

@@ -15,7 +15,7 @@ def _tense(one: Finding, titles: Sequence[str]) -> str:
 
 def _person(one: Finding, titles: Sequence[str]) -> str:
     here = scene(titles, one.evidence[0].scene)
-    return f"{here[0].upper()}{here[1:]} is told of others, and here somebody says “I”. Is that meant?"
+    return f"{here[0].upper()}{here[1:]} is told in the third person, and this passage says “I”. Is that meant?"
 
 
 def _viewpoint(one: Finding, titles: Sequence[str]) -> str:
