@@ -34,7 +34,7 @@ MOVED = 40  # the scene whose boundary is moved, and of which a word is changed
 class Run:
     seconds: float
     peak: float  # megabytes of the child
-    facts: dict[str, str]
+    facts: dict[str, str]  # and all else that the program keeps for the next reading
 
 
 def measure(*, full: bool) -> Section:
@@ -101,7 +101,7 @@ def _run(task: Task, known: dict[str, str]) -> Run:
     watching = Thread(target=_watch, args=(reader, ended, peaks))
     watching.start()
     began = time.perf_counter()
-    told = reader.run(task, known, on_scene=facts.__setitem__)
+    told = reader.run(task, known, on_scene=facts.__setitem__, keep=facts.update)
     took = time.perf_counter() - began
     ended.set()
     watching.join()

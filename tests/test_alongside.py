@@ -5,7 +5,7 @@ import sys
 
 import pytest
 
-from afterdraft.alongside import TOLD, Reader, answers
+from afterdraft.alongside import KEEP, TOLD, Reader, answers
 from afterdraft.reading.keeping import packed
 from afterdraft.whole.given import Given, GivenPerson
 from afterdraft.whole.task import Task, given_form, given_of, task
@@ -56,8 +56,9 @@ def test_what_is_known_is_told_at_once_and_the_pipeline_stays_away() -> None:
 
 def test_the_last_line_tells_the_whole() -> None:
     of = asked()
-    (line,) = answers(of, known(of))
+    (kept, line) = answers(of, known(of))
     assert line.startswith(TOLD)
+    assert kept.startswith(KEEP)
 
 
 def test_one_that_is_stopped_before_it_begins_reads_nothing() -> None:

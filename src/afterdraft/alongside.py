@@ -1,27 +1,25 @@
 """Reading a draft alongside the program: in a process of its own that steps back for everything else.
 
-The child never opens a book. It gets the words of the scenes and what the writer has said of people; it answers
-each scene's facts as they are read, and then what they tell together, as lines of JSON. The language pipeline is
-loaded only where a scene has to be read.
+The child never opens a book. It gets the words of the scenes, what the writer has said of people, and what is known
+from before; it answers each scene's facts as they are read, and then what they tell together, as lines of JSON. The
+language pipeline is loaded only where a paragraph has to be analysed that never was.
 """
 
 import json
 import os
 import subprocess
 import sys
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping
 from threading import Lock, Thread
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from afterdraft import platform
 from afterdraft.faultlog import log_to, write_down
 from afterdraft.whole.task import Task, given_form, given_of
 
-if TYPE_CHECKING:
-    from afterdraft.reading.facts import SceneFacts
-
 MEGABYTES = 4096  # of address space, of which a twelfth is used; what maps files counts here too
 TOLD = b"told "  # begins the line with what all scenes tell
+KEEP = b"keep "  # begins a line with what is asked for again at the next reading
 ONE_THREAD = dict.fromkeys(("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"), "1")
 
 
@@ -33,11 +31,20 @@ class Reader:
         self._stopped = False
         self._lock = Lock()
 
-    def run(self, task: Task, known: Mapping[str, str], *, on_scene: Callable[[str, str], None]) -> str | None:
+    def run(
+        self,
+        task: Task,
+        known: Mapping[str, str],
+        *,
+        on_scene: Callable[[str, str], None],
+        keep: Callable[[dict[str, str]], None] = lambda _: None,
+    ) -> str | None:
         """Read the scenes whose facts are not `known` by their keys, each one's key and facts handed to `on_scene`.
 
-        Returns what all of it tells, as JSON (`whole.told.told`, in place, and the scenes' ids under `scenes`); None
-        where it was stopped or the child ended early.
+        `keep` gets by their keys what the next reading need not work out again where it is `known` to it (`wanted`
+        says which of it); what was kept under such a key goes. Returns what all of it tells, as JSON
+        (`whole.told.told`, in place, and the scenes' ids under `scenes`); None where it was stopped or the child ended
+        early.
         """
         with self._lock:
             if self._stopped:
@@ -51,6 +58,8 @@ class Reader:
                     break  # the child ended in the middle of it
                 if line.startswith(TOLD):
                     result = line.removeprefix(TOLD).decode()
+                elif line.startswith(KEEP):
+                    keep(json.loads(line.removeprefix(KEEP)))
                 else:
                     on_scene(*json.loads(line))
         return None if self._stopped or process.returncode else result
@@ -70,6 +79,15 @@ class Reader:
     def process(self) -> int | None:
         """Number of the child, once there is one."""
         return self._process.pid if self._process else None
+
+
+def wanted(task: Task, known: Mapping[str, str]) -> list[str]:
+    """Keys of what helps a reading that knows the facts of some of its scenes."""
+    from afterdraft.engine.reader import paragraph_key
+    from afterdraft.whole.speakers_kept import SPEAKERS
+
+    unread = (texts for key, texts in zip(task.keys, task.texts, strict=True) if key not in known)
+    return [SPEAKERS, *{paragraph_key(text): None for texts in unread for text in texts}]
 
 
 def _spawned() -> "subprocess.Popen[bytes]":
@@ -99,7 +117,7 @@ def _packed(task: Task, known: Mapping[str, str]) -> dict[str, Any]:
         "places": task.places,
         "given": given_form(task.given),
         "heads": task.heads,
-        "known": dict(known),
+        "known": {key: known[key] for key in (*task.keys, *wanted(task, known)) if key in known},
     }
 
 
@@ -133,26 +151,35 @@ def _child() -> None:
 
 def answers(task: Task, known: Mapping[str, str]) -> Iterator[bytes]:
     """What the child says, line by line: each scene read, its key and facts; at the end, behind `TOLD`, the whole."""
+    from afterdraft.engine.reader import read_again
     from afterdraft.reading.keeping import packed, unpacked
+    from afterdraft.whole.speakers_kept import SPEAKERS, KeptSpeakers
     from afterdraft.whole.told import RECIPE, told
 
     scenes = []
     for key, paragraphs in zip(task.keys, task.texts, strict=True):
-        facts = known.get(key)
-        if facts is None:
-            facts = packed(_read(paragraphs))
-            yield json.dumps([key, facts]).encode()
-        scenes.append(unpacked(facts))
-    whole = told(scenes, places=task.places, texts=task.texts, given=task.given, heads=task.heads, in_place=True)
+        if key in known:
+            scenes.append(unpacked(known[key]))
+            continue
+        facts, words = read_again(paragraphs, known)
+        if words:
+            yield KEEP + json.dumps(words).encode()
+        yield json.dumps([key, packed(facts)]).encode()
+        scenes.append(facts)
+    speak = KeptSpeakers(task.keys, known.get(SPEAKERS, ""), recipe=RECIPE)
+    whole = told(
+        scenes,
+        places=task.places,
+        texts=task.texts,
+        given=task.given,
+        heads=task.heads,
+        in_place=True,
+        speak=speak,
+    )
+    if speak.form:
+        yield KEEP + json.dumps({SPEAKERS: speak.form}).encode()
     form = whole | {"scenes": list(task.ids), "recipe": RECIPE}
     yield TOLD + json.dumps(form, ensure_ascii=False, separators=(",", ":")).encode()
-
-
-def _read(paragraphs: Sequence[str]) -> "SceneFacts":
-    from afterdraft.engine.reader import read_scenes  # late: the pipeline takes seconds
-
-    (facts,) = read_scenes([paragraphs])
-    return facts
 
 
 if __name__ == "__main__":

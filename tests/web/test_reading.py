@@ -43,7 +43,14 @@ class Run:
         self._child = child
         self.stopped = False
 
-    def run(self, task: Task, known: Mapping[str, str], *, on_scene: Callable[[str, str], None]) -> str | None:
+    def run(
+        self,
+        task: Task,
+        known: Mapping[str, str],
+        *,
+        on_scene: Callable[[str, str], None],
+        keep: Callable[[dict[str, str]], None],
+    ) -> str | None:
         mine: list[str] = []
         self._child.read.append(mine)
         self._child.given.append(tuple(person.name for person in task.given.people))

@@ -2,7 +2,7 @@
 
 import sqlite3
 import zlib
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import AbstractContextManager
 from itertools import islice
 
@@ -56,6 +56,11 @@ class BookReading:
         self._write(
             lambda db, _: _run(db, "INSERT INTO read_scene VALUES (?, ?) ON CONFLICT DO NOTHING", (key, packed))
         )
+
+    def keep_read(self, rows: Mapping[str, str]) -> None:
+        packed = [(key, zlib.compress(text.encode())) for key, text in rows.items()]
+        anew = "INSERT INTO read_scene VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET facts = excluded.facts"
+        self._write(lambda db, _: _run_each(db, anew, packed))
 
     def read_whole(self, draft: str) -> tuple[str, str] | None:
         with self._reading() as db:
@@ -138,6 +143,10 @@ class DeskReading:
 
 def _run(db: sqlite3.Connection, statement: str, given: Sequence[object]) -> None:
     db.execute(statement, given)
+
+
+def _run_each(db: sqlite3.Connection, statement: str, given: Iterable[Sequence[object]]) -> None:
+    db.executemany(statement, given)
 
 
 def _drop(db: sqlite3.Connection) -> None:

@@ -14,7 +14,7 @@ from threading import Condition, Thread
 from time import monotonic
 from typing import Literal
 
-from afterdraft.alongside import Reader
+from afterdraft.alongside import Reader, wanted
 from afterdraft.engine.pipeline import MODEL
 from afterdraft.errors import AfterdraftError
 from afterdraft.faultlog import write_down
@@ -163,6 +163,7 @@ class Reading:
         """Key and form of what all of it tells; None where it was stopped, or could not be read."""
         for _ in range(TRIES):
             known = book.kept_facts(task.keys)
+            known |= book.kept_facts(wanted(task, known))
             run = _Run(book, task, words, known, tell=lambda progress: self._set(which, progress))
             reader = self._new_reader()
             with self._changed:
@@ -170,7 +171,7 @@ class Reading:
                     return None
                 self._now = (which, reader)
             try:
-                told = reader.run(task, known, on_scene=run.scene)
+                told = reader.run(task, known, on_scene=run.scene, keep=book.keep_read)
             finally:
                 with self._changed:
                     self._now = None

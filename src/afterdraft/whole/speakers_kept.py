@@ -9,6 +9,8 @@ from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.speakers import How, Spoken, spoken
 from afterdraft.whole.speaking import Concerned
 
+SPEAKERS = "speakers"  # under which the form is kept: one a book, that of what was told last
+
 
 class KeptSpeakers:
     """A `Speak` that looks up what it told before of the same facts, with the same people concerned."""

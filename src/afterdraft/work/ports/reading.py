@@ -1,6 +1,6 @@
 """What was read off the page and is kept with the book, and what the writer says of it."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Protocol
 
 from afterdraft.desk.anchor import Anchor
@@ -27,10 +27,14 @@ class BookReading(Protocol):
         ...
 
     def kept_facts(self, keys: Sequence[str]) -> dict[str, str]:
-        """Facts of scenes as `reading.keeping` packs them, by key, as far as they are kept."""
+        """Facts of scenes as `reading.keeping` packs them, and what `keep_read` got, by key, as far as it is kept."""
         ...
 
     def keep_facts(self, key: str, facts: str) -> None: ...
+    def keep_read(self, rows: Mapping[str, str]) -> None:
+        """What makes the next reading shorter, by keys of their own; what was kept under such a key goes."""
+        ...
+
     def read_whole(self, draft: str) -> tuple[str, str] | None:
         """What the facts of all scenes told when last asked: the key it was kept under, and a JSON form."""
         ...
