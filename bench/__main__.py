@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from bench import corpus, fuzz, kills, laden, reading_speed, ten_drafts
 from bench.comparison import section as comparison
 from bench.faults import section as faults
+from bench.judged import section as judged
 from bench.measures import section as measures
 from bench.reading import section as reading
 from bench.report import Section, rewrite, shown, write
@@ -26,6 +27,7 @@ SECTIONS: Mapping[str, Callable[..., Section]] = {
     "comparison": comparison.measure,
     "slips": slips.measure,
     "faults": faults.measure,
+    "judged": judged.measure,
     "ten-drafts": ten_drafts.measure,
     "speed": speed.measure,
     "laden": laden.measure,
