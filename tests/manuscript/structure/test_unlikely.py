@@ -214,3 +214,23 @@ def test_the_same_in_plain_type_with_space_above() -> None:
     assert titles(book)[-2:] == [
         ("Epilogue: The Lamp Again", None, f"The Statement of {who}") for who in ("The Ferryman", "The Mate")
     ]
+
+
+def test_numbers_of_the_first_document_count_where_its_one_begins_a_page() -> None:
+    """The others stand with space above them."""
+    names = ("The Narrative of Ilse Tovik", "The Harbour Book", "Mr. Harm’s Statement", "The Mate’s Tale")
+    chapters = [[Block(f"{number}.", gap=Gap(blanks=2)), *told(72)] for number in (1, 2, 3)]
+    first = [Block("1.", gap=PAGE), *told(72), *chapters[1], *chapters[2]]
+    rest = [[heading(name), *(one for chapter in chapters for one in chapter)] for name in names]
+    book = draft(heading("The Salt Road"), heading("Prologue: The Lamp (1799)"), first, *rest)
+    assert [number for _, number, _ in titles(book)] == [1, 2, 3] * 5
+    assert book.division.parts[0].title == "Prologue: The Lamp (1799)"
+
+
+def test_names_over_short_numbered_pages_are_parts() -> None:
+    """A number that begins a page begins no section."""
+    names = ("The Narrative of Ilse Tovik", "The Harbour Book", "Mr. Harm’s Statement")
+    pages = [[heading(number, CENTRED), *told(36)] for number in ("1", "2", "3")]
+    book = draft(*[[Block(name, gap=PAGE), *(one for page in pages for one in page)] for name in names])
+    assert [number for _, number, _ in titles(book)] == [1, 2, 3] * 3
+    assert [part.title for part in book.division.parts] == list(names)

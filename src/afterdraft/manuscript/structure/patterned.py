@@ -111,9 +111,11 @@ def _over_names(book: Book, best: Chain, above: Sequence[int]) -> tuple[Sequence
 
 def _name_parts(book: Book, over: Sequence[int], best: Chain) -> bool:
     """Names of parts: what lies between the numbers under them is as long as chapters, and they hold more than one
-    chapter would."""
+    chapter would, or the numbers begin pages."""
     end = len(book.lines)
     inner = book.words(best.places[0], end) / len(best.places)
+    if sum(book.lines[place].turn for place in best.places) >= MOST * len(best.places):
+        return inner >= PART_WORDS
     return inner >= PART_WORDS and book.words(over[0], end) / len(over) >= LONG_CHAPTER
 
 
@@ -129,7 +131,8 @@ def _span(book: Book, places: Sequence[int]) -> float:
 
 
 def _steadiest(runs: Sequence[Chain], best: Chain) -> Chain:
-    """Most of the best run, if those share a look or a page's turn and no number is missing: the rest are sections."""
+    """Most of the best run, if those share a look or a page's turn and no number is missing: the rest are sections,
+    but for numbers that all stand before them."""
     within = set(best.places)
     steady = [
         one
@@ -137,6 +140,7 @@ def _steadiest(runs: Sequence[Chain], best: Chain) -> Chain:
         if MOST * len(best.found) <= len(one.found) < len(best.found)
         and within.issuperset(one.places)
         and _is_whole(one)
+        and max(within.difference(one.places)) > one.places[0]
     ]
     return max(steady, key=lambda chain: chain.score, default=best)
 
