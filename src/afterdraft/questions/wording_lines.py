@@ -66,6 +66,16 @@ def _carried(one: Finding, titles: Sequence[str]) -> str:
     return f"{words['name']} leaves {first} with “{leaves}” and comes into {second} with “{comes}”. What came between?"
 
 
+def _thing_open(one: Finding, titles: Sequence[str]) -> str:
+    here, thing = scene(titles, one.evidence[0].scene), one.words["thing"]
+    return f"{here[0].upper()}{here[1:]} makes much of the {thing}, and it does not come back. Is it meant to be left?"
+
+
+def _thing_late(one: Finding, titles: Sequence[str]) -> str:
+    here, thing = scene(titles, one.evidence[0].scene), one.words["thing"]
+    return f"The {thing} comes first in {here}, and much turns on it. Should we have seen it before?"
+
+
 def _at(one: Finding, titles: Sequence[str], name: str) -> str:
     return scene(titles, int(one.numbers[name]))
 
@@ -81,5 +91,7 @@ LINES: Mapping[str, Say] = {
     "thread silent": _thread_silent,
     "loose scene": _loose_scene,
     "no cause": _no_cause,
+    "thing open": _thing_open,
+    "thing late": _thing_late,
     "carried": _carried,
 }

@@ -1,0 +1,74 @@
+"""A thing on which a late scene turns, and which stood nowhere before."""
+
+import re
+from collections.abc import Iterator
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.questions.things import Thing, things
+
+LATE = 0.8  # share of the book's words from which it is late; as of people
+LEAST = 15.13  # of Dunning's G², by which one in ten thousand is chance
+OFTEN = 3  # times in its scene at least; chosen on the tuning half
+MOST = 1  # asked of one book: that of most weight
+_TURNS = re.compile(
+    r"\b(?:proved|saved|settled|decided|betrayed|showed (?:that|who|him|her)|fired|shot|stabbed|struck|killed"
+    r"|signalled|signal"
+    r"|flashed|the answer|the proof|it was the|with it|by it|that was how|gave (?:him|her|it) away|all along|at last)\b"
+)
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    before, whole = _shares(seen)
+    found = []
+    for one in things(seen.texts):
+        first = one.spans[0].scene
+        turning = [span for span in one.spans if span.scene == first and _turns(seen, span)]
+        if before[first] >= LATE * whole and one.counts[first] >= OFTEN and one.g2[first] >= LEAST and turning:
+            found.append(_finding(seen, one, turning[0]))
+    yield from sorted(found, key=lambda one: -one.numbers["weight"])[:MOST]
+
+
+def _shares(seen: Seen) -> tuple[list[int], int]:
+    """Characters told before each scene, and in all."""
+    before, at = [], 0
+    for scene in seen.texts:
+        before.append(at)
+        at += sum(map(len, scene))
+    return before, at
+
+
+def _turns(seen: Seen, span: Span) -> bool:
+    text = seen.texts[span.scene][span.paragraph]
+    return bool(_TURNS.search(text[slice(*sentence(text, span.start, span.end))]))
+
+
+def _finding(seen: Seen, one: Thing, turning: Span) -> Finding:
+    spans = dict.fromkeys(_sentence(seen, span) for span in (one.spans[0], turning))
+    return Finding(
+        evidence=tuple(spans),
+        strength=0.55,
+        subject=f"thing: {one.name}",
+        words={"thing": one.name},
+        numbers={"weight": round(max(one.g2.values()), 1), "times": len(one.spans)},
+    )
+
+
+def _sentence(seen: Seen, one: Span) -> Span:
+    return seen.span(one.scene, one.paragraph, *sentence(seen.texts[one.scene][one.paragraph], one.start, one.end))
+
+
+CHECK = Check(
+    id="thing late",
+    name="A thing that comes late",
+    family="setups and reveals",
+    looks_at="A thing that is named for the first time in the last fifth of the book, and on which the scene turns.",
+    method="Names of things that stories keep, hide and find (a list by hand), three times and more in that scene, "
+    "nowhere "
+    "before (log-likelihood ratio, Dunning 1993), with words of a turn beside them. One at most, that of most weight.",
+    blind="Things that are not on the list, or that stood before under another word. Things that are there by the way.",
+    reads=("words",),
+    find=find,
+)
