@@ -14,8 +14,7 @@ LEAST = 15.13  # of Dunning's G², by which one in ten thousand is chance
 OFTEN = 3  # times in its scene at least; chosen on the tuning half
 MOST = 1  # asked of one book: that of most weight
 _TURNS = re.compile(
-    r"\b(?:proved|saved|settled|decided|betrayed|showed (?:that|who|him|her)|fired|shot|stabbed|struck|killed"
-    r"|signalled|signal"
+    r"\b(?:proved|saved|settled|decided|betrayed|showed (?:that|who|him|her)|signalled|the signal"
     r"|flashed|the answer|the proof|it was the|with it|by it|that was how|gave (?:him|her|it) away|all along|at last)\b"
 )
 
