@@ -168,3 +168,22 @@ def test_a_join_undoes_a_split(acts: list[tuple[str, int, int]], paragraph: int)
     except EditRefused:
         return
     assert editing.join_scene(split, "new") == division
+
+
+def test_a_part_that_is_a_chapter_takes_its_chapters_for_scenes() -> None:
+    made = editing.part_to_chapter(BOOK, "p1", "new")
+    assert editing.problems(made, 12) == ()
+    assert made.parts == ()
+    assert made.chapters == (Chapter("new", 1, None, "chapter", None, "PART ONE"),)
+    assert [(scene.id, scene.at, scene.title) for scene in made.scenes] == [
+        ("s1", 1, "The Ferry"),
+        ("s2", 5, ""),
+        ("s3", 7, "The Weir"),
+    ]
+    assert made.roles == ROLES
+
+
+def test_a_part_without_a_chapter_right_under_it_is_no_chapter() -> None:
+    bare = editing.part_to_chapter(BOOK, "p1", "new")
+    with pytest.raises(EditRefused):
+        editing.part_to_chapter(bare, "p1", "other")

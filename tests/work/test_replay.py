@@ -11,7 +11,7 @@ from afterdraft.manuscript.draft import Draft
 from afterdraft.store.book import BookFile
 from afterdraft.work.drafts.bring_draft import bring_draft
 from afterdraft.work.split.join_scenes import join_scenes
-from afterdraft.work.split.make_chapter import make_chapter, unmake_chapter, unmake_part
+from afterdraft.work.split.make_chapter import make_chapter, make_part_chapter, unmake_chapter, unmake_part
 from afterdraft.work.split.mark_break import mark_break, unmark_break
 from afterdraft.work.split.mark_matter import mark_matter, unmark_matter
 from afterdraft.work.split.retitle import retitle_chapter, retitle_part, retitle_scene
@@ -26,6 +26,7 @@ ACTS: dict[str, Act] = {
     "chapter": lambda book, draft: make_chapter(book, draft, 4),
     "no chapter": lambda book, draft: unmake_chapter(book, draft, book.division(draft).chapters[1].id),
     "no part": lambda book, draft: unmake_part(book, draft, book.division(draft).parts[0].id),
+    "a part's chapter": lambda book, draft: make_part_chapter(book, draft, book.division(draft).parts[0].id),
     "mark": lambda book, draft: mark_break(book, draft, 4),
     "no mark": lambda book, draft: unmark_break(book, draft, 5),
     "matter": lambda book, draft: mark_matter(book, draft, 9, 11, where="back"),

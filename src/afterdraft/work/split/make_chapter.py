@@ -35,6 +35,17 @@ def unmake_chapter(book: Book, draft: str, chapter: str) -> None:
     mend(book, draft, name, act, kind="unmake chapter", paragraph=unit.at)
 
 
+def make_part_chapter(book: Book, draft: str, part: str) -> None:
+    """`part` is a chapter, and its chapters are scenes of it. Raises `Missing`, `NotPossible`."""
+
+    def act(desk: Desk, division: Division) -> Division:
+        return editing.part_to_chapter(division, part, desk.new_id("chapter"))
+
+    unit = _find(book.division(draft).parts, part, "This part")
+    name = f"Make {quoted(unit.title)} a chapter"
+    mend(book, draft, name, act, kind="part to chapter", paragraph=unit.at)
+
+
 def unmake_part(book: Book, draft: str, part: str) -> None:
     """The heading of `part` is none; its chapters go to the part before. Raises `Missing`, `NotPossible`."""
 

@@ -60,6 +60,10 @@ def _unmake_chapter(_: Desk, __: str, now: Division, paragraph: int, ___: Mappin
     return editing.unmake_chapter(now, _at(now.chapters, paragraph))
 
 
+def _part_to_chapter(desk: Desk, _: str, now: Division, paragraph: int, __: Mapping[str, Any]) -> Division:
+    return editing.part_to_chapter(now, _at(now.parts, paragraph), desk.new_id("chapter"))
+
+
 def _unmake_part(_: Desk, __: str, now: Division, paragraph: int, ___: Mapping[str, Any]) -> Division:
     return editing.unmake_part(now, _at(now.parts, paragraph))
 
@@ -110,6 +114,7 @@ ACTS: Final[Mapping[str, Act]] = {  # by the kind that the correction is kept un
     "join": _join,
     "make chapter": _make_chapter,
     "unmake chapter": _unmake_chapter,
+    "part to chapter": _part_to_chapter,
     "unmake part": _unmake_part,
     "mark": _mark,
     "unmark": _unmark,

@@ -1,62 +1,94 @@
-"""Answer a doubt with the other reading: the line becomes what the program nearly took it for."""
+"""Answer doubts with the other reading: a line becomes what the program nearly took it for."""
 
-from afterdraft.errors import Missing, NotPossible
-from afterdraft.manuscript.division import Division, Doubt, Where
+from collections.abc import Mapping
+from typing import Any, Final, NamedTuple
+
+from afterdraft.errors import EditRefused, Missing, NotPossible
+from afterdraft.manuscript.division import Division, Doubt, Reading
 from afterdraft.manuscript.outline import leaves
-from afterdraft.work.ports import Book
-from afterdraft.work.split.join_scenes import join_scenes
-from afterdraft.work.split.make_chapter import make_chapter, unmake_chapter
-from afterdraft.work.split.mark_break import mark_break, unmark_break
-from afterdraft.work.split.mark_matter import mark_matter, unmark_matter
-from afterdraft.work.split.split_scene import split_scene
+from afterdraft.work.called import line_called
+from afterdraft.work.ports import Book, Desk
+from afterdraft.work.split.mending import keep_cards
+from afterdraft.work.split.replay import ACTS
+
+CALLED: Final[Mapping[Reading, tuple[str, str]]] = {  # one, and several
+    "part": ("the heading of a part", "headings of parts"),
+    "chapter": ("the heading of a chapter", "headings of chapters"),
+    "scene": ("a new scene", "new scenes"),
+    "mark": ("a scene break", "scene breaks"),
+    "text": ("text", "text"),
+    "front matter": ("front matter", "front matter"),
+    "back matter": ("back matter", "back matter"),
+}
 
 
-def take_other(book: Book, draft: str, paragraph: int) -> None:
-    """Make the line at `paragraph` what its doubt's `other` says, as one edit. Raises `Missing`, `NotPossible`."""
-    doubt = next((one for one in book.doubts(draft) if one.paragraph == paragraph), None)
-    if doubt is None:
+class Answer(NamedTuple):
+    """A correction, as `replay` makes it and the book keeps it."""
+
+    kind: str
+    paragraph: int
+    detail: Mapping[str, Any]
+
+
+def take_other(book: Book, draft: str, *paragraphs: int) -> None:
+    """Make each line what its doubt's `other` says, as one edit.
+
+    Of several lines those that cannot become so stay as they are, and in doubt. Raises `Missing` where a line is in no
+    doubt, and `Missing` or `NotPossible` where none of them can become so.
+    """
+    asked = {doubt.paragraph: doubt for doubt in book.doubts(draft)}
+    doubts = [asked[paragraph] for paragraph in paragraphs if paragraph in asked]
+    if len(doubts) < len(paragraphs) or not doubts:
         raise Missing("This doubt")
-    division = book.division(draft)
+
+    def change(desk: Desk) -> None:
+        refused = [why for doubt in doubts if (why := _taken(desk, draft, doubt))]
+        if len(refused) == len(doubts):
+            raise refused[0]
+        desk.follow_anchors(draft)
+
+    one, several = CALLED[doubts[0].other]
+    alone = len(doubts) == 1
+    name = f"Make {line_called(book, draft, paragraphs[0])} {one}" if alone else f"Make {len(doubts)} lines {several}"
+    book.edit(name, change)
+
+
+def _taken(desk: Desk, draft: str, doubt: Doubt) -> EditRefused | None:
+    """Why the line cannot become the other; None where it has."""
+    before = desk.division(draft)
+    try:
+        answer = _answer(before, doubt)
+        now = ACTS[answer.kind](desk, draft, before, answer.paragraph, answer.detail)
+    except EditRefused as refused:
+        return refused
+    keep_cards(desk, before, now)
+    desk.set_division(draft, now)
+    desk.close_doubt(draft, doubt.paragraph)
+    desk.record_correction(draft, answer.kind, answer.paragraph, answer.detail)
+    return None
+
+
+def _answer(division: Division, doubt: Doubt) -> Answer:
+    at = doubt.paragraph
     if doubt.other in ("front matter", "back matter"):
-        _set_apart(book, draft, division, doubt)
-    elif doubt.chosen in ("front matter", "back matter"):
-        unmark_matter(book, draft, _matter_at(division, paragraph))
-    elif doubt.other == "chapter":
-        make_chapter(book, draft, paragraph)
-    elif doubt.other == "mark":
-        mark_break(book, draft, paragraph)
-    elif doubt.other == "scene":
-        _begin_scene(book, draft, division, doubt)
-    else:
-        _make_text(book, draft, division, paragraph)
+        start, end = next((start, end) for _, start, end in leaves(division) if start <= at < end)
+        where = "front" if doubt.other == "front matter" else "back"
+        return Answer("matter", start, {"paragraphs": end - start, "where": where, "kind": "other"})
+    if doubt.chosen in ("front matter", "back matter"):
+        return Answer("unmatter", max((one.at for one in division.matter if one.at <= at), default=at), {})
+    return Answer(_kind(division, doubt), at, {})
 
 
-def _begin_scene(book: Book, draft: str, division: Division, doubt: Doubt) -> None:
-    chapter = next((one.id for one in division.chapters if one.at == doubt.paragraph), None)
-    if chapter:
-        unmake_chapter(book, draft, chapter)
-    else:
-        split_scene(book, draft, doubt.paragraph)
-
-
-def _make_text(book: Book, draft: str, division: Division, paragraph: int) -> None:
-    """A mark becomes text; a scene or chapter that began here goes to the one before."""
-    if division.roles[paragraph] == "mark":
-        unmark_break(book, draft, paragraph)
-        return
-    scene = next((one.id for one in division.scenes if one.at == paragraph), None)
-    if scene is None:
+def _kind(division: Division, doubt: Doubt) -> str:
+    at = doubt.paragraph
+    if doubt.other == "chapter":
+        return "part to chapter" if any(part.at == at for part in division.parts) else "make chapter"
+    if doubt.other == "mark":
+        return "mark"
+    if doubt.other == "scene":
+        return "unmake chapter" if any(chapter.at == at for chapter in division.chapters) else "split"
+    if division.roles[at] == "mark":
+        return "unmark"
+    if all(scene.at != at for scene in division.scenes):
         raise NotPossible("This line is text already.")
-    join_scenes(book, scene)
-
-
-def _set_apart(book: Book, draft: str, division: Division, doubt: Doubt) -> None:
-    where: Where = "front" if doubt.other == "front matter" else "back"
-    start, end = next((start, end) for _, start, end in leaves(division) if start <= doubt.paragraph < end)
-    mark_matter(book, draft, start, end, where=where)
-
-
-def _matter_at(division: Division, paragraph: int) -> str:
-    """Id of the matter that holds the line; "" where none does any more."""
-    holder = next((unit for unit in reversed(division.matter) if unit.at <= paragraph), None)
-    return holder.id if holder else ""
+    return "join"
