@@ -16,6 +16,7 @@ from bench.judged.section import HALVES, figures, lines
 from bench.judged.shown import shown
 from bench.slips.section import SEEN
 from tests.questions.asked import book
+from tests.support import need
 
 TITLES = ["The Ferry", "Frost", "A Tin Box", "The Toll", "Low Water", "Nightwork", "The Net"]
 
@@ -42,8 +43,8 @@ def test_the_first_five_that_are_neither_short_nor_long_by_their_titles_hashes()
     assert not SEEN & set(first(dict.fromkeys(SEEN, 70_000)))
 
 
-@pytest.mark.skipif(not corpus.paths(), reason="the corpus folder is missing")
 def test_the_novels_are_those_of_the_readme() -> None:
+    need(bool(corpus.paths()), "the corpus folder beside the checkout")
     readme = (FOLDER.parent / "README.md").read_text("utf-8")
     for which in HALVES:
         assert f"**{which}**: {'; '.join(novel.title for novel in chosen(which))}." in readme
@@ -97,8 +98,8 @@ def test_a_question_is_shown_with_its_words_marked_among_their_neighbours() -> N
     assert "Far off." not in told
 
 
-@pytest.mark.skipif(not corpus.paths(), reason="the corpus folder is missing")
 def test_what_is_kept_holds_no_sentence_of_the_novels() -> None:
+    need(bool(corpus.paths()), "the corpus folder beside the checkout")
     for path in FOLDER.glob("*.json"):
         novel = next(one for one in map(corpus.novel, corpus.paths()) if one.slug == path.stem)
         text = " ".join(text for chapter in novel.chapters for scene in chapter.scenes for text in scene).lower()

@@ -30,7 +30,9 @@ def find(seen: Seen) -> Iterator[Finding]:
     people = [
         (one, called)
         for one in seen.book.cast.people
-        if len(spans.get(one.id, ())) >= (OFTEN if one.narrator else NAMED) and (called := _called(one))
+        if len(spans.get(one.id, ())) >= (OFTEN if one.narrator else NAMED)
+        and (called := _called(one))
+        and called in seen.name(one.id).lower()  # else the question would name them otherwise than it means
     ]
     done: set[frozenset[str]] = set()
     for (one, name), (other, also) in combinations(people, 2):
