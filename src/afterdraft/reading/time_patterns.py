@@ -2,8 +2,15 @@
 
 import re
 from collections.abc import Iterable, Mapping
+from functools import cache
 
 from afterdraft.reading.time_words import DAYS, FEASTS, FIRSTS, MONTHS, MOVABLE, ONES, PARTS, SEASONS, TENS, UNITS
+
+
+@cache
+def compiled(pattern: str) -> re.Pattern[str]:
+    """When it is first looked for: all of them take a tenth of a second, and the program starts without."""
+    return re.compile(pattern)
 
 
 def _any(words: Iterable[str]) -> str:
@@ -47,93 +54,90 @@ _months_said = (
 )
 _sure_months = _capital(["january", "february", "july", "september", "october", "november", "december"])
 
-PATTERNS: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
-    (name, re.compile(pattern))
-    for name, pattern in (
-        ("iso", r"\b(?P<year>\d{4})-(?P<month>0[1-9]|1[0-2])-(?P<day>0[1-9]|[12]\d|3[01])\b"),
-        ("year month day", rf"\b(?P<year>1\d{{3}}|20\d\d)\.?[—,]\s?(?P<month>{_month})\s(?P<day>{_day})\b"),
-        (
-            "day month",
-            rf"\b(?:(?P<day>{_day})\s?[–—-]\s?)?(?P<last>{_day})(?:\sday)?(?:\sof)?\s(?P<month>{_month})(?!\w)"
-            rf"(?:,?\s(?:of\s|in\s)?(?:the\syear\s)?\(?(?P<year>{_year})\b)?",
-        ),
-        (
-            "month day",
-            rf"\b(?P<month>{_month})(?:\sthe)?\s(?P<day>{_day})\b(?![:’']\w)(?:\s?[–—-]\s?(?P<last>{_day})\b)?"
-            rf"(?:,?\s\(?(?P<year>{_year})\b)?",
-        ),
-        ("feast", rf"\b(?P<feast>(?i:{_feast}))(?!\w)(?:,?\s(?:of\s)?(?P<year>{_year})\b)?"),
-        ("month year", rf"\b(?P<month>{_month}),?\s(?:of\s|in\s)?(?:the\syear\s)?(?P<year>{_year})\b"),
-        (
-            "clock",
-            rf"\b(?:(?P<past>(?i:half|(?:a\s)?quarter)|{_number}(?:\sminutes?)?)[\s-](?P<way>past|after|to|before)\s{_hour}"
-            rf"(?:\so[’']clock)?{_half}?"
-            rf"|(?P<digits>\d{{1,2}}):(?P<minutes>[0-5]\d)(?!\d){_half.replace('half', 'half2')}?"
-            rf"|(?P<digits2>\d{{1,2}})(?:\.(?P<minutes2>[0-5]\d))?\s?(?P<half3>[ap]\.\s?m\.|[ap]m\b|[AP]\.?M\b\.?)"
-            rf"|(?i:{_hour.replace('hour', 'hour2')}\so[’']clock){_half.replace('half', 'half4')}?"
-            rf"|(?<![Aa]t\s)(?P<name>(?i:midnight|midday|noonday|noon))\b)",
-        ),
-        (
-            "clock said",
-            rf"\b(?i:at|till|until|by|about|before|after|past)\s(?:(?i:about|nearly|exactly|just|half-past|almost)\s)?"
-            rf"(?:(?P<name>midnight|midday|noon)\b|(?P<hour>{_any([w for w, n in ONES.items() if 2 <= n <= 12])})"
-            rf"(?:[\s-](?P<minutes>fifteen|thirty|forty-five|twenty|ten))?{_half}?{_stop})",
-        ),
-        (
-            "age",
-            rf"\b(?:(?P<years>{_number})[\s-]years?[\s-](?:old\b|of\sage\b)|(?i:aged|the\sage\sof)\s(?P<years2>{_number})\b"
-            rf"|(?i:(?:he|she|i)(?:\swas|\sam|\sis|’m|’s))(?:\s(?i:only|just|about|nearly|barely|not\syet|still|now|then))?"
-            rf"\s(?P<years3>{_tens}(?:-{_ones})?|(?i:twelve|\w+teen|\d\d))(?=\s*(?:[,.;!?—]|when|and|then|now)))",
-        ),
-        (
-            "interval",
-            rf"\b(?:(?P<after>(?i:after)\s)?(?P<count>{_count})\s(?:(?:whole|full|long|more|short|other)\s)?(?P<unit>{_unit})"
-            rf"(?:\s(?P<later>(?i:later|after(?:wards?)?|hence|before|ago|earlier|previously|since|back)))?\b"
-            rf"|(?i:within|in)\s(?:the|an)\s(?P<within>hour|week|month|year|fortnight)\b)",
-        ),
-        (
-            "next",
-            rf"\b(?:(?:(?i:the)\s)?(?P<way>(?i:next|following|previous|preceding|last))\s(?P<of>{_part}|week|fortnight|month|year)\b"
-            rf"|(?i:the)\s(?P<of2>{_part}|week|month|year)\s(?P<way2>(?i:after|before|following))\b(?!\slast)"
-            rf"|(?P<day>(?i:yesterday|to-?morrow|to-?day|to-?night|the\sday\sbefore\syesterday|the\sday\safter\sto-?morrow))"
-            rf"(?:\s{_part})?\b|(?P<same>(?i:that\ssame|the\ssame|same|that|this))\s(?:very\s)?(?P<of3>{_part})\b)",
-        ),
-        (
-            "day only",
-            rf"\b(?i:the\s|on\sthe\s)(?P<day>{_ordinal})"
-            rf"(?:\s(?i:of\s(?:the|this|that)\s(?:same\s)?month|inst\b|instant|ult\b))?{_stop}",
-        ),
-        ("weekday", rf"\b(?P<weekday>{_capital(DAYS)})s?(?:\s(?P<part>(?i:morning|afternoon|evening|night)))?\b"),
-        (
-            "month",
-            rf"(?:(?<=\W)|^){_months_said}(?:the\s)?(?P<month>{_capital(MONTHS)})\b|\b(?P<month2>{_sure_months})\b",
-        ),
-        (
-            "season",
-            rf"\b(?i:the|that|this|last|next|early|late|in|of)\s(?:(?:early|late|following|same|next)\s)?"
-            rf"(?P<season>{_any(SEASONS)})\b(?!\s(?:of\s(?:a|his|her|the)|to|into|from|upon|on|back|in\shis|out))"
-            rf"(?:,?\s(?:of\s)?(?P<year>{_year})\b)?",
-        ),
-        (
-            "year",
-            rf"\b(?:{_since}(?:the\s(?:year\s)?)?(?P<year>1[0-9]{{3}}|20\d\d)|(?P<year2>(?i:{_hundreds}))"
-            rf"|(?<![\d£$.,#:/-])(?P<year3>1[5-9]\d\d|20[0-2]\d)(?=[.,;:)—?!]|$|\s(?:and|when|was|to|or|that|he|she|it)\b))"
-            rf"\b(?![-:,]\d|\s?(?:men|pounds|miles))",
-        ),
-        ("part", rf"\b(?<![Gg]ood\s)(?<![Gg]ood-)(?P<part>{_any(PARTS)})\b(?![-’]|\s(?:gown|dress|room|cap))"),
-    )
+PATTERNS: tuple[tuple[str, str], ...] = (
+    ("iso", r"\b(?P<year>\d{4})-(?P<month>0[1-9]|1[0-2])-(?P<day>0[1-9]|[12]\d|3[01])\b"),
+    ("year month day", rf"\b(?P<year>1\d{{3}}|20\d\d)\.?[—,]\s?(?P<month>{_month})\s(?P<day>{_day})\b"),
+    (
+        "day month",
+        rf"\b(?:(?P<day>{_day})\s?[–—-]\s?)?(?P<last>{_day})(?:\sday)?(?:\sof)?\s(?P<month>{_month})(?!\w)"
+        rf"(?:,?\s(?:of\s|in\s)?(?:the\syear\s)?\(?(?P<year>{_year})\b)?",
+    ),
+    (
+        "month day",
+        rf"\b(?P<month>{_month})(?:\sthe)?\s(?P<day>{_day})\b(?![:’']\w)(?:\s?[–—-]\s?(?P<last>{_day})\b)?"
+        rf"(?:,?\s\(?(?P<year>{_year})\b)?",
+    ),
+    ("feast", rf"\b(?P<feast>(?i:{_feast}))(?!\w)(?:,?\s(?:of\s)?(?P<year>{_year})\b)?"),
+    ("month year", rf"\b(?P<month>{_month}),?\s(?:of\s|in\s)?(?:the\syear\s)?(?P<year>{_year})\b"),
+    (
+        "clock",
+        rf"\b(?:(?P<past>(?i:half|(?:a\s)?quarter)|{_number}(?:\sminutes?)?)[\s-](?P<way>past|after|to|before)\s{_hour}"
+        rf"(?:\so[’']clock)?{_half}?"
+        rf"|(?P<digits>\d{{1,2}}):(?P<minutes>[0-5]\d)(?!\d){_half.replace('half', 'half2')}?"
+        rf"|(?P<digits2>\d{{1,2}})(?:\.(?P<minutes2>[0-5]\d))?\s?(?P<half3>[ap]\.\s?m\.|[ap]m\b|[AP]\.?M\b\.?)"
+        rf"|(?i:{_hour.replace('hour', 'hour2')}\so[’']clock){_half.replace('half', 'half4')}?"
+        rf"|(?<![Aa]t\s)(?P<name>(?i:midnight|midday|noonday|noon))\b)",
+    ),
+    (
+        "clock said",
+        rf"\b(?i:at|till|until|by|about|before|after|past)\s(?:(?i:about|nearly|exactly|just|half-past|almost)\s)?"
+        rf"(?:(?P<name>midnight|midday|noon)\b|(?P<hour>{_any([w for w, n in ONES.items() if 2 <= n <= 12])})"
+        rf"(?:[\s-](?P<minutes>fifteen|thirty|forty-five|twenty|ten))?{_half}?{_stop})",
+    ),
+    (
+        "age",
+        rf"\b(?:(?P<years>{_number})[\s-]years?[\s-](?:old\b|of\sage\b)|(?i:aged|the\sage\sof)\s(?P<years2>{_number})\b"
+        rf"|(?i:(?:he|she|i)(?:\swas|\sam|\sis|’m|’s))(?:\s(?i:only|just|about|nearly|barely|not\syet|still|now|then))?"
+        rf"\s(?P<years3>{_tens}(?:-{_ones})?|(?i:twelve|\w+teen|\d\d))(?=\s*(?:[,.;!?—]|when|and|then|now)))",
+    ),
+    (
+        "interval",
+        rf"\b(?:(?P<after>(?i:after)\s)?(?P<count>{_count})\s(?:(?:whole|full|long|more|short|other)\s)?(?P<unit>{_unit})"
+        rf"(?:\s(?P<later>(?i:later|after(?:wards?)?|hence|before|ago|earlier|previously|since|back)))?\b"
+        rf"|(?i:within|in)\s(?:the|an)\s(?P<within>hour|week|month|year|fortnight)\b)",
+    ),
+    (
+        "next",
+        rf"\b(?:(?:(?i:the)\s)?(?P<way>(?i:next|following|previous|preceding|last))\s(?P<of>{_part}|week|fortnight|month|year)\b"
+        rf"|(?i:the)\s(?P<of2>{_part}|week|month|year)\s(?P<way2>(?i:after|before|following))\b(?!\slast)"
+        rf"|(?P<day>(?i:yesterday|to-?morrow|to-?day|to-?night|the\sday\sbefore\syesterday|the\sday\safter\sto-?morrow))"
+        rf"(?:\s{_part})?\b|(?P<same>(?i:that\ssame|the\ssame|same|that|this))\s(?:very\s)?(?P<of3>{_part})\b)",
+    ),
+    (
+        "day only",
+        rf"\b(?i:the\s|on\sthe\s)(?P<day>{_ordinal})"
+        rf"(?:\s(?i:of\s(?:the|this|that)\s(?:same\s)?month|inst\b|instant|ult\b))?{_stop}",
+    ),
+    ("weekday", rf"\b(?P<weekday>{_capital(DAYS)})s?(?:\s(?P<part>(?i:morning|afternoon|evening|night)))?\b"),
+    (
+        "month",
+        rf"(?:(?<=\W)|^){_months_said}(?:the\s)?(?P<month>{_capital(MONTHS)})\b|\b(?P<month2>{_sure_months})\b",
+    ),
+    (
+        "season",
+        rf"\b(?i:the|that|this|last|next|early|late|in|of)\s(?:(?:early|late|following|same|next)\s)?"
+        rf"(?P<season>{_any(SEASONS)})\b(?!\s(?:of\s(?:a|his|her|the)|to|into|from|upon|on|back|in\shis|out))"
+        rf"(?:,?\s(?:of\s)?(?P<year>{_year})\b)?",
+    ),
+    (
+        "year",
+        rf"\b(?:{_since}(?:the\s(?:year\s)?)?(?P<year>1[0-9]{{3}}|20\d\d)|(?P<year2>(?i:{_hundreds}))"
+        rf"|(?<![\d£$.,#:/-])(?P<year3>1[5-9]\d\d|20[0-2]\d)(?=[.,;:)—?!]|$|\s(?:and|when|was|to|or|that|he|she|it)\b))"
+        rf"\b(?![-:,]\d|\s?(?:men|pounds|miles))",
+    ),
+    ("part", rf"\b(?<![Gg]ood\s)(?<![Gg]ood-)(?P<part>{_any(PARTS)})\b(?![-’]|\s(?:gown|dress|room|cap))"),
 )
 
-DATELINE = re.compile(
+DATELINE = (
     rf"^[\W_]*(?:[^.—\n]{{0,40}}?[.,]\s)?(?:{_capital(DAYS)},?\s(?:the\s)?)?"
     rf"(?P<day>{_ordinal})(?=[,.*_—:\s]*(?:[—\n]|\s*$|[.]))"
 )  # an entry headed by its day alone: '19th.—', 'Saturday, 13th.—'
-HEADS = re.compile(
+HEADS = (
     rf"^[\W_]*(?:(?:Written|Telegram,)\s|[^.—:;!?\n]{{0,40}}?[.,*_]+\s*)?"
     rf"(?:{_capital(DAYS)},?\s(?:the\s)?)?(?:1\d{{3}}\.?—)?$"
 )  # what may stand before the date that heads a paragraph: a place, a weekday
-HEADED = re.compile(r"[*_]*(?:\s*(?:[.,:;—\n)”]|--|$)|\s\d{1,2}\s?[ap]\.?m)")  # and what behind
-PART = re.compile(rf"\b{_any(PARTS)}\Z")
+HEADED = r"[*_]*(?:\s*(?:[.,:;—\n)”]|--|$)|\s\d{1,2}\s?[ap]\.?m)"  # and what behind
+PART = rf"\b{_any(PARTS)}\Z"
 
 _stems = tuple(word[:3].capitalize() for word in MONTHS)
 _tens_said = (*TENS, "teen", "twelve")

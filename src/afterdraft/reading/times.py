@@ -7,7 +7,7 @@ import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from afterdraft.reading.time import Time, TimeKind
-from afterdraft.reading.time_patterns import DATELINE, HEADED, HEADS, HINTS, PART, PATTERNS
+from afterdraft.reading.time_patterns import DATELINE, HEADED, HEADS, HINTS, PART, PATTERNS, compiled
 from afterdraft.reading.time_words import DAYS, FEASTS, MOVABLE, PARTS, SEASONS, UNITS, VAGUE, month, number, year
 
 Spans = Sequence[tuple[int, int]]
@@ -27,7 +27,7 @@ def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
     for name, pattern in PATTERNS:
         if name in HINTS and not any(hint in text or hint in small for hint in HINTS[name]):
             continue
-        for match in pattern.finditer(text):
+        for match in compiled(pattern).finditer(text):
             start, end = match.span()
             if any(start < done and begun < end for begun, done in taken):
                 continue
@@ -35,14 +35,16 @@ def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
                 kind, value, more = read
                 start, end = _span(match, more)
                 spoken = any(begun <= start < done for begun, done in speech)
-                heads = _whole(value) and bool(HEADS.match(text[:start]) and HEADED.match(text, end))
+                heads = _whole(value) and bool(
+                    compiled(HEADS).match(text[:start]) and compiled(HEADED).match(text, end)
+                )
                 found.append(Time(paragraph, start, end, kind, value, spoken, heads, **more))  # type: ignore[arg-type]
                 taken.append((start, end))
                 if (
-                    name == "next" and kind == "interval" and (part := PART.search(text, start, end))
+                    name == "next" and kind == "interval" and (part := compiled(PART).search(text, start, end))
                 ):  # 'the next morning': two facts
                     found.append(Time(paragraph, *part.span(), "part of day", PARTS[part.group().lower()], spoken))
-    if (bare := DATELINE.match(text)) and (day := number(bare["day"])):
+    if (bare := compiled(DATELINE).match(text)) and (day := number(bare["day"])):
         start, end = bare.span("day")
         if not any(start < done and begun < end for begun, done in taken):
             found.append(Time(paragraph, start, end, "date", f"{UNSAID}-XX-{day:02}", dateline=True))
