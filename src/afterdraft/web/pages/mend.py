@@ -10,10 +10,10 @@ from afterdraft.errors import Missing, NotPossible
 from afterdraft.manuscript.division import Chapter, Matter, Part, Scene, Where
 from afterdraft.manuscript.validity import leaf_at
 from afterdraft.web.body import form, text
-from afterdraft.web.render import back, book_of, go, number
+from afterdraft.web.render import back, book_of, go, number, number_of
 from afterdraft.work.ports import Book
 from afterdraft.work.split.join_scenes import join_scenes
-from afterdraft.work.split.make_chapter import make_chapter, unmake_chapter, unmake_part
+from afterdraft.work.split.make_chapter import make_chapter, make_part_chapter, unmake_chapter, unmake_part
 from afterdraft.work.split.mark_break import unmark_break
 from afterdraft.work.split.mark_matter import mark_matter, unmark_matter
 from afterdraft.work.split.retitle import retitle_chapter, retitle_part, retitle_scene
@@ -86,7 +86,7 @@ def _join(book: Book, draft: str, posted: FormData) -> None:
 
 def _settle(book: Book, draft: str, posted: FormData) -> None:
     settle = take_other if text(posted, "take") == "other" else settle_doubt
-    settle(book, draft, number(posted, "paragraph"))
+    settle(book, draft, *(number_of(str(value), -1) for value in posted.getlist("paragraph")))
 
 
 ACTS: dict[str, Act] = {
@@ -96,6 +96,7 @@ ACTS: dict[str, Act] = {
     "retitle-chapter": lambda book, draft, p: retitle_chapter(book, draft, text(p, "chapter"), text(p, "title")),
     "retitle-part": lambda book, draft, p: retitle_part(book, draft, text(p, "part"), text(p, "title")),
     "unmake-chapter": lambda book, draft, posted: unmake_chapter(book, draft, text(posted, "chapter")),
+    "part-chapter": lambda book, draft, posted: make_part_chapter(book, draft, text(posted, "part")),
     "unmake-part": lambda book, draft, posted: unmake_part(book, draft, text(posted, "part")),
     "set-apart": lambda book, draft, posted: mark_matter(
         book, draft, number(posted, "start"), number(posted, "end"), where=_where(posted)

@@ -5,12 +5,15 @@ from dataclasses import dataclass, replace
 from starlette.requests import Request
 from starlette.responses import Response
 
+from afterdraft.manuscript.asked import questions
 from afterdraft.manuscript.blocks import Block
 from afterdraft.manuscript.division import Doubt, Role
 from afterdraft.manuscript.outline import ChapterView, MatterView, PartView, SceneView
 from afterdraft.web.render import book_of, frame, render
 from afterdraft.web.suggesting import Perhaps, perhaps
 from afterdraft.web.view import BookView, view
+
+SHOWN = 6  # lines of one question that are seen at once; the others are a click away
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +32,21 @@ class DoubtLine:
 
 
 @dataclass(frozen=True, slots=True)
+class Asked:
+    """One question, about one line or several alike."""
+
+    lines: tuple[DoubtLine, ...]
+
+    @property
+    def shown(self) -> tuple[DoubtLine, ...]:
+        return self.lines[:SHOWN]
+
+    @property
+    def more(self) -> tuple[DoubtLine, ...]:
+        return self.lines[SHOWN:]
+
+
+@dataclass(frozen=True, slots=True)
 class Row:
     """One line of the list: a part, a chapter, a scene, or matter; the others are None."""
 
@@ -43,7 +61,8 @@ class Row:
 class SplitPage:
     view: BookView
     rows: tuple[Row, ...]
-    doubts: tuple[DoubtLine, ...]
+    doubts: tuple[Asked, ...]
+    unsure: int  # lines that are asked about
     opened: Opened | None
     matter_words: dict[str, str]  # first words of front and back matter, by id
     notices: tuple[str, ...]  # what was met in the file and not read
@@ -70,8 +89,10 @@ def split_page(seen: BookView, code: str) -> SplitPage:
         view=seen,
         rows=_rows(seen),
         doubts=tuple(
-            DoubtLine(doubt, words.get(doubt.paragraph, ""), _code_at(seen, doubt.paragraph)) for doubt in doubts
+            Asked(tuple(DoubtLine(one, words.get(one.paragraph, ""), _code_at(seen, one.paragraph)) for one in asked))
+            for asked in questions(doubts)
         ),
+        unsure=len(doubts),
         opened=_opened(seen, code),
         matter_words={view.matter.id: words.get(view.start, "") for view in matter},
         notices=seen.book.unread(seen.draft.id),
