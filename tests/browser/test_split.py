@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Locator, Page, expect
 
+from tests.browser.access import clean
 from tests.browser.walk import anew, bring_in, saved, summary
 
 pytestmark = pytest.mark.browser
@@ -148,3 +149,21 @@ def test_the_list_by_keys_alone(split: Page) -> None:
     expect(scenes(split)).to_have_count(4)
     split.keyboard.press("Control+z")
     expect(scenes(split)).to_have_count(5)
+
+
+def test_a_question_about_several_lines_is_answered_once(page: Page, tmp_path: Path) -> None:
+    told = "\n\n".join(f"On day {number} the gauge stood where it had stood." for number in range(12))
+    letter = "\n\n\n“Come at once,” he had written.\n\nThe ink had run.\n\n\nShe put the paper down.\n\n"
+    file = tmp_path / "gauge.txt"
+    file.write_text(f"CHAPTER ONE\n\n{told}{letter}{told}\n\n\nCHAPTER TWO\n\n{told}\n", encoding="utf-8")
+    bring_in(page, file)
+    unsure = page.get_by_role("region", name="Not sure of 2 places")
+    expect(unsure.get_by_role("button", name="Make it")).to_have_count(2)
+    clean(page, "split, a question about several lines")
+    before = scenes(page).count()
+    unsure.get_by_role("button", name="Make all 2 new scenes").click()
+    expect(scenes(page)).to_have_count(before + 2)
+    expect(unsure).not_to_be_visible()
+    undo(page)
+    expect(scenes(page)).to_have_count(before)
+    expect(unsure).to_be_visible()
