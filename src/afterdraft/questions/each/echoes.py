@@ -78,23 +78,33 @@ def _echoes(words: list[_Word]) -> Iterator[_Echo]:
     small = [one.small for one in words]
     counted = Counter(small)
     often = max(ALWAYS, len(words) // SCARCE)
-    places: defaultdict[tuple[str, ...], list[int]] = defaultdict(list)
-    for at in range(len(words) - RUN + 1):
-        places[tuple(small[at : at + RUN])].append(at)
     done = 0
-    for at in range(len(words) - RUN + 1):
-        same = places[tuple(small[at : at + RUN])]
-        if at < done or len(same) != 2 or same[1] - at < APART:
+    for at, other in sorted(_twice(small).items()):
+        if at < done or other - at < APART:
             continue
-        long = _same(words, at, same[1])
+        long = _same(words, at, other)
         done = at + long
-        while words[at + long - 1].small in _JOINING:
+        while long and words[at + long - 1].small in _JOINING:
             long -= 1
-        first, again = words[at : at + long], words[same[1] : same[1] + long]
+        first, again = words[at : at + long], words[other : other + long]
         scarce = len({one.small for one in first if len(one.small) >= LONG and _is_scarce(one.small, counted, often)})
-        between = (same[1] - at) / len(words)
+        between = (other - at) / len(words)
         if RUN <= long < LEAST and scarce >= (NEAR_WORDS if between <= NEAR else FAR_WORDS) and _tells(first, again):
             yield _Echo(first, again, scarce, between)
+
+
+def _twice(small: Sequence[str]) -> dict[int, int]:
+    """Where runs begin that stand exactly twice: first place, second. By their hashes, which take less memory than they
+    do; whoever uses it compares the words."""
+    first: dict[int, int] = {}
+    again: dict[int, int | None] = {}
+    for at in range(len(small) - RUN + 1):
+        run = hash(tuple(small[at : at + RUN]))
+        if run in first:
+            again[run] = None if run in again else at
+        else:
+            first[run] = at
+    return {first[run]: at for run, at in again.items() if at is not None}
 
 
 def _is_scarce(word: str, counted: Counter[str], often: int) -> bool:
@@ -126,7 +136,7 @@ def _tells(first: Sequence[_Word], again: Sequence[_Word]) -> bool:
 
 
 def _finding(seen: Seen, one: _Echo) -> Finding:
-    begins, ends = next(word for word in one.first if word.small not in _JOINING), one.first[-1]
+    begins, ends = next(word for word in one.first if word.small not in ("and", "but", "or", "that")), one.first[-1]
     return Finding(
         evidence=(_sentence(seen, one.first), _sentence(seen, one.again)),
         strength=min(0.7, 0.45 + 0.05 * one.scarce),
