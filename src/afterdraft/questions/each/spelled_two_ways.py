@@ -2,7 +2,7 @@
 
 import re
 from collections import Counter, defaultdict
-from collections.abc import Iterator, Mapping
+from collections.abc import Container, Iterator, Mapping
 
 from rapidfuzz.distance import OSA
 
@@ -11,6 +11,8 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.reading import lexicon
+from afterdraft.reading.time_words import DAYS, MONTHS
+from afterdraft.whole.cast import READ
 from afterdraft.whole.given_names import FEMALE, MALE
 from afterdraft.whole.nicknames import GROUPS
 
@@ -18,34 +20,42 @@ USUAL = 8  # times that the usual spelling stands there at least; chosen on the 
 RARE = 2  # times that the other does at most, likewise
 SHORTEST = 3  # letters: shorter words are too near one another
 USUAL_SHORTEST = 4  # likewise of the usual spelling
+OFTEN = 16  # times that a short one does at least, where letters are changed and none is left out, likewise
 SHORT = 4  # letters up to which what is a given name itself is let be, likewise
 _WORD = re.compile(r"[^\W\d_]+(?:[’'][^\W\d_]+)*")
 _THING = re.compile(r"\s([A-Z][a-z]+)")
 _INFLECTED = re.compile(r"(?:[’']s?|s[’'])$")
+_VOWELS = frozenset("aeiouy")
+_QUOTED = re.compile(r"[“‘\"]$")
+_SPELLED = re.compile(r"\b(?:spel(?:t|led|ling)|sign(?:s|ed)\s(?:him|her|my)self|christened|pronounced?)\b")
+_CALLED = re.compile(r"\bcall(?:s|ed)?\s(?:him|her|me|himself|herself|myself)\s$")
 _ENDINGS = frozenset("saonye")  # of families, feminines, pet names
 
 
 GIVEN = FEMALE | MALE
+DATED = frozenset((*DAYS, *MONTHS))
 
 
 def find(seen: Seen) -> Iterator[Finding]:
     people = _people(seen)
-    written, small = _written(seen, people)
+    written, small = _written(
+        seen, {word for one in seen.book.cast.people for form in one.aliases for word in form.split()}
+    )
     usual = [
         word
         for word, spans in written.items()
         if len(spans) >= USUAL and word.lower() in people and not small[word.lower()]
     ]
     for word, spans in written.items():
-        if len(word) >= SHORTEST and len(spans) <= RARE and not small[word.lower()]:
-            other = next((one for one in usual if _may_be(word, len(spans), one, people)), None)
-            if other:
+        if len(word) >= SHORTEST and len(spans) <= RARE and not small[word.lower()] and word.lower() not in DATED:
+            other = next((one for one in usual if _may_be(word, len(spans), one, len(written[one]), people)), None)
+            if other and not any(_is_spoken_of(seen, one) for one in spans):
                 yield _finding(seen, other, word, written, people[other.lower()])
 
 
-def _may_be(word: str, times: int, usual: str, people: Mapping[str, str]) -> bool:
-    """Whether a word that stands so many times may be the usual name. Short names take more."""
-    if len(word) <= SHORT and (times > 1 or word.lower() in GIVEN or not _is_slip_of_the_pen(word, usual)):
+def _may_be(word: str, times: int, usual: str, often: int, people: Mapping[str, str]) -> bool:
+    """Whether a word that stands so many times may be the usual name, which stands so often. Short names take more."""
+    if len(word) <= SHORT and (times > 1 or word.lower() in GIVEN or not _is_slip_of_the_pen(word, usual, often)):
         return False
     if len(usual) < USUAL_SHORTEST or not _is_slip(word, usual):
         return False
@@ -53,9 +63,12 @@ def _may_be(word: str, times: int, usual: str, people: Mapping[str, str]) -> boo
 
 
 def _people(seen: Seen) -> Mapping[str, str]:
-    """By word of a name the person who bears it most."""
+    """By word of a name the person who bears it most. Whom only a name read once or twice tells of may be somebody else
+    misspelled."""
     found: dict[str, str] = {}
     for person in seen.book.cast.people:
+        if person.mentions <= RARE and person.id.startswith(READ):
+            continue
         for form in person.aliases:
             for word in form.split():
                 if word not in lexicon.TITLES and word not in lexicon.ROLES:
@@ -63,7 +76,7 @@ def _people(seen: Seen) -> Mapping[str, str]:
     return found
 
 
-def _written(seen: Seen, people: Mapping[str, str]) -> tuple[Mapping[str, list[Span]], Counter[str]]:
+def _written(seen: Seen, names: Container[str]) -> tuple[Mapping[str, list[Span]], Counter[str]]:
     """Where words with a capital stand, by how they are written; and how often words stand without one."""
     found: defaultdict[str, list[Span]] = defaultdict(list)
     small: Counter[str] = Counter()
@@ -71,7 +84,7 @@ def _written(seen: Seen, people: Mapping[str, str]) -> tuple[Mapping[str, list[S
         for place, text in enumerate(scene):
             for match in _WORD.finditer(text):
                 word = _INFLECTED.sub("", match.group())
-                if (thing := _THING.match(text, match.end())) and thing.group(1).lower() not in people:
+                if (thing := _THING.match(text, match.end())) and thing.group(1).lower() not in names:
                     continue  # 'the Lally Rook': a name of its own
                 if word[:1].isupper() and not word.isupper():
                     found[word].append(Span(number, place, match.start(), match.start() + len(word), word))
@@ -87,21 +100,35 @@ def _is_slip(word: str, other: str) -> bool:
         return False
     if OSA.distance(one, two, score_cutoff=1) > 1:
         return False
-    if one[:-1] == two[:-1] and {one[-1], two[-1]} <= set("aeiy"):
-        return False  # George, Georgy
+    if one[:-1] == two[:-1] and {one[-1], two[-1]} <= set("aeiys"):
+        return False  # George, Georgy; Georges
+    if one == two + "s" or two == one + "s":
+        return False
     doubled = one[:-1] == two and one[-1:] == two[-1:]
     return doubled or not (one.startswith(two) and one[len(two) :] in _ENDINGS)
 
 
-def _is_slip_of_the_pen(word: str, other: str) -> bool:
-    """Of short names: a letter left out or written twice within it, and not one for another."""
-    return word[0] == other[0] and len(word) != len(other) and not other.startswith(word)
+def _is_slip_of_the_pen(word: str, other: str, often: int) -> bool:
+    """Of short names: a letter left out or written twice within it; of those that stand often also two letters changed
+    about, and one vowel for another."""
+    if word[0] != other[0]:
+        return False
+    if len(word) != len(other):
+        return not other.startswith(word)
+    changed = [(one, two) for one, two in zip(word, other, strict=True) if one != two]
+    return often >= OFTEN and (len(changed) == 2 or set(changed[0]) <= _VOWELS)
 
 
 def _is_own(word: str, other: str, people: Mapping[str, str]) -> bool:
     """Whether it is somebody else's name, or a short form."""
     known = any(word in group and other in group for group in GROUPS)
     return known or (word in people and people[word] != people[other])
+
+
+def _is_spoken_of(seen: Seen, one: Span) -> bool:
+    """Whether the page says that it is spelled so, or quotes it."""
+    text = seen.texts[one.scene][one.paragraph]
+    return bool(_QUOTED.search(text[: one.start]) or _CALLED.search(text[: one.start]) or _SPELLED.search(text))
 
 
 def _finding(seen: Seen, usual: str, rare: str, written: Mapping[str, list[Span]], person: str) -> Finding:
@@ -133,4 +160,5 @@ CHECK = Check(
     "the second of them once or twice, are asked about.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )
