@@ -1,13 +1,15 @@
 """The child that reads: what it answers, that it is ended where it is, that what is known needs no pipeline."""
 
+import json
 import subprocess
 import sys
 
 import pytest
 
-from afterdraft.alongside import KEEP, TOLD, Reader, answers
+from afterdraft.alongside import KEEP, TOLD, Reader, _packed, answers, wanted
 from afterdraft.reading.keeping import packed
 from afterdraft.whole.given import Given, GivenPerson
+from afterdraft.whole.speakers_kept import SPEAKERS
 from afterdraft.whole.task import Task, given_form, given_of, task
 from tests.reading.hand import scene
 
@@ -101,7 +103,19 @@ def test_the_real_child_reads_scene_by_scene_and_can_be_ended_between_two() -> N
     assert heard[0][0] == of.keys[0]
     kept = dict(heard[:1])
     more: list[str] = []
-    told = Reader().run(of, kept, on_scene=lambda key, _: more.append(key))
+    told = Reader().run(of, kept, on_scene=lambda key, _: more.append(key), keep=kept.update)
     assert more == list(of.keys[1:])
     assert told is not None
     assert '"name":"Ada"' in told
+    again = Reader().run(of, {key: kept[key] for key in wanted(of, {}) if key in kept}, on_scene=kept.__setitem__)
+    assert again == told
+    assert set(of.keys) <= set(kept)
+
+
+def test_of_what_is_kept_only_what_is_wanted_goes_to_the_child() -> None:
+    of = asked()
+    (kept, _) = answers(of, known(of))
+    everything = known(of) | json.loads(kept.removeprefix(KEEP)) | {"of another draft": "facts"}
+    sent = _packed(of, everything)["known"]
+    assert set(sent) == {*of.keys, SPEAKERS}
+    assert [line[:5] for line in answers(of, sent)] == [TOLD]

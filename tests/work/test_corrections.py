@@ -202,10 +202,13 @@ def test_what_was_read_is_no_edit_and_can_be_thrown_away(book: BookFile, draft: 
     book.keep_facts("k1", "[2]")
     book.keep_whole(draft, "w1", "{}")
     book.keep_whole(draft, "w2", '{"people": []}')
+    book.keep_read({"r1": "a", "r2": "b"})
+    book.keep_read({"r1": "c"})
     assert book.kept_facts(["k1", "k2"]) == {"k1": "[1]"}
+    assert book.kept_facts(["r1", "r2"]) == {"r1": "c", "r2": "b"}
     assert book.read_whole(draft) == ("w2", '{"people": []}')
     assert book.edits() == before
     book.drop_read()
-    assert book.kept_facts(["k1"]) == {}
+    assert book.kept_facts(["k1", "r1"]) == {}
     assert book.read_whole(draft) is None
     assert book.check() == ()
