@@ -8,10 +8,12 @@ from time import monotonic, sleep
 
 import pytest
 
+from afterdraft.engine.reader import paragraph_key
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book
 from afterdraft.web.reading import Progress, Reading, State
 from afterdraft.web.reading_words import told
+from afterdraft.whole.speakers_kept import SPEAKERS
 from afterdraft.whole.task import Task
 from afterdraft.whole.told import RECIPE
 from afterdraft.work.cast.add_known import add_known
@@ -31,6 +33,7 @@ class Child:
     def __init__(self) -> None:
         self.read: list[list[str]] = []
         self.given: list[tuple[str, ...]] = []
+        self.helped: list[set[str]] = []  # keys of what it knew beyond facts of scenes
         self.fails = 0
         self.most = 99  # scenes that it may read until it is let go on
 
@@ -54,6 +57,7 @@ class Run:
         mine: list[str] = []
         self._child.read.append(mine)
         self._child.given.append(tuple(person.name for person in task.given.people))
+        self._child.helped.append(known.keys() - set(task.keys))
         for key, paragraphs in zip(task.keys, task.texts, strict=True):
             if key in known:
                 continue
@@ -64,8 +68,10 @@ class Run:
             if self._child.fails:
                 self._child.fails -= 1
                 return None
+            keep({paragraph_key(text): "its words" for text in paragraphs})
             on_scene(key, json.dumps(list(paragraphs)))
             mine.append(paragraphs[0][:3])
+        keep({SPEAKERS: "{}"})
         nothing: dict[str, list[object]] = {"named": [], "said": [], "times": []}
         return json.dumps(
             {
@@ -140,6 +146,17 @@ def test_only_what_changed_is_read_again(book: BookFile, reading: Reading, child
     split_scene(book, draft, 5)
     settled(reading, book, draft, scenes=3)
     assert child.read[2:] == [[]]  # both halves were read before
+
+
+def test_of_what_is_read_again_the_words_are_known(book: BookFile, reading: Reading, child: Child) -> None:
+    until(reading, book, "done")
+    draft = look(reading, book)
+    texts = [block.text for block in book.blocks(draft)]
+    join_scenes(book, [scene.id for scene in book.division(draft).scenes][1])
+    settled(reading, book, draft, scenes=2)
+    known = {paragraph_key(text) for text in texts}
+    assert child.helped[0] == set()
+    assert {SPEAKERS} < child.helped[1] <= {SPEAKERS} | known
 
 
 def test_what_she_says_is_told_anew_without_reading_a_word(book: BookFile, reading: Reading, child: Child) -> None:
