@@ -65,6 +65,10 @@ _PAST = (
 _ACTS = re.compile(rf" (?:had |\w+ly )?(?:\w+ed|{_PAST})\b")
 _STOP = re.compile(r"(?<!\bMr)(?<!\bMrs)(?<!\bDr)(?<!\bSt)(?<!\b[A-Z])[.!?…]+[”’\")*_]*(?=\s+[“‘\"(*_—]*[A-Z]|\s*$)")
 _SPEECH = re.compile(r"“[^”]*(?:”|$)|\"[^\"]*(?:\"|$)|‘[^’]*[,.!?—]’")
+_ANYBODY = re.compile(
+    r"\b(?:man|woman|girl|boy|lady|gentleman|friend|sister|brother|mother|father|wife|husband|daughter|son|child|aunt|"
+    r"uncle|doctor|other|two|both)(?:s|’s)?\b|\b(?:the|a|an) \w+(?:er|or|ist|ian)\b"
+)
 SPOKEN, NAMED = 4, 25  # times that somebody speaks by name, and is named, at least
 VOTES, MOST = 5, 0.66  # pronouns behind a name, and the share of them that must agree
 
@@ -156,6 +160,21 @@ def acts(scenes: Scenes, person: Person) -> Iterator[Place]:
             for start, end in sentences(told):
                 if told.startswith(person.name, start) and _ACTS.match(told, start + len(person.name)):
                     yield Place(number, at, start, end)
+
+
+def alone(scenes: Scenes, person: Person, place: Place) -> bool:
+    """Whether nobody else of the gender is told of in the sentence: 'he' behind it can only be that person."""
+    said = scenes[place.scene][place.paragraph][place.start : place.end]
+    others = [one for one in people(scenes) if one.gender == person.gender and one.name != person.name]
+    names = re.findall(r"(?<=[a-z,;] )[A-Z][a-z]+(?![a-z]*[.])", said.replace(person.name, ""))
+    return not names and not _ANYBODY.search(said) and not any(one.pattern.search(said) for one in others)
+
+
+def fitting(scenes: Scenes, person: Person, places: Sequence[Place], how: str, words: str) -> list[Place]:
+    """Of places for words `behind` a sentence, `name` or `tag`: where a sentence says only 'he', those that let it."""
+    if how != "behind" or "{n}" in words:
+        return list(places)
+    return [one for one in places if alone(scenes, person, one)]
 
 
 def tags(scenes: Scenes, person: Person) -> Iterator[Place]:

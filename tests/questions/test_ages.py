@@ -17,12 +17,26 @@ def test_asks_where_an_age_runs_back() -> None:
 
 
 @pytest.mark.parametrize(
+    "other",
+    [
+        "Ilse was slow. She was thirty-eight that year.",
+        "“I am thirty-eight,” said Ilse.",
+        "Ilse was slow. She was a woman of thirty-eight.",
+        "At thirty-eight, Ilse was slow.",
+    ],
+)
+def test_asks_however_it_is_told(other: str) -> None:
+    assert len(found_in(CHECK, [*ILSE, "Ilse was forty-two years old."], MARTA, [*NIGHT, other])) == 1
+
+
+@pytest.mark.parametrize(
     ("between", "other"),
     [
         ("It rained.", "Ilse was forty-three years old."),
         ("Six years went by.", "Ilse was forty-eight years old."),
         ("It rained.", "When Ilse was twelve years old the bridge came down."),
         ("It rained.", "Marta was thirty-eight years old."),
+        ("It rained.", "At thirty-eight, Ilse had sold the ferry."),
     ],
 )
 def test_is_silent_where_time_passes_or_another_time_is_told(between: str, other: str) -> None:

@@ -15,8 +15,27 @@ def test_asks_where_somebody_dead_speaks_later() -> None:
 
 
 @pytest.mark.parametrize(
+    "told",
+    [
+        "When the doctor came Tobias was already dead.",
+        "They buried Tobias on the Friday.",
+        "The fever took Tobias before the month was out.",
+        "Tobias was slow that year. He died in the spring.",
+        "Marta found Tobias in the morning, drowned.",
+        "Tobias sailed for Norway, and never came back.",
+        "It was the last time that anybody saw Tobias alive.",
+    ],
+)
+def test_asks_however_it_is_told(told: str) -> None:
+    assert len(found_in(CHECK, ILSE, [*MARTA, told], NIGHT)) == 1
+
+
+@pytest.mark.parametrize(
     "middle",
     [
+        "They buried Tobias’s uncle on the Friday.",
+        "When Tobias died she would have the ferry.",
+        "Tobias left the door open, and she never saw it.",
         "She thought that Tobias was dead.",
         "Tobias was dead tired.",
         "Tobias nearly died of laughing.",

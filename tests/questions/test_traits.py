@@ -19,9 +19,25 @@ def test_asks_where_eyes_are_of_two_colours() -> None:
 @pytest.mark.parametrize(
     ("first", "other"),
     [
+        ("“Now,” said Ilse, lifting her green eyes.", "Ilse, whose eyes were brown, sat down."),
+        ("Tobias sat still. The dark eyes were half shut.", "Tobias, with his blue eyes on the lamp, sat down."),
+        ("Ilse had hair the children pulled. Her straw-coloured hair was long.", "Ilse’s hair was black."),
+        ("Tobias rubbed the scar on his left cheek.", "The scar on Tobias’s right cheek was red."),
+        ("Tobias was lame of the left leg.", "Tobias, who limped with the right leg, sat down."),
+    ],
+)
+def test_asks_however_it_is_told(first: str, other: str) -> None:
+    assert len(found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])) == 1
+
+
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [
         ("Ilse had blue eyes.", "Ilse’s grey eyes were on the lamp."),
         ("Ilse had green eyes.", "Marta’s brown eyes were on the lamp."),
         ("Ilse had black hair then.", "Ilse had grey hair now."),
+        ("Ilse had blue eyes.", "Ilse sat down, and her eyes were dark with anger."),
+        ("Tobias rubbed the scar on his left cheek.", "The scar on Tobias’s right hand was red."),
     ],
 )
 def test_is_silent_about_shades_other_people_and_grey_hair(first: str, other: str) -> None:

@@ -38,6 +38,31 @@ NEXT_ACTS = "With/ADP/prep/5 his/PRON/poss/2 aunt/NOUN/pobj/0 ,/PUNCT/punct/5 To
 DOCTOR = "Ilse/PROPN/nsubj/1 was/AUX/ROOT/1 a/DET/det/3 doctor/NOUN/attr/1"
 PRETENDED = "Ilse/PROPN/nsubj/1 pretended/VERB/ROOT/1 to/PART/aux/3 be/AUX/xcomp/1 a/DET/det/5 doctor/NOUN/attr/3"
 
+WHOSE = (
+    "Ilse/PROPN/nsubj/6 ,/PUNCT/punct/0 whose/PRON/poss/3 eyes/NOUN/nsubj/4 were/AUX/relcl/0 green/ADJ/acomp/4"
+    " sang/VERB/ROOT/6"
+)
+STRAW = "Her/PRON/poss/4 straw/NOUN/npadvmod/3 -/PUNCT/punct/3 coloured/ADJ/amod/4 hair/NOUN/nsubj/5 shone/VERB/ROOT/5"
+ILSE_SAT = "Ilse/PROPN/nsubj/1 sat/VERB/ROOT/1 ./PUNCT/punct/1"
+SHE_SAW_TOM = "She/PRON/nsubj/1 saw/VERB/ROOT/1 Tom/PROPN/dobj/1 ./PUNCT/punct/1"
+THE_EYES = "The/DET/det/5 grey/ADJ/amod/5 eyes/NOUN/nsubj/6 shone/VERB/ROOT/6"
+WHOSE_EYES = "The/DET/det/6 grey/ADJ/amod/6 eyes/NOUN/nsubj/7 shone/VERB/ROOT/7"
+AT_FORTY = "At/ADP/prep/4 forty/NUM/pobj/0 ,/PUNCT/punct/4 she/PRON/nsubj/4 sang/VERB/ROOT/4"
+AT_TEN = "At/ADP/prep/4 ten/NUM/pobj/0 ,/PUNCT/punct/4 she/PRON/nsubj/4 sang/VERB/ROOT/4"
+NAME_AT = "Tom/PROPN/nsubj/5 ,/PUNCT/punct/0 at/ADP/prep/0 forty/NUM/pobj/2 ,/PUNCT/punct/0 sang/VERB/ROOT/5"
+THAT_YEAR = "She/PRON/nsubj/1 was/AUX/ROOT/1 thirty/NUM/attr/1 that/DET/det/4 year/NOUN/npadvmod/1"
+WAS_ONE = "She/PRON/nsubj/1 was/AUX/ROOT/1 one/NUM/attr/1 that/PRON/nsubj/4 sang/VERB/relcl/2"
+SCAR = (
+    "He/PRON/nsubj/1 rubbed/VERB/ROOT/1 the/DET/det/3 scar/NOUN/dobj/1 on/ADP/prep/3 his/PRON/poss/7 left/ADJ/amod/7"
+    " cheek/NOUN/pobj/4"
+)
+LAME = "She/PRON/nsubj/1 was/AUX/ROOT/1 lame/ADJ/acomp/1 of/ADP/prep/2 the/DET/det/6 right/ADJ/amod/6 leg/NOUN/pobj/3"
+FROM_HER = (
+    "Tom/PROPN/nsubj/1 pushed/VERB/ROOT/1 the/DET/det/4 fair/ADJ/amod/4 hair/NOUN/dobj/1 from/ADP/prep/1"
+    " her/PRON/poss/7 forehead/NOUN/pobj/5"
+)
+CHEEK = "Her/PRON/poss/2 left/ADJ/amod/2 cheek/NOUN/nsubj/3 burned/VERB/ROOT/3"
+
 
 @pytest.mark.parametrize(
     ("rows", "expected"),
@@ -64,6 +89,19 @@ PRETENDED = "Ilse/PROPN/nsubj/1 pretended/VERB/ROOT/1 to/PART/aux/3 be/AUX/xcomp
         ((NEXT_ACTS,), []),
         ((DOCTOR,), [("trade", "doctor", "ilse")]),
         ((PRETENDED,), []),
+        ((WHOSE,), [("eyes", "green", "ilse")]),
+        ((STRAW,), [("hair", "fair", "her")]),
+        ((ILSE_SAT, THE_EYES), [("eyes", "grey", "ilse")]),
+        ((SHE_SAW_TOM, WHOSE_EYES), []),
+        ((AT_FORTY,), [("age", "40", "she")]),
+        ((AT_TEN,), []),
+        ((NAME_AT,), [("age", "40", "tom")]),
+        ((THAT_YEAR,), [("age", "30", "she")]),
+        ((WAS_ONE,), []),
+        ((SCAR,), [("scar", "left cheek", "his")]),
+        ((LAME,), [("limp", "right leg", "she")]),
+        ((CHEEK,), []),
+        ((FROM_HER,), [("hair", "fair", "her")]),
     ],
 )
 def test_a_trait_has_its_value_and_its_owner(rows: tuple[str, ...], expected: list[tuple[str, str, str]]) -> None:

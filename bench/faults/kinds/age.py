@@ -1,9 +1,10 @@
 """Two ages of one person, told a few scenes apart, that do not fit the time between."""
 
+import re
 from collections.abc import Iterator
 from random import Random
 
-from bench.faults.people import Person, acts, after_name, behind, holds, people, tags
+from bench.faults.people import Person, acts, after_name, behind, fitting, holds, people, tags
 from bench.faults.planted import Edit, Fault, Scenes, Shown
 
 OFTEN = 12  # of the novel's people, the most named
@@ -24,6 +25,9 @@ SAYS = (
     ("tag", ", who was {a}"),
     ("tag", ". “I am {a},” {he} added"),
 )
+_PASS = re.compile(
+    r"\byears? (?:later|after\w*|passed|pass|went|rolled|gone)\b|\b(?:after|next|following) (?:\w+ )?years?\b"
+)
 _ONES = (
     "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
     "eighteen nineteen"
@@ -42,7 +46,11 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
         then = age + random.randrange(4, 12) if older else max(YOUNG, age - random.randrange(2, 9))
         one = next(_said(scenes, person, age, range(first, first + 1), random), None)
         other = next(_said(scenes, person, then, range(first + 1, last), random), None)
-        if one and other:
+        if (
+            one
+            and other
+            and not (older and _PASS.search("\n".join(text for each in scenes[first:last] for text in each)))
+        ):
             edits, shown = (one[0], other[0]), (Shown(other[0].scene, other[1]), Shown(one[0].scene, one[1]))
             if holds(scenes, fault := Fault("age", edits, shown)):
                 yield fault
@@ -65,7 +73,7 @@ def _said(scenes: Scenes, person: Person, age: int, within: range, random: Rando
     places = {"tag": list(tags(scenes, person)), "name": list(acts(scenes, person))}
     places["behind"] = places["name"]
     for how, pattern in random.sample(SAYS, len(SAYS)):
-        free = [place for place in places[how] if place.scene in within]
+        free = fitting(scenes, person, [one for one in places[how] if one.scene in within], how, pattern)
         if free:
             place = random.choice(free)
             said = pattern.format(a=words(age), **person.pronouns)

@@ -13,11 +13,13 @@ from bench.faults.people import (
     acts,
     after_name,
     behind,
+    fitting,
     holds,
     mostly,
     narrated,
     people,
     sentences,
+    stands_once,
     tags,
 )
 from bench.faults.planted import Edit, Fault, Scenes, Shown
@@ -131,11 +133,24 @@ def _against(
     same = [one for kind, which, one in told if kind == part and which == group]
     if any(kind == part and which != group for kind, which, _ in told):
         return  # the author differs already
-    shown = tuple(Shown(one.scene, _words(scenes, one)) for one in (place, *same))
+    shown = [Shown(one.scene, _words(scenes, one)) for one in (place, *same, *_also(scenes, person, part, group))]
+    shown = [one for one in shown if stands_once(scenes, (), one)]
     for edit, words in _said(scenes, person, part, random.choice(others), place.scene + 1, len(scenes), random):
         fault = Fault("trait", (edit,), (Shown(edit.scene, words), *dict.fromkeys(shown)))
         if holds(scenes, fault):
             yield fault
+
+
+def _also(scenes: Scenes, person: Person, part: str, group: int) -> Iterator[Place]:
+    """Where 'his' are of that colour, in sentences that name nobody: likely the same person's."""
+    for number, scene in enumerate(scenes):
+        for at, text in enumerate(scene):
+            told = narrated(text)
+            for match in _TOLD.finditer(told):
+                owner, colour, found = match.groups()
+                known = (_COLOURS if part == "eyes" else _HAIRS).get(colour.replace("gray", "grey"))
+                if found == part and known == group and owner == person.pronouns["his"]:
+                    yield Place(number, at, *next(one for one in sentences(f"{told}.") if match.start() < one[1]))
 
 
 def _both(scenes: Scenes, person: Person, random: Random) -> Iterator[Fault]:
@@ -172,6 +187,7 @@ def _said(
             continue
         said = pattern.format(c=colour, **person.pronouns)
         free = [place for place in places[how] if first <= place.scene < last]
+        free = fitting(scenes, person, free, how, pattern)
         if free:
             place = random.choice(free)
             if how == "name":

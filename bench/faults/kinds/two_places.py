@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from random import Random
 
-from bench.faults.people import Person, acts, behind, holds, people
+from bench.faults.people import Person, acts, alone, behind, holds, people
 from bench.faults.planted import Fault, Scenes, Shown
 
 OFTEN = 8  # of the novel's people, the most named
@@ -58,13 +58,16 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
         later = [one for one in found if first and one.scene >= first.scene + APART]
         if first and later:
             ends = (first, random.choice(later))
-            said = [_said(person, *words, random) for words in zip(days, hours, places, strict=True)]
+            said = [
+                _said(person, day, hour, where, random, named=not alone(scenes, person, place))
+                for day, hour, where, place in zip(days, hours, places, ends, strict=True)
+            ]
             edits = tuple(behind(scenes, place, f" {words}") for place, words in zip(ends, said, strict=True))
             shown = tuple(Shown(place.scene, words) for place, words in zip(ends, said, strict=True))
             if holds(scenes, fault := Fault("two places", edits, shown[::-1])):
                 yield fault
 
 
-def _said(person: Person, day: str, hour: str, place: str, random: Random) -> str:
-    pattern = random.choice(SAYS)
+def _said(person: Person, day: str, hour: str, place: str, random: Random, *, named: bool) -> str:
+    pattern = random.choice([one for one in SAYS if "{n}" in one or not named])
     return pattern.format(day=day, hour=hour, Hour=hour[0].upper() + hour[1:], place=place, **person.pronouns)

@@ -5,7 +5,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from random import Random
 
-from bench.faults.people import Person, acts, behind, holds, narrated, people
+from bench.faults.people import Person, acts, alone, behind, holds, narrated, people
 from bench.faults.planted import Fault, Scenes, Shown
 
 OWN = 4  # thoughts that the scene tells of its one person, at least
@@ -47,7 +47,8 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
         (place, one) for one in known for place in acts(scenes, one) if inside.get(place.scene, one.name) != one.name
     ]
     for place, person in random.sample(places, len(places)):
-        said = random.choice(SAYS).format(**person.pronouns)
+        free = alone(scenes, person, place)
+        said = random.choice([one for one in SAYS if "{n}" in one or free]).format(**person.pronouns)
         edit = behind(scenes, place, f" {said}")
         fault = Fault("viewpoint", (edit,), (Shown(edit.scene, said),), enough=1)
         if holds(scenes, fault):

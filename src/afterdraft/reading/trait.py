@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 TraitKind = Literal[
-    "eyes", "hair", "beard", "age", "height", "hand", "kin", "trade", "origin"
+    "eyes", "hair", "beard", "age", "height", "hand", "scar", "limp", "kin", "trade", "origin"
 ]  # a name's title is told by `whole.traits`, from the mentions
 
 
@@ -16,6 +16,6 @@ class Trait:
     start: int  # of the words that say it
     end: int
     kind: TraitKind
-    value: str  # normalised: "grey", "45", "tall", "sister: Ada Lamb"
+    value: str  # normalised: "grey", "45", "tall", "left cheek", "sister: Ada Lamb"
     owner: int
     spoken: bool = False

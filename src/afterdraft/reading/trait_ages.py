@@ -9,6 +9,8 @@ from afterdraft.reading.trait_words import DECADES, PEOPLE, number
 
 _OWNER = frozenset({"poss"})
 _ABOUT = words_of("about nearly almost over under only just barely some past")
+_WHEN = words_of("that this now last next")  # behind an age: 'she was ten that spring'
+_HOURS = 12  # 'at ten' is an hour, and 'was one that' no age
 _UNITS = frozenset({"years", "year"})
 
 
@@ -53,8 +55,14 @@ def _aged(within: Scope, first: int, end: int) -> tuple[int | None, int] | None:
         return described(within, before), end - 1
     if small[before] == "of" and small[grammar.of.heads[before]] in PEOPLE and after[0] not in _UNITS:
         return described(within, before), end - 1
+    grown = (number("".join(small[first:end])) or 0) > _HOURS
+    if small[before] in BEING and after[0] in _WHEN and grown:
+        return of_subject(within, before), end - 1
     if not _closes(grammar, end):
         return None
+    if small[before] == "at" and grown:
+        named = before > 1 and small[before - 1] == "," and small[end : end + 1] == (",",)
+        return (within.by_token.get(before - 2) if named else described(within, before)), end - 1
     if small[before] in BEING:
         return of_subject(within, before), end - 1
     apposed = small[before] == "," and after[0] == "," and before - 1 in within.by_token

@@ -2,12 +2,16 @@
 
 from collections.abc import Iterator
 
-from afterdraft.reading.grammar import Grammar
+from afterdraft.reading.grammar import VERBAL, Grammar
 from afterdraft.reading.lexicon import words_of
-from afterdraft.reading.trait_owners import BEING, Said, Scope, described, of_subject
-from afterdraft.reading.trait_words import HEIGHTS, KINSHIP, PEOPLE, TRADES
+from afterdraft.reading.trait import TraitKind
+from afterdraft.reading.trait_owners import BEING, Said, Scope, described, of_subject, possessor
+from afterdraft.reading.trait_words import HANDS, HEIGHTS, KINSHIP, LAMED, PEOPLE, SCARRED, TRADES
 
 _WORKING = words_of("worked works work served serves trained employed")
+_SCAR = words_of("scar scars scarred")
+_LAME = words_of("lame lamed limp limped limping limps crippled dragged dragging wooden")
+_BESIDE = 9  # words between the scar and where it is
 _PLACES = frozenset({"GPE", "LOC", "FAC"})
 _SHORT_OF = words_of("of with on")
 
@@ -31,6 +35,40 @@ def hands(within: Scope) -> Iterator[Said]:
         side = grammar.small[token - 2] if word == "handed" and token > 1 else word.removesuffix("-handed")
         if word.endswith("handed") and side in ("left", "right"):
             yield "hand", side, described(within, token), token if "-" in word else token - 2, token
+
+
+def sides(within: Scope) -> Iterator[Said]:
+    """'The scar on her left cheek', 'he was lame of the right leg'."""
+    grammar = within.grammar
+    for token, word in enumerate(grammar.small[1:], 1):
+        side = HANDS.get(grammar.small[token - 1])
+        if not side or word not in SCARRED | LAMED:
+            continue
+        kind: TraitKind = "scar" if word in SCARRED else "limp"
+        near = range(max(0, token - _BESIDE), min(len(grammar.small), token + _BESIDE))
+        telling = _SCAR if kind == "scar" else _LAME
+        said = [
+            one
+            for one in near
+            if grammar.small[one] in telling and grammar.of.sentences[one] == grammar.of.sentences[token]
+        ]
+        if said:
+            owner = possessor(within, token)
+            owner = _whose_scar(within, said[0], token) if owner is None else owner
+            yield kind, f"{side} {word}", owner, min(said[0], token - 1), max(said[0], token)
+
+
+def _whose_scar(within: Scope, said: int, part: int) -> int | None:
+    """Who has it, or whom the word describes."""
+    mine = possessor(within, said)
+    if mine is not None:
+        return mine
+    if within.grammar.of.pos[said] in VERBAL:
+        return of_subject(within, said)
+    for token in (said, part):
+        if (owner := described(within, token)) is not None:
+            return owner
+    return None
 
 
 def kin(within: Scope) -> Iterator[Said]:

@@ -5,12 +5,24 @@ from collections.abc import Iterable, Iterator
 from afterdraft.reading.grammar import SUBJECTS, Grammar
 from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.trait import TraitKind
-from afterdraft.reading.trait_owners import BEING, ONCE, Said, Scope, described, of_part, otherwise, phrase, possessor
+from afterdraft.reading.trait_owners import (
+    BEING,
+    ONCE,
+    Said,
+    Scope,
+    alone_before,
+    described,
+    of_part,
+    otherwise,
+    phrase,
+    possessor,
+)
 from afterdraft.reading.trait_words import LOOKS, PARTS, SHADES
 
 _DESCRIBING = words_of("amod compound nmod appos acl conj acomp attr oprd advmod")
 _PREPOSITION = frozenset({"prep"})
 _PREDICATE = frozenset({"acomp", "attr", "oprd"})
+_COLOURED = words_of("coloured colored")
 _SO = words_of("so very as quite almost")
 
 
@@ -27,6 +39,7 @@ def looks(within: Scope) -> Iterator[Said]:
         elif kind:
             mine = possessor(within, token)
             owner = mine if mine is not None else of_part(within, token)
+            owner = alone_before(within, token) if owner is None else owner
             beside = [*range(token - 1, phrase(grammar, token) - 1, -1), *_colour_of(grammar, token)]
             found = list(_look(grammar, kind, owner, token, beside, claimed=mine is None))
             said = [*_beside(grammar, token), *_after_being(grammar, token)]
@@ -38,7 +51,7 @@ def _look(
     grammar: Grammar, kind: TraitKind, owner: int | None, part: int, tokens: Iterable[int], *, claimed: bool
 ) -> Iterator[Said]:
     """A colour goes before a shade. What is `claimed` counts only where it is asserted; 'her grey eyes' are grey."""
-    said = [(LOOKS[kind].get(_last_part(grammar.small[one])), one) for one in tokens if not _of_others(grammar, one)]
+    said = [(LOOKS[kind].get(_colour(grammar, one)), one) for one in tokens if not _of_others(grammar, one)]
     known = [(value, one) for value, one in said if value]
     known.sort(key=lambda pair: pair[0] in SHADES and kind == "eyes")
     for value, one in known[:1]:
@@ -59,6 +72,14 @@ def _colour_of(grammar: Grammar, token: int) -> list[int]:
     before = phrase(grammar, token) - 1
     of = before if before >= 0 and grammar.small[before] == "of" else before - 1
     return list(range(of - 1, phrase(grammar, of - 1) - 1, -1)) if of > 0 and grammar.small[of] == "of" else []
+
+
+def _colour(grammar: Grammar, token: int) -> str:
+    """The word that tells it; 'straw-coloured' comes apart."""
+    small = grammar.small
+    if small[token] in _COLOURED and token > 1 and small[token - 1] == "-":
+        return f"{small[token - 2]}-coloured"
+    return _last_part(small[token])
 
 
 def _last_part(word: str) -> str:

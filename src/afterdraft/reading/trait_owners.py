@@ -17,6 +17,7 @@ BEING = words_of("is are was were been am 's 're 'm seemed looked became become"
 _HAVING = words_of("has have had having 've possessed wore wears")
 _SHOWING = words_of("turned fixed kept raised lifted threw cast closed opened shut dropped lowered")
 _POSSESSIVE = words_of("his her my")
+_POINTING = words_of("the those these")
 _DESCRIBING = frozenset({"ADJ", "ADV", "NOUN", "PROPN", "VERB", "NUM"})
 _LONGEST = 8  # words of such a phrase
 _OWNER = frozenset({"poss"})
@@ -89,15 +90,51 @@ def of_part(within: Scope, token: int) -> int | None:
     for _ in range(_FAR):
         token = grammar.first(token)
         for owner in grammar.on(token, _OWNER):
-            return within.by_token.get(owner)
+            return _whose(within, token) if grammar.small[owner] == "whose" else within.by_token.get(owner)
         head, relation = grammar.of.heads[token], grammar.of.deps[token]
         if relation in _OBJECT and grammar.small[head] in _HAVING | _SHOWING:
             return of_subject(within, head)
+        if relation in _OBJECT and (own := _from_own(within, head)) is not None:
+            return own
         if relation != "pobj" or grammar.small[head] not in ("with", "of"):
             return None
         if grammar.small[head] == "with":
             return _with(within, head)
         token = grammar.of.heads[head]  # 'a pair of', 'a tangle of'
+    return None
+
+
+def alone_before(within: Scope, token: int) -> int | None:
+    """'The grey eyes' of a sentence that means nobody: whoever the sentence before alone is about."""
+    grammar = within.grammar
+    start = phrase(grammar, token)
+    sentence = grammar.of.sentences[token]
+    met = {number: grammar.of.sentences[at] - sentence for at, number in within.by_token.items()}
+    if start == 0 or grammar.small[start - 1] not in _POINTING or 0 in met.values():
+        return None
+    before = [number for number, distance in met.items() if distance == -1]
+    first, *others = before or [-1]
+    alone = all(within.mentions[one].form in _POSSESSIVE for one in others)
+    return first if first >= 0 and within.mentions[first].subject and alone else None
+
+
+def _from_own(within: Scope, verb: int) -> int | None:
+    """'Pushed the fair hair back from her forehead': whose forehead it is."""
+    grammar = within.grammar
+    for preposition in grammar.on(verb, _OF):
+        for noun in grammar.children[preposition] if grammar.small[preposition] in ("from", "off") else ():
+            for owner in grammar.on(noun, _OWNER):
+                return within.by_token.get(owner)
+    return None
+
+
+def _whose(within: Scope, token: int) -> int | None:
+    """'Ilse, whose eyes were grey': the noun that the clause hangs on."""
+    grammar = within.grammar
+    for _ in range(_FAR):
+        if grammar.of.deps[token] == "relcl":
+            return _of_noun(within, grammar.of.heads[token])
+        token = grammar.of.heads[token]
     return None
 
 

@@ -66,6 +66,8 @@ HEIGHTS = _forms(
     short: shortish stumpy squat
     """
 )
+SCARRED = words_of("cheek temple brow eyebrow jaw forehead hand wrist arm shoulder")
+LAMED = words_of("leg foot knee hip")
 HANDS = {"left": "left", "right": "right"}
 PEOPLE = words_of(
     """

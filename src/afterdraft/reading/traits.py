@@ -7,11 +7,11 @@ from afterdraft.reading.facts import Mention
 from afterdraft.reading.grammar import Grammar
 from afterdraft.reading.trait import Trait
 from afterdraft.reading.trait_ages import ages
-from afterdraft.reading.trait_claims import hands, heights, kin, origins, trades
+from afterdraft.reading.trait_claims import hands, heights, kin, origins, sides, trades
 from afterdraft.reading.trait_looks import looks
 from afterdraft.reading.trait_owners import otherwise, scope
 
-_CLAIMS = (heights, hands, ages, kin, trades, origins)
+_CLAIMS = (heights, hands, sides, ages, kin, trades, origins)
 
 
 def traits(grammar: Grammar, paragraph: int, mentions: Sequence[Mention], base: int) -> Iterator[Trait]:

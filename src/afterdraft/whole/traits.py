@@ -20,7 +20,7 @@ class PersonTrait:
     """Code points `start` to `end` of the scene's paragraph say it; `sure` is of whose it is."""
 
     person: str
-    trait: str  # eyes, hair, beard, age, height, hand, kin, trade, origin, title
+    trait: str  # eyes, hair, beard, age, height, hand, scar, limp, kin, trade, origin, title
     value: str
     scene: int
     paragraph: int
@@ -76,8 +76,12 @@ def _speaker(spoken: Sequence[Spoken], scene: SceneFacts, paragraph: int, place:
 def can_both_be(trait: str, one: str, other: str) -> bool:
     """Whether one person can be said to be both: shades go with colours, and hair turns grey.
 
-    Ages are not judged here: they need story time. Kin, trade, title and origin can be several.
+    A scar or a lame leg is on one side. Ages are not judged here: they need story time. Kin, trade, title and
+    origin can be several.
     """
+    if trait in ("scar", "limp"):
+        (side, part), (of, where) = one.split(), other.split()
+        return side == of or part != where
     if one == other or trait not in _APART:
         return True
     return not any(one in some and other in others for pair in _APART[trait] for some, others in (pair, pair[::-1]))

@@ -13,7 +13,8 @@ from afterdraft.whole.speakers import Spoken
 BEHIND = 100  # letters behind a pronoun: about a sentence
 FEW = 40  # of whom it was met before, that are looked at
 BACK = 2  # paragraphs before its own in which whom it means may stand
-PLAIN, DIVIDED = 0.8, 0.5  # how sure, where who acted last is also who was named last, and where not; chosen by hand
+ALONE = 0.85  # how sure, of the only one of the gender in a pronoun's own sentence; chosen by hand
+PLAIN, DIVIDED = 0.8, 0.5  # the same, where who acted last is also who was named last, and where not; chosen by hand
 Owner = tuple[str, float]  # person, how sure
 
 
@@ -25,6 +26,9 @@ class _Met:
     owner: Owner | None
     gender: Gender
     acts: bool
+    start: int = 0
+    begins: bool = True  # its sentence, or a speech: what stands before is another
+    named: bool = True
 
 
 def antecedents(
@@ -44,7 +48,8 @@ def antecedents(
         mention, person = scene.mentions[number], people[number]
         if mention.kind == "pronoun":
             others = _named_behind(scene, people, number)
-            found[number] = _meant([one for one in met[-FEW:] if not _is_of(one, others)], mention)
+            near = [one for one in met[-FEW:] if not _is_of(one, others)]
+            found[number] = _careful(scene, people, number, _alone(near, mention) or _meant(near, mention))
             if others and not found[number]:
                 found[number] = _introduced(scene, people, number, others, genders)
         elif mention.kind == "self":
@@ -52,7 +57,10 @@ def antecedents(
         known = (person, PLAIN) if person else found[number]
         gender = genders.get(known[0], "") if known else ""
         if known or mention.kind == "pronoun" or (mention.kind == "role" and (mention.gender or mention.subject)):
-            met.append(_Met(mention.paragraph, known, gender or mention.gender, mention.subject))
+            gender = gender or mention.gender
+            met.append(
+                _Met(mention.paragraph, known, gender, mention.subject, mention.start, mention.first, bool(person))
+            )
     return tuple(found)
 
 
@@ -94,6 +102,37 @@ def _introduced(
     return None
 
 
+def _alone(met: Sequence[_Met], pronoun: Mention) -> Owner | None:
+    """Who stands before it in its sentence, where nobody else of the gender does: 'Ada, with her coat on'."""
+    found: set[Owner | None] = set()
+    earliest = True  # whether the first of them is a name: behind 'his', a name may be another's
+    for one in reversed(met if not pronoun.first else ()):
+        if one.paragraph != pronoun.paragraph or one.start < pronoun.start - BEHIND:
+            break
+        if one.gender == pronoun.gender:
+            found.add(one.owner)
+            earliest = one.named
+        elif not one.gender:
+            return None
+        if one.begins:
+            break
+    people = {one[0] if one else "" for one in found}
+    known = next(iter(found)) if len(people) == 1 else None
+    return (known[0], ALONE) if known and known[1] >= PLAIN and earliest else None
+
+
+def _careful(scene: SceneFacts, people: Sequence[str | None], place: int, owner: Owner | None) -> Owner | None:
+    """Less sure where the sentence goes on to name that person: who is 'he' is seldom named behind it."""
+    pronoun = scene.mentions[place]
+    for number in range(place + 1, len(scene.mentions) if owner else 0):
+        mention = scene.mentions[number]
+        if mention.paragraph != pronoun.paragraph or mention.start > pronoun.end + BEHIND or mention.first:
+            break
+        if owner and people[number] == owner[0] and mention.kind == "name" and not mention.spoken:
+            return owner[0], min(owner[1], DIVIDED)
+    return owner
+
+
 def _meant(met: Sequence[_Met], pronoun: Mention) -> Owner | None:
     """Who acts last before it, if nobody without a name came since."""
     last: Owner | None = None
@@ -103,6 +142,7 @@ def _meant(met: Sequence[_Met], pronoun: Mention) -> Owner | None:
         last = last or one.owner
         if one.acts:
             person, sure = one.owner
+            sure = sure if one.gender else min(sure, DIVIDED)  # one who may be no 'he'
             return person, round(sure if person == last[0] else min(sure, DIVIDED), 2)
     return (last[0], DIVIDED) if last else None
 

@@ -12,8 +12,8 @@ from afterdraft.questions.sentences import sentence
 from afterdraft.whole.traits import PersonTrait
 
 SURE = 0.75  # of whose age it is
-NAMED = 0.9  # of one of the two: it is told with the name
-BACK, FORTH = 6, 20  # years by which ages may differ and still be of one time of life: more, and the telling has gone
+NAMED = 0.8  # of one of the two
+BACK, FORTH = 9, 20  # years by which ages may differ and still be of one time of life: more, and the telling has gone
 # elsewhere; chosen on the demonstration book
 YEAR = 365.25  # days
 _THEN = re.compile(
@@ -22,9 +22,10 @@ _THEN = re.compile(
     r"|passed for|taken for)\b[^.;]*$",
     re.IGNORECASE,
 )
+_AT, _HAD = re.compile(r"\bat\s$", re.IGNORECASE), re.compile(r"^[^.;]*\bhad\b")
 _PASS = re.compile(
     r"\byears? (?:later|after\w*|passed|pass|went|go by|gone|rolled|had (?:passed|gone)|have (?:passed|gone))\b"
-    r"|\b(?:after|in) (?:\w+ )?(?:\w+ )?years\b|\b(?:next|following) year\b",
+    r"|\bafter (?:\w+ )?(?:\w+ )?years\b|\b(?:next|following) year\b",
     re.IGNORECASE,
 )
 EVER = 200  # years: as many as pass where the telling only says that they do
@@ -47,8 +48,11 @@ def find(seen: Seen) -> Iterator[Finding]:
 def _is_now(seen: Seen, one: PersonTrait) -> bool:
     """Whether it is said of the time that is told, and for certain."""
     text = seen.texts[one.scene][one.paragraph]
-    begins, _ = sentence(text, one.start, one.end)
-    return not _THEN.search(text[begins : one.start]) and not seen.story.scenes[one.scene].flashback
+    begins, ends = sentence(text, one.start, one.end)
+    before, behind = text[begins : one.start], text[one.end : ends]
+    then = _AT.search(before) if _AT.search(before) and not _HAD.search(behind) else None
+    before = before[: then.start()] if then else before
+    return not _THEN.search(before) and not seen.story.scenes[one.scene].flashback
 
 
 def _years(seen: Seen, one: PersonTrait, other: PersonTrait) -> tuple[int, int]:
@@ -94,4 +98,5 @@ CHECK = Check(
     blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name. Ages against years of birth.",
     reads=("words", "cast", "time"),
     find=find,
+    recipe=2,
 )

@@ -6,8 +6,12 @@ from collections.abc import Iterator, Sequence
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentences
+from afterdraft.questions.sentences import sentence, sentences
 from afterdraft.reading.counted import Counted
+from afterdraft.reading.facts import Mention
+from afterdraft.whole.book import genders
+from afterdraft.whole.evidence import told_by_i
+from afterdraft.whole.turns import meant
 
 PRONOUNS = 8  # outside speech, of a scene at least
 MOSTLY = 0.97  # share of them that are 'he', 'she', 'they' in a scene told so; chosen on the tuning half
@@ -18,16 +22,26 @@ _TELLER = re.compile(
     r"|trust|hope|mean|can|dare|need|should|would)\b|\bme\ssay\b|\bmy\s(?:reader|readers|story|tale|hero|heroine)\b"
 )
 _THOUGHT = re.compile(r"[*_“”‘\"]|\b(?:thought|wondered|said|asked|wrote|read)\b|^[^\w]*[A-Z][\w ,.]*:|\?|!")
+_NOUN = re.compile(
+    r"\b(?:the|a|an|my|our|this|that|his|her)\s(?:\w+\s)?\w+(?:man|woman|boy|girl|er|or|ist|ian|fellow|lad|maid|lord|king|guard)s?\b"
+)
 FEW = 2  # of them in a sentence or two
 
 
+MANY = 3  # of them in a paragraph, from which a teller's asides elsewhere do not explain them
+NEAR = 3  # paragraphs before 'he' in which somebody stands who may be meant
+
+
 def find(seen: Seen) -> Iterator[Finding]:
-    found = {number: list(_selves(seen, number)) for number in seen.scenes}
+    found = [one for number in seen.scenes for one in _selves(seen, number)]
     told = sum(_is_told_of_others(seen.facts[number].counted) for number in seen.scenes)
-    if sum(bool(some) for some in found.values()) > OWN * max(told, 1 / OWN):
-        return
-    for some in found.values():
-        yield from some
+    for some in (found, [one for one in found if one.numbers["times"] >= MANY]):
+        if len({one.all_scenes for one in some}) <= OWN * max(told, 1 / OWN):
+            yield from some
+            break
+    orphans = [one for number in seen.scenes if told_by_i(seen.facts[number]) for one in _orphans(seen, number)]
+    if len(orphans) <= max(1, OWN * sum(map(told_by_i, seen.facts))):
+        yield from orphans
 
 
 def _is_told_of_others(paragraphs: Sequence[Counted]) -> bool:
@@ -41,20 +55,54 @@ def _selves(seen: Seen, number: int) -> Iterator[Finding]:
     for place, text in enumerate(seen.texts[number]):
         if scene.counted[place].first == 0 or any(one.paragraph == place for one in scene.quotes):
             continue
-        if not _is_told_of_others([*scene.counted[:place], *scene.counted[place + 1 :]]):
-            continue
+        if "\n" in text or not _is_told_of_others([*scene.counted[:place], *scene.counted[place + 1 :]]):
+            continue  # verse, or a scene of its own
         own = [(start, end) for start, end in sentences(text) if _I.search(text, start, end)]
-        if "\n" in text or any(one.search(text[start:end]) for start, end in own for one in (_THOUGHT, _TELLER)):
-            continue  # verse, a thought, or whoever tells it all
-        if own:
-            start, end = own[0][0], own[-1][1]
-            count = len(_I.findall(text))
+        plain = [one for one in own if not any(sign.search(text[slice(*one)]) for sign in (_THOUGHT, _TELLER))]
+        count = sum(len(_I.findall(text[slice(*one)])) for one in plain)
+        if plain and (plain == own or count >= MANY):
             yield Finding(
-                evidence=(seen.span(number, place, start, end),),
+                evidence=(seen.span(number, place, plain[0][0], plain[-1][1]),),
                 strength=0.8 if count >= FEW else 0.65,
                 subject="person",
                 numbers={"times": count},
             )
+
+
+def _orphans(seen: Seen, number: int) -> Iterator[Finding]:
+    """In a scene that an I tells: 'he' again and again where nobody stands near who may be meant."""
+    scene, cast = seen.facts[number], seen.book.cast
+    known = genders(cast.people)
+    met: dict[str, int] = {}  # paragraph in which one of that gender stood last
+    for one, person in zip(scene.mentions, meant(scene, cast), strict=True):
+        gender = one.gender or known.get(person or "", "")
+        orphan = one.kind == "pronoun" and one.subject and not one.spoken and one.paragraph > NEAR
+        if orphan and met.get(gender, 0) < one.paragraph - NEAR:
+            again = [
+                other
+                for other in scene.mentions
+                if (other.paragraph, other.kind, other.gender) == (one.paragraph, "pronoun", gender)
+            ]
+            if len(again) >= MANY and not _NOUN.search(_before(seen, number, one)):
+                yield Finding(
+                    evidence=(seen.span(number, one.paragraph, *_sentences_of(seen, number, one, again[-1])),),
+                    strength=0.6,
+                    subject="person: he",
+                    words={"said": one.form},
+                    numbers={"times": len(again)},
+                )
+        if one.kind != "self":
+            met |= dict.fromkeys((gender,) if gender else ("m", "f"), one.paragraph)
+
+
+def _before(seen: Seen, number: int, one: Mention) -> str:
+    """What stands right before, in its own paragraph and the one before."""
+    texts = seen.texts[number]
+    return f"{texts[one.paragraph - 1]} {texts[one.paragraph][: one.start]}"
+
+
+def _sentences_of(seen: Seen, number: int, first: Mention, last: Mention) -> tuple[int, int]:
+    return sentence(seen.texts[number][first.paragraph], first.start, last.end)
 
 
 CHECK = Check(

@@ -1,4 +1,4 @@
-"""Eyes, hair, height and hand that differ from one place to another."""
+"""Eyes, hair, height, and the side of a hand or a scar, that differ from one place to another."""
 
 import re
 from collections import defaultdict
@@ -16,9 +16,9 @@ SPEAKS = 0.8  # of 'she' in the paragraph of her own words; chosen on the demons
 _SEEMS = re.compile(
     r"\b(?:seem\w*|look(?:ed|s)? (?:\w+ )?(?:dark|black|light|grey|gray|green|blue|red|tall|short)|appear\w*|grew|grown"
     r"|turned|as if|as though|like|almost|in (?:this|that|the) (?:light|dark\w*)|dyed|wig|bruised|blackened|swollen"
-    r"|shadow\w*)\b"
+    r"|shadow\w*|darkened|(?:dark|black|red|bright) with|more than usual\w*)\b"
 )
-KINDS = ("eyes", "hair", "beard", "height", "hand")
+KINDS = ("eyes", "hair", "beard", "height", "hand", "scar", "limp")
 
 
 def find(seen: Seen) -> Iterator[Finding]:
@@ -68,7 +68,8 @@ CHECK = Check(
     id="trait",
     name="Looks that differ",
     family="continuity",
-    looks_at="Colour of eyes, hair and beard, tall or short, left or right hand, of one person in two places.",
+    looks_at="Colour of eyes, hair and beard, tall or short, left or right hand, the side of a scar or a lame leg, of "
+    "one person in two places.",
     method="What is said of looks is given to whoever is named or most likely meant by ‘his’ or ‘her’, with how sure "
     "that is; only owners that are surer than three in four are held against each other. Colours that shade "
     "into one another (grey, pale blue), hair gone grey, and light that changes are let be. The rules are our "
@@ -77,4 +78,5 @@ CHECK = Check(
     "hair and disguise are asked about.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )

@@ -1,5 +1,6 @@
 """Somebody in two places at one time."""
 
+from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations
@@ -8,6 +9,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
+from afterdraft.questions.when_and_where import Known, known, same_day
 from afterdraft.reading.time import Time
 from afterdraft.whole.turns import meant
 
@@ -26,12 +28,34 @@ class _When:
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    known = [when for number in seen.scenes if (when := _when(seen, number))]
-    for one, other in combinations(known, 2):
+    told = list(_told(seen))
+    asked = {(one.people[0], one.all_scenes) for one in told}
+    yield from told
+    timed = [when for number in seen.scenes if (when := _when(seen, number))]
+    for one, other in combinations(timed, 2):
         if one.day == other.day and abs(one.minute - other.minute) <= NEAR and other.scene - one.scene >= APART:
             places = _places(seen, one.scene, other.scene)
             for person in _on_page(seen, one.scene) & _on_page(seen, other.scene) if places else ():
-                yield _finding(seen, person, one, other)
+                if (person, (one.scene, other.scene)) not in asked:
+                    yield _finding(seen, person, one, other)
+
+
+def _told(seen: Seen) -> Iterator[Finding]:
+    """Of two sentences, in two scenes, that put one person in two places at one time."""
+    by: defaultdict[tuple[str, int], list[Known]] = defaultdict(list)
+    for one in known(seen):
+        by[one.person, one.minute].append(one)
+    for (person, _), said in by.items():
+        for one, other in combinations(said, 2):
+            if one.span.scene != other.span.scene and same_day(one.day, other.day) and not one.where & other.where:
+                yield Finding(
+                    evidence=(one.span, other.span),
+                    strength=0.85,
+                    subject=f"two places: {seen.name(person).lower()}",
+                    words={"name": seen.name(person)},
+                    numbers={"minutes": 0},
+                    people=(person,),
+                )
 
 
 def _when(seen: Seen, number: int) -> _When | None:
@@ -88,11 +112,14 @@ CHECK = Check(
     id="two places",
     name="Somebody in two places at once",
     family="continuity",
-    looks_at="Somebody on the page in two scenes of one day, within a quarter of an hour, in two places.",
+    looks_at="Somebody on the page in two scenes of one day, within a quarter of an hour, in two places; or said to be "
+    "in two places at one hour of one day.",
     method="Scenes whose day is known from story time and whose opening says the hour, whose settings are two, and "
-    "in which the same person speaks or acts. The rule is our own.",
+    "in which the same person speaks or acts; and sentences outside speech with a date, an hour, a place, and somebody "
+    "who is plainly the one meant. The rule is our own.",
     blind="Most scenes do not say their hour. Where somebody is said to have been, in talk. Places that lie next to "
     "each other are asked about.",
     reads=("words", "cast", "time"),
     find=find,
+    recipe=2,
 )
