@@ -175,3 +175,54 @@ def test_the_surname_of_somebody_is_theirs_whatever_the_pipeline_says() -> None:
 def test_what_is_no_person(lines: list[str]) -> None:
     found = find_cast(as_places(*lines, form="italians"))
     assert {one.name for one in found.people} <= {"ada", "tom"}
+
+
+def gender_in(found: Cast, form: str) -> str:
+    return next(one.gender for one in found.people if one.id == found.by_form[form])
+
+
+def test_a_given_name_of_one_gender_outweighs_whom_else_the_pronouns_mean() -> None:
+    found = cast("“Sit,” said Miriam.", *["Miriam saw him. Miriam saw her." for _ in range(5)], "Miriam saw him.")
+    assert gender_in(found, "miriam") == "f"
+
+
+def test_a_name_that_is_called_mr_is_a_man_s_though_a_heroine_is_near() -> None:
+    found = cast("“Sit,” said Mr. Korvin.", "“No,” said Ada.", *["“Oh,” said Korvin. She smiled." for _ in range(5)])
+    assert are_one(found, "korvin", "mr korvin")
+    assert gender_in(found, "korvin") == "m"
+
+
+def test_mrs_is_the_only_woman_of_the_surname_where_nobody_is_called_miss() -> None:
+    lines = ["“Sit,” said Emily Pike.", "“No,” said Tom.", "“Oh,” said Mrs. Pike.", "“Ah,” said Tom."]
+    assert are_one(cast(*lines), "emily pike", "mrs pike")
+    found = cast(*lines, "“So,” said Miss Pike.")
+    assert not are_one(found, "emily pike", "mrs pike")
+
+
+def test_an_aunt_by_her_surname_is_nobody_s_daughter() -> None:
+    lines = ["“Sit,” said Georgiana Wren.", "“No,” said Tom.", "“Oh,” said Mrs. Wren.", "“Ah,” said Georgiana."]
+    found = cast(
+        *lines, "“So,” said Miss Georgiana.", "“Why?” said Miss Wren.", "Then Aunt Wren sat. They saw Aunt Wren."
+    )
+    assert are_one(found, "aunt wren", "mrs wren")
+
+
+def test_a_soldier_may_be_called_by_a_short_name() -> None:
+    lines = ["“Sit,” said Francis Pike.", "“No,” said Ada.", "“Oh,” said Sergeant Pike.", "“Ah,” said Ada."]
+    assert are_one(cast(*lines, "“So,” said Frank."), "frank", "francis pike", "sergeant pike")
+
+
+def test_a_short_name_of_two_long_ones_does_not_make_them_one() -> None:
+    assert not same_given("robert", ["bertram", "bert"])
+    assert same_given("bert", ["bertram"])
+
+
+def test_two_with_a_title_and_a_surname_each_are_two_though_one_answers() -> None:
+    called = ["“Sit, Lord Alwyn,” said Ada.", "“No,” said Mr. Hale.", "“Sit, Lord Alwyn.”", "“Oh,” said Mr. Hale."]
+    found = cast(*called, *called)
+    assert not are_one(found, "lord alwyn", "mr hale")
+
+
+def test_a_lady_is_her_daughter_s_mother() -> None:
+    lines = ["“Sit,” said Emily Pike.", "“No,” said Tom.", "“Oh,” said Lady Pike.", "“Ah,” said Tom."]
+    assert not are_one(cast(*lines), "emily pike", "lady pike")

@@ -40,20 +40,25 @@ susanna sue susie sukey|sylvester syl|terence terry|theodora dora theo|theodore 
 thaddeus thad|tobias toby|ursula ursie|valentine val|vanessa nessa|veronica ronnie vera|vincent vin vince
 virginia ginny|walburga wally|wilfred wilf|wilhelmina minnie mina|winifred winnie freda|zachariah zach|zachary zach
 patricia pat|laurence larry laurie|lawrence larry laurie|leonard len lennie|ronald ron|reginald reggie|sebastian seb
-lettice letty
+lettice letty|bertram bert bertie berty
 """
 GROUPS = tuple(tuple(group.split()) for line in SHORT.strip().splitlines() for group in line.split("|"))
+LONG = frozenset(group[0] for group in GROUPS)
 SHORTEST = 3  # letters of a short form that only cuts a name off
 
 
 def same_given(name: str, others: Iterable[str]) -> bool:
-    """Whether `name` is one of the others, or a short form of one, or one of it; Bess is not Eliza by that alone."""
+    """Whether `name` is one of the others, or a short form of one, or one of it; Bess is not Eliza by that alone.
+
+    Where long names are among the others, it must be one of them: Bert may be Robert, but Bertram, called Bert, is not.
+    """
     known = set(others)
+    if name in known:
+        return True
     if name not in ROLES and any(_cut(name, other) for other in known - ROLES):
         return True  # Den, Denholm
-    return name in known or any(
-        name in group and (name == group[0] or group[0] in known) and known & set(group) for group in GROUPS
-    )
+    known = known & LONG or known
+    return any(name in group and (name == group[0] or group[0] in known) and known & set(group) for group in GROUPS)
 
 
 def _cut(one: str, other: str) -> bool:

@@ -15,10 +15,14 @@ from afterdraft.whole.people_names import MARRIED, is_full, parse
 APART = 2  # evidence from which two forms are two people
 APART_HELD = 4  # the same, where one form holds the other: 'Mary', 'Mary Lamb'
 APART_WEIGHS = 50  # times being named, which each sign counts for that two forms are two people
-BY_NAME = 4  # pronouns that a given name of one gender counts for
+AGAINST = 6  # pronouns from which a name may belong to the other gender than such names do
+AGAINST_SHARE = 3  # the same: times as many as of its own
+FEMALE_MARKS = ("mrs", "miss", "lady", "madame")
+MALE_MARKS = ("mr", "sir", "lord", "monsieur")
 GENDER_VOTES = 2  # by how many more pronouns of one gender a name is of that gender
 NONE: Counter[str] = Counter()
-FAMILIAR = lexicon.PLAIN_TITLES | {"miss", "master", "aunt", "uncle", "cousin", "brother", "sister"}
+FAMILIAR = lexicon.PLAIN_TITLES | lexicon.OTHER_TITLES | {"miss", "master", "aunt", "uncle", "brother", "sister"}
+OLDER = MARRIED | {"aunt", "auntie"}  # before a surname: no daughter's
 BY_ANSWERS = 3  # weight of answers by which a name only ever called is given to whoever answers
 
 
@@ -76,13 +80,7 @@ def _fit(form: str, group: Group, seen: Gathered) -> int:
     name = names[0]
     if {"mrs", "miss"} <= set(titles) | group.titles and not group.given:
         return 0
-    if (
-        titles
-        and titles[0] in MARRIED
-        and group.full
-        and not group.titles & MARRIED
-        and not _answered(form, group, seen)
-    ):
+    if titles and titles[0] in OLDER and name not in group.given and not _may_be_married(form, name, group, seen):
         return 0
     if titles and titles[0] in lexicon.PLAIN_TITLES and group.full and not gender(group, seen):
         return 2 if name in group.surnames else 0
@@ -95,6 +93,17 @@ def _fit(form: str, group: Group, seen: Gathered) -> int:
     if name in group.surnames:
         return 7 if set(titles) & group.titles or not group.titles else 6
     return 3 if name in group.given and (titles[0] not in lexicon.PLAIN_TITLES or group.full) else 0
+
+
+def _may_be_married(form: str, name: str, group: Group, seen: Gathered) -> bool:
+    """Whether somebody can be Mrs. Lamb, or Aunt Lamb: Ada Lamb is neither, where there is a Miss Lamb.
+
+    Unless she answers to it; a Lady Lamb is her mother, if anything.
+    """
+    if not group.full or group.titles & OLDER or _answered(form, group, seen):
+        return True
+    maiden = "miss" in group.titles or _borne([name], ("miss", "misses"), seen)
+    return form.startswith("mrs ") and gender(group, seen) == "f" and not maiden
 
 
 def _runs_on(names: Sequence[str], form: str) -> bool:
@@ -155,12 +164,27 @@ def gender_of(forms: Sequence[str], seen: Gathered) -> Gender:
             return "m"
         if seen.forms[form].roles and words[-1] in lexicon.FEMALE_ROLES | lexicon.MALE_ROLES:
             return "f" if words[-1] in lexicon.FEMALE_ROLES else "m"
-    names = {parse(form)[1][0] for form in forms}
-    female = sum(seen.forms[form].pronouns["f"] for form in forms) + BY_NAME * bool(names & FEMALE)
-    male = sum(seen.forms[form].pronouns["m"] for form in forms) + BY_NAME * bool(names & MALE)
+    female, male = (sum(seen.forms[form].pronouns[which] for form in forms) for which in ("f", "m"))
+    told = _by_names(forms, seen)
+    if told:
+        theirs, others = (female, male) if told == "f" else (male, female)
+        return "" if others >= AGAINST and others > AGAINST_SHARE * theirs else told
     if abs(female - male) < GENDER_VOTES or max(female, male) < 1.5 * min(female, male):
         return ""
     return "f" if female > male else "m"
+
+
+def _by_names(forms: Sequence[str], seen: Gathered) -> Gender:
+    """What names tell: given names; a bare surname that stands with a man's titles and with no woman's."""
+    names = {parse(form)[1][0] for form in forms}
+    if bool(names & FEMALE) != bool(names & MALE):
+        return "f" if names & FEMALE else "m"
+    bare = [form for form in forms if " " not in form]
+    return "m" if _borne(bare, MALE_MARKS, seen) and not _borne(bare, FEMALE_MARKS, seen) else ""
+
+
+def _borne(names: Sequence[str], titles: Sequence[str], seen: Gathered) -> bool:
+    return any(f"{title} {name}" in seen.forms for title in titles for name in names)
 
 
 def join(group: Group, form: str, count: int) -> None:

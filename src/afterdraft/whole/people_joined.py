@@ -1,5 +1,6 @@
 """Who is joined by more than names: by a role, by answering, by telling."""
 
+from afterdraft.reading import lexicon
 from afterdraft.whole.evidence import Gathered
 from afterdraft.whole.people import BY_ANSWERS, NONE, Group, are_two, genders_differ, join
 from afterdraft.whole.people_names import MARRIED, parse
@@ -7,6 +8,7 @@ from afterdraft.whole.people_names import MARRIED, parse
 BESIDE = 5  # times that a title is borne, which a role right behind a name counts for
 ENOUGH = 0.03  # of a role's mentions, for which something must speak: one list of names misread is not enough
 FAR_MORE = 3  # times as much that must speak for one person as for any other who may be meant by a role
+GIVEN_TITLES = frozenset({"miss", "master", "mistress", "sir", "brother", "sister"})  # go with a given name too
 SAME_TITLE = {
     "doctor": ("dr",),
     "professor": ("prof",),
@@ -76,7 +78,18 @@ def _answer_votes(form: str, other: Group, seen: Gathered) -> int:
 
 
 def _can_be(group: Group, other: Group, seen: Gathered) -> bool:
+    if _is_styled(group) and _is_styled(other) and not _names(group) & _names(other):
+        return False
     return not any(are_two(form, other, seen) or genders_differ(form, other, seen) for form in group.forms)
+
+
+def _is_styled(group: Group) -> bool:
+    """Whether somebody has a title that goes with a surname; a wife's may be new."""
+    return bool(group.titles - lexicon.KIN - GIVEN_TITLES) and not group.titles & MARRIED
+
+
+def _names(group: Group) -> set[str]:
+    return {name for form in group.forms for name in parse(form)[1]}
 
 
 def _can_join(group: Group, best: Group, seen: Gathered) -> bool:
@@ -99,9 +112,9 @@ def tell(groups: list[Group], seen: Gathered) -> None:
         best = Group([])
         groups.append(best)
     best.narrator = True
-    names = {name for form in best.forms for name in parse(form)[1]}
+    names = _names(best)
     for group in [group for group in groups if group is not best and not group.known]:
-        same = names & {name for form in group.forms for name in parse(form)[1]}
+        same = names & _names(group)
         if (
             same
             and _can_join(group, best, seen)

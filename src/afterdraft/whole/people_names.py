@@ -5,6 +5,7 @@ from functools import cache
 
 from afterdraft.reading import lexicon
 from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.mentions import PARTICLES
 from afterdraft.whole.evidence import Evidence
 from afterdraft.whole.given_names import FEMALE, MALE
 from afterdraft.whole.people_nobody import is_nobody
@@ -156,9 +157,14 @@ def parse(form: str) -> tuple[tuple[str, ...], tuple[str, ...]]:
     while count < len(words) - 1 and (words[count] in lexicon.TITLES or words[count] in lexicon.ROLES):
         count += 1
     titles, names = words[:count], words[count:]
-    if titles and titles[0] in MARRIED and len(names) > 1 and names[0] in MALE:
+    if titles and titles[0] in MARRIED and len(names) > 1 and _is_husband_s(names[0], titles[0]):
         names = names[1:]
     return tuple(titles), tuple(names)
+
+
+def _is_husband_s(name: str, title: str) -> bool:
+    """Whether a given name after Mrs. or Lady is his; a lady has her own unless it is a man's."""
+    return name in MALE or (title == "mrs" and name not in FEMALE | PARTICLES)
 
 
 def _saints(words: Sequence[str]) -> list[str]:
