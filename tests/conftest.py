@@ -31,7 +31,7 @@ def home(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPat
 @pytest.fixture
 def server(home: Path) -> Iterator[Server]:
     """The real server with an empty home; its log is shown when the test fails."""
-    with running(home) as server:
+    with running(home, forked=True) as server:
         yield server
 
 

@@ -5,7 +5,9 @@ import re
 import signal
 import subprocess
 import sys
-from collections.abc import Iterator, Mapping
+import tempfile
+import time
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -13,10 +15,13 @@ from urllib.parse import parse_qs, urlsplit
 
 import httpx2
 
+from tests.forked import Forked
+
 ROOT = Path(__file__).parents[1]
 LOOPBACK_ONLY = ROOT / "tests" / "loopback"
 ANSWERS_WITHIN = 20.0  # seconds, on a machine that is busy with other tests
 ENDS_WITHIN = 20.0
+LOOK = 0.01  # between two looks at what it has printed
 LEFT_OUT = ("DISPLAY", "WAYLAND_DISPLAY", "PYTHONDONTWRITEBYTECODE")  # compiled once, not at each of many starts
 ORIGINS: set[str] = set()  # of every server started in this process: where a browser may ask
 
@@ -54,6 +59,10 @@ def environment(home: Path) -> dict[str, str]:
     }
 
 
+def _varied(home: Path, variables: Mapping[str, str] | None) -> dict[str, str]:
+    return {**environment(home), **(variables or {})}
+
+
 def command(*arguments: str | Path) -> list[str]:
     return [sys.executable, "-m", "afterdraft", *map(str, arguments)]
 
@@ -62,20 +71,16 @@ def afterdraft(
     *arguments: str | Path, home: Path, variables: Mapping[str, str] | None = None
 ) -> "subprocess.CompletedProcess[str]":
     """Run a command to its end."""
-    return subprocess.run(
-        command(*arguments),
-        env={**environment(home), **(variables or {})},
-        cwd=home,
-        capture_output=True,
-        encoding="utf-8",
-        timeout=60,
-        check=False,
-    )
+    with tempfile.TemporaryDirectory() as folder:
+        out, errors = Path(folder) / "out.txt", Path(folder) / "errors.txt"
+        told = [*map(str, arguments)]
+        code = Forked(told, environment=_varied(home, variables), cwd=home, out=out, errors=errors).wait(60)
+        return subprocess.CompletedProcess(told, code, out.read_text("utf-8"), errors.read_text("utf-8"))
 
 
 @dataclass
 class Server:
-    process: "subprocess.Popen[str]"
+    process: "Forked | subprocess.Popen[str]"
     address: str  # with the key
     home: Path
 
@@ -125,40 +130,50 @@ def running(
     port: int | None = 0,
     open_browser: bool = False,
     variables: Mapping[str, str] | None = None,
+    forked: bool = False,
 ) -> Iterator[Server]:
-    """A server from its first answer to its end. `port` 0 is any free one, None the program's own choice."""
+    """A server from its first answer to its end. `port` 0 is any free one, None the program's own choice. A `forked`
+    one starts sooner, where the start is not what is looked at."""
     home.mkdir(parents=True, exist_ok=True)
     options = [*([] if port is None else ["--port", str(port)]), *([] if open_browser else ["--no-open"])]
+    told = [*map(str, arguments), *options]
     errors = home / "stderr.txt"
-    with (
-        errors.open("w", encoding="utf-8") as stderr,
-        subprocess.Popen(
-            command(*arguments, *options),
-            env={**environment(home), **(variables or {})},
-            cwd=home,
-            stdout=subprocess.PIPE,
-            stderr=stderr,
-            encoding="utf-8",
-        ) as process,
-    ):
+    with tempfile.TemporaryDirectory() as folder:  # what it prints has the key, which stands nowhere in the home
+        out = Path(folder) / "stdout.txt"
+        for file in (out, errors):
+            file.write_bytes(b"")
+        start = Forked if forked else _real
+        process = start(told, environment=_varied(home, variables), cwd=home, out=out, errors=errors)
         try:
-            server = Server(process, _address(process, errors), home)
+            server = Server(process, _address(process, out, errors), home)
             ORIGINS.add(server.origin)
             yield server
         finally:
             if process.poll() is None:
                 process.kill()
+            process.wait(ENDS_WITHIN)
             print(errors.read_text("utf-8"), _log(home))  # noqa: T201 pytest shows it when the test fails
+
+
+def _real(
+    arguments: Sequence[str], *, environment: Mapping[str, str], cwd: Path, out: Path, errors: Path
+) -> "subprocess.Popen[str]":
+    with out.open("w", encoding="utf-8") as stdout, errors.open("w", encoding="utf-8") as stderr:
+        return subprocess.Popen(command(*arguments), env=environment, cwd=cwd, stdout=stdout, stderr=stderr, text=True)
 
 
 def _log(home: Path) -> str:
     return "".join(file.read_text("utf-8") for file in sorted(home.rglob("afterdraft.log*")))
 
 
-def _address(process: "subprocess.Popen[str]", errors: Path) -> str:
-    assert process.stdout is not None
-    for line in process.stdout:
-        found = re.search(r"http://127\.0\.0\.1:\S+", line)
+def _address(process: "Forked | subprocess.Popen[str]", out: Path, errors: Path) -> str:
+    until = time.monotonic() + ANSWERS_WITHIN
+    while time.monotonic() < until:
+        over = process.poll() is not None
+        found = re.search(r"http://127\.0\.0\.1:\S+(?=\s)", out.read_text("utf-8"))
         if found:
             return found.group()
-    raise AssertionError(f"the server ended without an address: {errors.read_text('utf-8')}")
+        if over:
+            break
+        time.sleep(LOOK)
+    raise AssertionError(f"the server gave no address: {errors.read_text('utf-8')}")

@@ -25,6 +25,13 @@ def book(home: Path) -> Path:
 
 
 @pytest.fixture
+def server(home: Path) -> Iterator[Server]:
+    """A real start: it is what these tests are about."""
+    with running(home) as server:
+        yield server
+
+
+@pytest.fixture
 def with_book(home: Path, book: Path) -> Iterator[Server]:
     with running(home, book) as server:
         yield server
