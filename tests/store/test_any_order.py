@@ -36,6 +36,7 @@ from afterdraft.work.notes.mix_ink import mix_ink, remove_ink
 from afterdraft.work.notes.write_note import write_note, write_note_on_passage
 from afterdraft.work.questions.let_stand import let_stand
 from afterdraft.work.questions.note_question import note_question
+from afterdraft.work.questions.set_ground import set_ground
 from afterdraft.work.questions.take_answer_back import take_answer_back
 from afterdraft.work.questions.turn_check import turn_check
 from afterdraft.work.split.join_scenes import join_scenes
@@ -153,6 +154,10 @@ class AnyOrder(RuleBasedStateMachine):
         else:
             self.try_to(let_stand, self.book, question, why=turned)
         self.try_to(turn_check, self.book, "trait", turned)
+
+    @rule(place=st.sampled_from(["52.6, 1.3", "-33, 18.5", ""]), year=st.sampled_from(["1912", ""]))
+    def set_ground(self, place: str, year: str) -> None:
+        self.try_to(set_ground, self.book, place, year)
 
     @precondition(lambda self: self.book.answers())
     @rule(which=st.integers(0, 9))

@@ -3,6 +3,7 @@
 import pytest
 
 from afterdraft.desk.answer import TURNS, Turned
+from afterdraft.desk.ground import Ground
 from afterdraft.errors import Missing, NotPossible
 from afterdraft.questions.catalogue import CHECKS
 from afterdraft.questions.question import Question, Span
@@ -10,6 +11,7 @@ from afterdraft.store.book import BookFile
 from afterdraft.work.notes.mix_ink import mix_ink
 from afterdraft.work.questions.let_stand import let_stand
 from afterdraft.work.questions.note_question import note_question, plan_question
+from afterdraft.work.questions.set_ground import set_ground
 from afterdraft.work.questions.take_answer_back import take_answer_back
 from afterdraft.work.questions.to_answer import STRONG, waiting
 from afterdraft.work.questions.turn_check import turn_check
@@ -149,3 +151,25 @@ def test_findings_are_kept_and_are_no_edit(book: BookFile, draft: str) -> None:
     assert book.edits() == edits
     book.drop_read()
     assert book.kept_findings(draft) == ""
+
+
+def test_the_place_and_year_are_an_edit_and_the_same_again_is_none(book: BookFile) -> None:
+    assert book.ground() is None
+    for place, year in (("london", "1912"), ("London, England", "1912"), ("52.6, 1.3", "")):
+        set_ground(book, place, year)
+    assert book.ground() == Ground("52.6, 1.3", 52.6, 1.3)
+    set_ground(book, "", "")
+    assert book.ground() is None
+    assert [undo(book) for _ in range(3)] == [
+        "The book has no real place",
+        "The book is set in 52.6, 1.3",
+        "The book is set in London, England, 1912",
+    ]
+    assert book.ground() is None
+
+
+@pytest.mark.parametrize(("place", "year"), [("Ashwater", ""), ("London", "MCM"), ("London", "12"), ("95, 10", "")])
+def test_a_place_or_year_that_is_none_is_refused(book: BookFile, place: str, year: str) -> None:
+    with pytest.raises(NotPossible):
+        set_ground(book, place, year)
+    assert book.ground() is None

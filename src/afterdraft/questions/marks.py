@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from afterdraft.desk.cast import Presence
+from afterdraft.desk.ground import Ground
 from afterdraft.desk.lines import Does, LineKind
 from afterdraft.questions.question import Span
 
@@ -50,6 +51,7 @@ class Marks:
     strands: Mapping[int, str] = field(default_factory=dict)  # by scene the strand it is in
     carried: tuple[Carried, ...] = ()  # in telling order
     present: Mapping[tuple[int, str], Presence] = field(default_factory=dict)  # by scene and person
+    ground: Ground | None = None  # the real place and year it is set in
     set_aside: frozenset[int] = frozenset()  # scenes whose cards lie aside in the arrangement at work
 
     @property

@@ -121,6 +121,11 @@ def _moon(one: Finding, titles: Sequence[str]) -> str:
     return f"From “{words['first']}” to “{words['other']}” it is {days}, by the days told. Can the moon be so?"
 
 
+def _sky(one: Finding, titles: Sequence[str]) -> str:
+    words, here = one.words, scene(titles, one.evidence[0].scene)
+    return f"On {words['day']} in {words['place']} {words['sky']}. Does the sky of {here} go with that?"
+
+
 CONTINUITY: Mapping[str, Say] = {
     "weekday": _weekday,
     "trait": _trait,
@@ -139,4 +144,5 @@ CONTINUITY: Mapping[str, Say] = {
     "dress": _dress,
     "journey": _journey,
     "moon": _moon,
+    "sky": _sky,
 }

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from contextlib import AbstractContextManager
 
 from afterdraft.desk.answer import Answer, Turned
+from afterdraft.desk.ground import Ground
 from afterdraft.store.journal import Journal
 from afterdraft.store.rows import gone
 
@@ -28,6 +29,11 @@ class BookQuestions:
     def turned_checks(self) -> Mapping[str, Turned]:
         with self._reading() as db:
             return dict(db.execute("SELECT id, turned FROM desk_check_turned"))
+
+    def ground(self) -> Ground | None:
+        with self._reading() as db:
+            row = db.execute("SELECT place, north, east, year FROM desk_ground").fetchone()
+        return Ground(*row) if row else None
 
     def kept_findings(self, draft: str) -> str:
         with self._reading() as db:
@@ -77,3 +83,11 @@ class DeskQuestions:
         self._db.execute("DELETE FROM desk_check_turned WHERE id = ?", (check,))
         if turned != "on":
             self._db.execute("INSERT INTO desk_check_turned VALUES (?, ?)", (check, turned))
+
+    def set_ground(self, ground: Ground | None) -> None:
+        row = (ground.place, ground.north, ground.east, ground.year) if ground else None
+        if row == self._db.execute("SELECT place, north, east, year FROM desk_ground").fetchone():
+            return  # the same again is no edit
+        self._db.execute("DELETE FROM desk_ground")
+        if row:
+            self._db.execute("INSERT INTO desk_ground (place, north, east, year) VALUES (?, ?, ?, ?)", row)

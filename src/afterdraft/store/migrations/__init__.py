@@ -11,7 +11,8 @@ from afterdraft.store.migrations.m0001_first import first
 from afterdraft.store.migrations.m0002_desk import desk
 from afterdraft.store.migrations.m0003_reading import reading
 from afterdraft.store.migrations.m0004_drafts import drafts
+from afterdraft.store.migrations.m0005_ground import ground
 
 Migration = Callable[[sqlite3.Connection], None]
 
-MIGRATIONS: tuple[Migration, ...] = (first, desk, reading, drafts)
+MIGRATIONS: tuple[Migration, ...] = (first, desk, reading, drafts, ground)

@@ -145,6 +145,7 @@ ROUTES: tuple[BaseRoute, ...] = (
     Route(f"{BOOK}/edits.json", edits.stamp),
     Route(f"{BOOK}/about", about.about),
     Route(f"{BOOK}/title", about.title, methods=POST),
+    Route(f"{BOOK}/ground", about.ground, methods=POST),
     Route(f"{BOOK}/check", about.check, methods=POST),
     Route(f"{BOOK}/back-up", about.back_up, methods=POST),
     Route(f"{BOOK}/restore", about.restore, methods=POST),

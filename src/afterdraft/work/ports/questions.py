@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Protocol
 
 from afterdraft.desk.answer import Answer, Turned
+from afterdraft.desk.ground import Ground
 
 
 class QuestionsBook(Protocol):
@@ -15,6 +16,10 @@ class QuestionsBook(Protocol):
 
     def turned_checks(self) -> Mapping[str, Turned]:
         """By id, those that are turned down or off in this book."""
+        ...
+
+    def ground(self) -> Ground | None:
+        """The real place and year it is set in, where she says so."""
         ...
 
     def kept_findings(self, draft: str) -> str:
@@ -36,3 +41,5 @@ class QuestionsDesk(Protocol):
         ...
 
     def turn_check(self, check: str, turned: Turned) -> None: ...
+
+    def set_ground(self, ground: Ground | None) -> None: ...

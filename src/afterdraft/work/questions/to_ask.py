@@ -66,6 +66,7 @@ def marks(book: Book, draft: str, scenes: Sequence[SceneView]) -> Marks:
             order[scene]: strand.id for strand in book.strands(draft) for scene in strand.scenes if scene in order
         },
         carried=_carried(book, draft, order),
+        ground=book.ground(),
         present={(order[one.scene], one.person): one.how for one in book.present(draft) if one.scene in order},
         set_aside=frozenset(
             order[scene] for card in (at_work.aside if at_work else ()) for scene in card.scenes if scene in order
