@@ -1,7 +1,7 @@
 from typing import Any
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from afterdraft.engine.pipeline import _loaded, analyse
@@ -66,6 +66,7 @@ tokens = st.tuples(texts, texts, st.sampled_from(("NOUN", "X", "")), st.sampled_
 
 
 @given(st.lists(tokens, max_size=30), st.booleans())
+@settings(deadline=None)
 def test_an_analysis_comes_back_as_it_was(rows: list[tuple[str, str, str, str, int]], other: bool) -> None:
     text, words, starts = "", [], []
     for gap, word, *_ in rows:

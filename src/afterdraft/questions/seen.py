@@ -11,13 +11,15 @@ from afterdraft.questions.marks import NO_MARKS, Marks
 from afterdraft.questions.question import Span
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.keeping import packed
-from afterdraft.whole.book import BookRead, read_book
+from afterdraft.whole.book import BookRead, read_book, speak_anew
 from afterdraft.whole.facts_form import spellings
 from afterdraft.whole.given import NOTHING, Given
 from afterdraft.whole.pace import Measures, measured
 from afterdraft.whole.places import Places, find_places
+from afterdraft.whole.speakers_kept import KeptSpeakers
 from afterdraft.whole.story_time import StoryTime, story_time
 from afterdraft.whole.task import given_form
+from afterdraft.whole.told import RECIPE
 from afterdraft.whole.traits import PersonTrait, find_traits
 
 Part = Literal["words", "facts", "cast", "time", "marks"]
@@ -38,6 +40,7 @@ class Seen:
     given: Given = NOTHING
     marks: Marks = NO_MARKS
     keys: tuple[str, ...] = ()  # of each scene's facts, where they are known
+    speakers: str = ""  # what `KeptSpeakers` remembered of these facts, where it did: nothing else is told, but sooner
     _digests: dict[Part, str] = field(default_factory=dict, repr=False, compare=False)
 
     @property
@@ -50,7 +53,8 @@ class Seen:
 
     @cached_property
     def book(self) -> BookRead:
-        return read_book(self.facts, self.given)
+        speak = KeptSpeakers(self.keys, self.speakers, recipe=RECIPE) if self.keys and self.speakers else speak_anew
+        return read_book(self.facts, self.given, speak)
 
     @cached_property
     def story(self) -> StoryTime:

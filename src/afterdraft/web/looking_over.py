@@ -5,7 +5,7 @@ those find. Loaded when first wanted: the checks know all that reading knows.
 import json
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from afterdraft import apart
 from afterdraft.engine.pipeline import MODEL
@@ -16,6 +16,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.findings_form import findings_form, findings_of
 from afterdraft.questions.question import Finding, Question
 from afterdraft.questions.seen import READ, Seen
+from afterdraft.whole.speakers_kept import SPEAKERS
 from afterdraft.whole.task import is_read
 from afterdraft.work.cast.to_read import to_read
 from afterdraft.work.ports import Book, DraftFacts
@@ -38,7 +39,8 @@ def look_over(
     """`kept`: what checks found before; it is brought up to date, here and in the book. Where some take longer,
     `so_far` is told what is known without them. Raises `Missing`, `BookTrouble`."""
     task = to_read(book, draft.id, model=MODEL)
-    seen = to_ask(book, draft.id, task)
+    speakers = book.kept_facts([SPEAKERS]).get(SPEAKERS, "")
+    seen = replace(to_ask(book, draft.id, task), speakers=speakers)
     keys = {check.id: key(seen, check) for check in CHECKS}
     before = set(kept)
     new = [check for check in CHECKS if keys[check.id] not in kept]
