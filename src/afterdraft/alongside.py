@@ -176,8 +176,8 @@ def answers(task: Task, known: Mapping[str, str]) -> Iterator[bytes]:
         in_place=True,
         speak=speak,
     )
-    if speak.form:
-        yield KEEP + json.dumps({SPEAKERS: speak.form}).encode()
+    if speakers := speak.form:
+        yield KEEP + json.dumps({SPEAKERS: speakers}).encode()
     form = whole | {"scenes": list(task.ids), "recipe": RECIPE}
     yield TOLD + json.dumps(form, ensure_ascii=False, separators=(",", ":")).encode()
 
