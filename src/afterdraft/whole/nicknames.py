@@ -43,6 +43,10 @@ patricia pat|laurence larry laurie|lawrence larry laurie|leonard len lennie|rona
 lettice letty|bertram bert bertie berty
 """
 GROUPS = tuple(tuple(group.split()) for line in SHORT.strip().splitlines() for group in line.split("|"))
+BY_NAME: dict[str, list[tuple[str, ...]]] = {}
+for _group in GROUPS:
+    for _name in _group:
+        BY_NAME.setdefault(_name, []).append(_group)
 LONG = frozenset(group[0] for group in GROUPS)
 SHORTEST = 3  # letters of a short form that only cuts a name off
 
@@ -58,7 +62,7 @@ def same_given(name: str, others: Iterable[str]) -> bool:
     if name not in ROLES and any(_cut(name, other) for other in known - ROLES):
         return True  # Den, Denholm
     known = known & LONG or known
-    return any(name in group and (name == group[0] or group[0] in known) and known & set(group) for group in GROUPS)
+    return any((name == group[0] or group[0] in known) and known & set(group) for group in BY_NAME.get(name, ()))
 
 
 def _cut(one: str, other: str) -> bool:

@@ -68,9 +68,13 @@ def _given(group: Group, seen: Gathered) -> int:
 
 def _fit(form: str, group: Group, seen: Gathered) -> int:
     """How well a form fits a person; 0 where it does not."""
+    fit = _by_words(form, group, seen)  # first: it is quickly told, and of most people nothing fits
+    return 0 if fit and (are_two(form, group, seen) or genders_differ(form, group, seen)) else fit
+
+
+def _by_words(form: str, group: Group, seen: Gathered) -> int:
+    """The same by names and titles alone."""
     titles, names = parse(form)
-    if are_two(form, group, seen) or genders_differ(form, group, seen):
-        return 0
     if len(names) > 1:
         if any(_runs_on(names, other) for other in group.forms):
             return 9
