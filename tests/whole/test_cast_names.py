@@ -226,3 +226,8 @@ def test_two_with_a_title_and_a_surname_each_are_two_though_one_answers() -> Non
 def test_a_lady_is_her_daughter_s_mother() -> None:
     lines = ["“Sit,” said Emily Pike.", "“No,” said Tom.", "“Oh,” said Lady Pike.", "“Ah,” said Tom."]
     assert not are_one(cast(*lines), "emily pike", "lady pike")
+
+
+def test_a_rank_of_two_words_is_whoever_bears_both() -> None:
+    lines = ["“Sit,” said Chief Inspector Pike.", "“No,” said Inspector Wren.", "“Oh,” said the Chief Inspector."]
+    assert are_one(cast(*lines * 2), "chief inspector", "chief inspector pike")

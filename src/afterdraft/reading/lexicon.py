@@ -48,7 +48,7 @@ OTHER_TITLES = words_of(
     dr doctor prof professor captain capt cap'n colonel col major general gen lieutenant lieut sergeant sgt corporal
     private commander admiral inspector superintendent constable judge justice reverend rev bishop archbishop
     cardinal canon dean saint st cousin grandpa grandma president senator governor mayor detective officer deacon
-    comrade citizen
+    comrade citizen chief dowager dci pc wpc supt insp
     """
 )
 TITLES = FEMALE_TITLES | MALE_TITLES | OTHER_TITLES

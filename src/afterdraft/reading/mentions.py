@@ -44,8 +44,13 @@ def form(name: str) -> str:
 
 
 def bare(word: str) -> str:
-    """A word as compared: small letters, curly marks straight, no closing point."""
-    return word.lower().replace("’", "'").rstrip(".")
+    """A word as compared: small letters, curly marks straight, no closing point, nothing after a dash."""
+    return (_cut(word) if "—" in word else word).lower().replace("’", "'").rstrip(".")
+
+
+def _cut(word: str) -> str:
+    """A word without what a dash joins to it, which the pipeline leaves: 'Pike—“not' is Pike."""
+    return word[: word.index("—")].rstrip(".*_”’\"'") or word
 
 
 def _inside(analysed: Analysed, speech: Spans) -> list[bool]:
@@ -86,10 +91,25 @@ def _name(analysed: Analysed, token: int, spoken: Sequence[bool]) -> tuple[int, 
         if word[0].isupper() and _is_name(analysed, place, words):
             words.append(small)
             last = place
+            while _is_hyphened(analysed, last):
+                words[-1] += f"-{bare(analysed.words[last + 2])}"
+                last = place = last + 2
+            if "—" in analysed.words[last]:
+                break
         elif not (words and ((small in PARTICLES and _capital(analysed, place + 1)) or _title_point(analysed, place))):
             break
         place += 1
     return (last, " ".join(words)) if words and not (words[0] in lexicon.NO_NAME_ALONE and len(words) == 1) else None
+
+
+def _is_hyphened(analysed: Analysed, place: int) -> bool:
+    """Whether a hyphen joins another name to this one, with no space: the pipeline parts them.
+
+    The Frog-Footman is a footman.
+    """
+    tied = place + 2 < len(analysed.words) and analysed.words[place + 1] == "-"
+    close = tied and analysed.end(place) == analysed.starts[place + 1] == analysed.starts[place + 2] - 1
+    return close and _capital(analysed, place + 2) and bare(analysed.words[place + 2]) not in lexicon.ROLES
 
 
 def _capital(analysed: Analysed, place: int) -> bool:
@@ -165,7 +185,7 @@ def _mention(
     return Mention(
         paragraph=number,
         start=analysed.starts[token],
-        end=analysed.end(last),
+        end=analysed.starts[last] + len(_cut(word) if "—" in (word := analysed.words[last]) else word),
         kind=kind,
         form=form,
         gender=gender(form, kind),

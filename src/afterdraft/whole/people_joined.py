@@ -29,7 +29,7 @@ def by_role(groups: list[Group], seen: Gathered) -> None:
     Where several could be meant, to the one for whom far more speaks than for any other.
     """
     alone = [group for group in groups if len(group.forms) == 1 and not group.known]
-    for group in [group for group in alone if seen.forms[group.forms[0]].roles]:
+    for group in [group for group in alone if _is_office(group.forms[0], seen)]:
         role = group.forms[0]
         homes = [other for other in groups if other is not group and not genders_differ(role, other, seen)]
         votes = sorted(((_role_votes(role, other, seen), -number) for number, other in enumerate(homes)), reverse=True)
@@ -43,11 +43,17 @@ def by_role(groups: list[Group], seen: Gathered) -> None:
             groups.remove(group)
 
 
+def _is_office(form: str, seen: Gathered) -> bool:
+    """Whether a form tells only what somebody is: 'the vicar', 'the Chief Inspector'."""
+    return seen.forms[form].roles > 0 or (" " in form and lexicon.TITLES.issuperset(form.split()))
+
+
 def _role_votes(role: str, other: Group, seen: Gathered) -> int:
     """How often a role stands behind somebody's name, and somebody bears it as a title."""
-    titled = {role, *SAME_TITLE.get(role, ())}
+    titled = {role, *SAME_TITLE.get(role, ())} if " " not in role else set(role.split())
     beside = sum(seen.same.get(role, NONE)[form] for form in other.forms)
-    bears = sum(seen.forms[form].count for form in other.forms if titled & set(parse(form)[0]))
+    borne = ((form, titled & set(parse(form)[0])) for form in other.forms)
+    bears = sum(seen.forms[form].count for form, held in borne if held and (" " not in role or held == titled))
     return BESIDE * beside + bears
 
 
