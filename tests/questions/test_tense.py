@@ -49,3 +49,41 @@ def test_asks_about_a_paragraph_of_an_i_in_the_present() -> None:
     now = "I take the lamp and go down. I open the box and find the key."
     assert quotes(found_in(CHECK, [*mine * 9, now])) == [[now]]
     assert not found_in(CHECK, [*mine * 9, "I know now that I was wrong. I think of it every year."])
+
+
+QUIET = [
+    "Marta counted it at noon. She shut the box and turned the key.",
+    "“Four and six,” said Marta. “That is the week.”",
+]
+
+
+@pytest.mark.parametrize(
+    "now",
+    [
+        "Tobias has come down and stands by the stove. She is quite still. Now he takes the lamp from its hook.",
+        "She wonders what he has heard. He is tired, and it seems to her that he knows of the key.",
+        "We have reached the ferry, and Tobias ties the rope. He is wet, and there is no light on the other side.",
+    ],
+)
+def test_asks_about_a_whole_paragraph_among_others_in_the_past(now: str) -> None:
+    """Though the scene is mostly talk, or somebody is only said to be so."""
+    assert quotes(found_in(CHECK, [*QUIET * 4, now, *QUIET])) == [[now]]
+
+
+@pytest.mark.parametrize(
+    "now",
+    [
+        "There is a kind of man who knows the river. He is always early, and he never speaks of it.",
+        "The reader knows that Tobias is early. He stands by the stove, and she sees him.",
+        "I know that he is dead, and I think of him. I shall write of it when I am calm.",
+        "The house is old. It has a stove, and the river runs behind it.",
+    ],
+)
+def test_is_silent_about_a_paragraph_of_what_is_so(now: str) -> None:
+    assert not found_in(CHECK, [*QUIET * 4, now, *QUIET])
+
+
+def test_is_silent_about_a_note_set_in() -> None:
+    note = "Marta is at the house. She has the key, and waits for word."
+    assert found_in(CHECK, [*QUIET * 4, "She read it twice.", note, *QUIET])
+    assert not found_in(CHECK, [*QUIET * 4, "She read it twice:", note, *QUIET])
