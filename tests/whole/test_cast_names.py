@@ -231,3 +231,38 @@ def test_a_lady_is_her_daughter_s_mother() -> None:
 def test_a_rank_of_two_words_is_whoever_bears_both() -> None:
     lines = ["“Sit,” said Chief Inspector Pike.", "“No,” said Inspector Wren.", "“Oh,” said the Chief Inspector."]
     assert are_one(cast(*lines * 2), "chief inspector", "chief inspector pike")
+
+
+def test_a_woman_who_marries_is_one_with_both_surnames() -> None:
+    lines = [
+        "“Sit,” said Mina Wren.",
+        "“No,” said Tom.",
+        "“Oh,” said Mina.",
+        "“Ah,” said Miss Wren.",
+        "“So,” said Tom.",
+    ]
+    later = ["“Sit,” said Mina Pike.", "“No,” said Tom.", "“Oh,” said Mrs. Pike.", "“Ah,” said Mina."]
+    assert are_one(cast(*lines, *later), "mina wren", "mina pike", "mina", "mrs pike", "miss wren")
+
+
+def test_two_women_of_one_given_name_are_two_where_none_is_married() -> None:
+    lines = [
+        "“Sit,” said Mina Wren.",
+        "“No,” said Tom.",
+        "“Oh,” said Mina.",
+        "“Ah,” said Miss Wren.",
+        "“So,” said Tom.",
+    ]
+    later = ["“Sit,” said Mina Pike.", "“No,” said Tom.", "“Oh,” said Miss Pike.", "“Ah,” said Mina."]
+    assert not are_one(cast(*lines, *later), "mina wren", "mina pike")
+
+
+def test_a_title_that_hardly_speaks_is_whoever_bears_it() -> None:
+    lines = [
+        "“Sit,” said Duke Korvin.",
+        "“No,” said Ada.",
+        "Then the duke sat.",
+        "So they saw the duke. The duke smiled.",
+    ]
+    assert are_one(cast(*lines), "duke", "duke korvin")
+    assert "duke" not in cast(*(line.replace("Duke Korvin", "Tom") for line in lines)).by_form

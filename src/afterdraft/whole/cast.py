@@ -11,8 +11,8 @@ from afterdraft.reading.facts import Gender, SceneFacts
 from afterdraft.whole.evidence import Gathered, gathered
 from afterdraft.whole.given import NOTHING, Given, GivenPerson
 from afterdraft.whole.people import Group, gender, home_of, join
-from afterdraft.whole.people_joined import by_answers, by_role, tell
-from afterdraft.whole.people_names import core, fills_out, is_part, is_person, parse
+from afterdraft.whole.people_joined import by_answers, by_marriage, by_role, tell
+from afterdraft.whole.people_names import core, fills_out, is_part, is_person, is_rank, parse
 
 NARRATOR = "the narrator"
 READ = "read:"  # how the id of somebody begins whom only reading knows
@@ -64,8 +64,9 @@ def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
         home = home_of(form, groups, seen)
         if home is not None:
             join(home, form, parts[form].count)
+    by_marriage(groups, seen)
     _around(groups, cores, seen)
-    by_role(groups, seen)
+    _by_role(groups, [form for form, one in free.items() if form not in kept and is_rank(form, one)], seen)
     if seen.selves >= max(1, OF_SCENES * seen.scenes) and not any(group.narrator for group in groups):
         tell(groups, seen)
     by_answers(groups, seen)
@@ -81,6 +82,16 @@ def _fullness(form: str, count: int) -> int:
     """How many names a form tells together, up to three: the fullest first, since parts of it find their home by it."""
     names = len(parse(form)[1])
     return names if names < 3 or count > 1 else 2
+
+
+def _by_role(groups: list[Group], ranks: Sequence[str], seen: Gathered) -> None:
+    """Roles go to whom they mean; of `ranks` only those that mean somebody are of the cast."""
+    waiting = [Group([]) for _ in ranks]
+    for group, form in zip(waiting, ranks, strict=True):
+        join(group, form, seen.forms[form].count)
+    groups += waiting
+    by_role(groups, seen)
+    groups[:] = [group for group in groups if all(group is not one for one in waiting)]
 
 
 def _around(groups: Sequence[Group], cores: Mapping[str, str], seen: Gathered) -> None:

@@ -3,7 +3,7 @@
 from afterdraft.reading import lexicon
 from afterdraft.whole.evidence import Gathered
 from afterdraft.whole.people import BY_ANSWERS, NONE, Group, are_two, genders_differ, join
-from afterdraft.whole.people_names import MARRIED, parse
+from afterdraft.whole.people_names import MARRIED, is_full, parse
 
 BESIDE = 5  # times that a title is borne, which a role right behind a name counts for
 ENOUGH = 0.03  # of a role's mentions, for which something must speak: one list of names misread is not enough
@@ -41,6 +41,24 @@ def by_role(groups: list[Group], seen: Gathered) -> None:
             home.forms.append(role)
             home.count += group.count
             groups.remove(group)
+
+
+def by_marriage(groups: list[Group], seen: Gathered) -> None:
+    """Mina Wren and Mina Pike are one where there is a Mrs. Pike, and both are mostly called Mina."""
+    for wife in [group for group in groups if "mrs" in group.titles and group.full and not group.known]:
+        maids = [group for group in groups if group is not wife and _may_have_married(group, wife, seen)]
+        if len(maids) == 1:
+            for form in maids[0].forms:
+                join(wife, form, seen.forms[form].count)
+            groups.remove(maids[0])
+
+
+def _may_have_married(maid: Group, wife: Group, seen: Gathered) -> bool:
+    if maid.known or not maid.full or maid.titles & MARRIED or maid.surnames & wife.surnames:
+        return False
+    fuller = max(seen.forms[form].count for form in (*maid.forms, *wife.forms) if is_full(form))
+    shared = (name for name in maid.given & wife.given if name in seen.forms)
+    return any(seen.forms[name].count >= fuller for name in shared) and _can_be(maid, wife, seen)
 
 
 def _is_office(form: str, seen: Gathered) -> bool:

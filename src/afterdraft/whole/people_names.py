@@ -8,7 +8,7 @@ from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.mentions import PARTICLES
 from afterdraft.whole.evidence import Evidence
 from afterdraft.whole.given_names import FEMALE, MALE
-from afterdraft.whole.people_nobody import is_nobody
+from afterdraft.whole.people_nobody import IN_IT, is_nobody
 
 MARRIED = frozenset({"mrs", "lady", "madame", "mme", "frau", "signora"})
 SEVERAL = frozenset({"misses", "messrs", "mesdames"})
@@ -77,6 +77,12 @@ def _is_given(form: str, one: Evidence) -> bool:
     return known and one.named > one.first and one.subject >= DOING * one.count and one.placed <= PLACED * one.count
 
 
+def is_rank(form: str, one: Evidence) -> bool:
+    """Whether a role that hardly speaks is somebody's who bears it as a title, if anybody's: 'the duke'."""
+    ranks = lexicon.ROLES & lexicon.TITLES - lexicon.NO_NAME_ALONE
+    return form in ranks and one.roles > one.named and one.subject >= DOING * one.count
+
+
 def is_part(form: str, one: Evidence, bare: Set[str]) -> bool:
     """Whether a form may be a surname or given name of somebody in the cast, who is known by a fuller one."""
     told = one.people + sum(one.pronouns.values())
@@ -85,7 +91,7 @@ def is_part(form: str, one: Evidence, bare: Set[str]) -> bool:
         and one.named > one.roles
         and one.named - one.first >= ELSEWHERE
         and told > 0
-        and one.placed <= PLACED * one.count
+        and one.placed < IN_IT * one.count
     )
 
 
@@ -104,7 +110,9 @@ def fills_out(form: str, one: Evidence, bare: Set[str]) -> bool:
     names = parse(form)[1]
     if len(names) != 2 or lexicon.ROLES & set(names) or one.named <= one.roles:
         return False
-    return set(names) <= bare or (one.places + one.others + one.placed == 0 and bool(bare & set(names)))
+    if set(names) <= bare or (one.places + one.others + one.placed == 0 and bool(bare & set(names))):
+        return True
+    return names[0] in bare & (FEMALE | MALE) and one.placed <= PLACED * one.count
 
 
 def core(form: str, forms: Mapping[str, Evidence]) -> str:
