@@ -40,3 +40,12 @@ def test_is_silent_where_somebody_else_speaks_of_it_or_later() -> None:
     assert not list(reveal_early.CHECK.find(read([[*ILSE, says], MARTA, NIGHT], _learns((2, TOBIAS)))))
     says = "“The bridge company has the landing,” said Tobias."
     assert not list(reveal_early.CHECK.find(read([ILSE, MARTA, [*NIGHT, says]], _learns((2, TOBIAS)))))
+
+
+@pytest.mark.slow
+def test_asks_where_somebody_acts_on_it_before_they_learn_it() -> None:
+    acts = "Tobias wrote to the bridge company about the landing."
+    (one,) = reveal_early.CHECK.find(read([[*ILSE, acts], MARTA, NIGHT], _learns((2, TOBIAS))))
+    assert [span.quote for span in one.evidence] == [acts]
+    for other in ("Tobias wrote to the company.", "Ilse wrote to the bridge company about the landing."):
+        assert not list(reveal_early.CHECK.find(read([[*ILSE, other], MARTA, NIGHT], _learns((2, TOBIAS)))))

@@ -34,7 +34,8 @@ def _learned_twice(one: Finding, titles: Sequence[str]) -> str:
 
 def _known_early(one: Finding, titles: Sequence[str]) -> str:
     early, learns = _at(one, titles, "early"), _at(one, titles, "learns")
-    return f"{one.words['who']} speaks of “{one.words['name']}” in {early} and learns it in {learns}. How is it known?"
+    knows = f"{one.words['who']} {one.words['does']} “{one.words['name']}” in {early}"
+    return f"{knows} and learns it in {learns}. How is it known?"
 
 
 def _thread_open(one: Finding, titles: Sequence[str]) -> str:
