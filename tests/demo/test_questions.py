@@ -30,8 +30,8 @@ ASKED_BY: dict[str, set[str]] = {
     "late": {"late"},
     "names": {"names alike", "spelling"},
     "left over": {"left over"},
-    "setup without payoff": {"setup open"},
-    "payoff without setup": {"payoff alone"},
+    "setup without payoff": {"setup open", "thing open"},
+    "payoff without setup": {"payoff alone", "thing late"},
     "not yet learned": {"known early"},
     "silent": {"thread silent", "setup silent"},
     "nothing follows": {"loose scene"},
@@ -51,6 +51,7 @@ FOUND = {
     "names-garrett",
     "old-name-colin",
     "old-name-orde",
+    "setup-envelope",
     "silent-maud",
     "silent-tin",
     "nothing-birds",
@@ -92,10 +93,12 @@ def test_the_first_seven_are_all_listed(asked: Sequence[Question]) -> None:
 
 @pytest.mark.slow
 def test_of_the_consistent_book_next_to_nothing_is_asked() -> None:
-    """Without its planted faults; three of them needed no edit and are in it too (`demo/README.md`)."""
+    """Without its planted faults; three of them needed no edit and are in it too (`demo/README.md`): the two names and
+    Kit's letter are rightly asked about."""
     scenes = tuple(tuple(plain(part) for part in parts(scene)) for scene in consistent())
     asked = ask(Seen(texts=scenes, facts=tuple(read_scenes(scenes))))
-    assert len([one for one in asked if one.check != "names alike"]) <= 1, [one.asks for one in asked]
+    others = [one for one in asked if one.check != "names alike" and one.subject != "thing: envelope"]
+    assert len(others) <= 1, [one.asks for one in asked]
 
 
 def _is_asked(listed: dict[str, Any], kind: str, asked: Sequence[Question], *, whole: bool = False) -> bool:
