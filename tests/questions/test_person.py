@@ -32,3 +32,28 @@ def test_is_silent_about_speech_and_thoughts(told: str) -> None:
 def test_is_silent_where_a_teller_says_i_now_and_then() -> None:
     scene = [*ILSE, *MARTA, *NIGHT, "I do not know what she did then."]
     assert not found_in(CHECK, *[scene] * 6)
+
+
+TELLER = [
+    "I took the lamp down to the ferry, and I lit my pipe.",
+    "I heard the water under the boards. I had my coat on, and I was cold for all that.",
+    "I counted the boats. I had nothing else to do, and my hands were stiff.",
+    "I thought of my supper. It rained, and I let it rain on me.",
+]
+STRAY = "He heard the bell, and he put his pipe away. He was late for his supper, and he ran."
+
+
+def test_asks_about_a_he_whom_nobody_near_can_be() -> None:
+    one = found_in(CHECK, [*TELLER, *TELLER, STRAY, *TELLER])
+    assert quotes(one) == [[STRAY]]
+    assert one[0].words["said"] == "he"
+
+
+def test_is_silent_where_somebody_is_near() -> None:
+    assert not found_in(CHECK, [*TELLER, *TELLER, "Tobias came down to the landing.", STRAY, *TELLER])
+
+
+def test_a_name_with_me_in_it_and_a_letter_are_no_i() -> None:
+    cup = "She took up the god-forgive-me, and he gave her the spoon, and she drank what he had left her."
+    letter = "I had your letter, and I took it to the ferry for you."
+    assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, cup], [*NIGHT, *MARTA, letter])

@@ -43,3 +43,16 @@ def test_is_silent_about_what_is_said_shown_or_her_own(told: str) -> None:
 def test_is_silent_where_the_telling_knows_everybodys_mind() -> None:
     minds = [*MIND, *(line.replace("Ilse", "Tobias") for line in MIND)]
     assert not found_in(CHECK, *[[*ILSE, *minds]] * 3)
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Tobias had long suspected as much and said nothing.",
+        "Tobias felt a stab of envy at the sight of it.",
+        "Tobias was secretly relieved.",
+        "It seemed to Tobias that the river would never go down.",
+    ],
+)
+def test_asks_however_the_thought_is_told(told: str) -> None:
+    assert quotes(found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, told], [*ILSE, *MIND])) == [[told]]

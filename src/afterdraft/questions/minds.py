@@ -14,7 +14,7 @@ from afterdraft.whole.tellers import told_in
 from afterdraft.whole.traits_pronouns import antecedents
 from afterdraft.whole.turns import meant
 
-SHORT = 5  # words of a sentence below which it is a pause in talk: 'She thought.'
+SHORT, SHORTEST = 5, 4  # words of a sentence below which it is a pause in talk: 'She thought.'; and of a deep one
 _DEEP = words_of(
     """
     wondered wondering wished wishing remembered dreaded longed longing regretted hoped hoping doubted feared knew
@@ -43,6 +43,7 @@ _SHOWN = re.compile(
     r"|clear\w*|if|said|says|told|tells|asked|replied|answered|explained|admitted|confessed|because|how|whether"
     r"|so that)\b"
 )
+_ASKED = re.compile(r"\b(?:wondered|wondering|knew|doubted)\s(?:how|whether|if|why)\b")
 _TOUCHED = re.compile(r"\s(?:had\s)?thought\sit\sover\b")
 _TELLER = re.compile(r"\b(?:I|me|my|we|us|our)\b")
 
@@ -87,16 +88,17 @@ def _how(seen: Seen, number: int, one: Mention) -> tuple[bool, bool]:
 def is_known(seen: Seen, number: int, one: Thought, *, told_by_i: bool) -> bool:
     """Whether the thought is told as known, and not as shown, guessed or heard: who tells as I says most so."""
     said = told(seen, number, one.mention).quote
-    if len(said.split()) < SHORT or _TOUCHED.match(seen.texts[number][one.mention.paragraph], one.mention.end):
+    short = len(said.split()) < (SHORTEST if one.deep else SHORT)
+    if short or said.startswith("If ") or _TOUCHED.match(seen.texts[number][one.mention.paragraph], one.mention.end):
         return False
     if not told_by_i:
         return not said.startswith(("“", "‘", '"'))
-    return one.deep and not _SHOWN.search(said) and not _TELLER.search(said)
+    return one.deep and not is_shown(said) and not _TELLER.search(said)
 
 
 def is_shown(said: str) -> bool:
     """Whether words of the sentence say that it was seen or heard."""
-    return bool(_SHOWN.search(said))
+    return bool(_SHOWN.search(_ASKED.sub("", said)))
 
 
 def told(seen: Seen, number: int, one: Mention) -> Span:

@@ -1,6 +1,7 @@
 """Thoughts of somebody else within a scene that keeps to one person's."""
 
-from collections.abc import Iterator, Mapping
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.minds import Thought, is_known, is_shown, thoughts, told
@@ -8,36 +9,36 @@ from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.whole.book import genders
+from afterdraft.whole.evidence import told_by_i
 
-SURE = 0.75  # of who thinks
+SURE = 0.85  # of who thinks
 OWN = 3  # thoughts and perceptions of the viewpoint's own that a scene has at least; chosen on the tuning half
-STRAYS = 0.12  # share of scenes with one more mind in them from which that is the manner of the book, likewise
+STRAYS = 0.3  # share of scenes with one more mind in them from which that is the manner of the book, likewise
 FEW = 2  # thoughts of others in a scene whose viewpoint she marked; chosen on the demonstration book
 LEAD = 4  # times as many as all others', likewise
-CLEAN = (
-    0.65  # share of scenes with anybody's mind in them that keep to one, below which the telling knows all, likewise
-)
+CLEAN = 0.5  # share of scenes with anybody's mind in them that keep to one, below which the telling knows all
 
 
 def find(seen: Seen) -> Iterator[Finding]:
     read, hers = _viewpoints(seen)
-    narrator = seen.book.cast.narrator
     keeps: dict[int, list[Thought]] = {}
+    whose: dict[int, str] = {}
     minded = 0  # scenes that tell of somebody's mind
     for number in seen.scenes:
         minds = list(thoughts(seen, number))
-        viewpoint = hers.get(number) or read.get(number)
+        viewpoint = hers.get(number) or read.get(number) or _most(minds)
         minded += len(minds) >= OWN
         own = sum(one.person == viewpoint for one in minds)
-        told_by_i = narrator is not None and viewpoint == narrator.id
+        by_i = told_by_i(seen.facts[number])
         others = [
             one
             for one in minds
             if one.person != viewpoint
             and one.inward
             and one.sure >= SURE
-            and is_known(seen, number, one, told_by_i=told_by_i)
+            and is_known(seen, number, one, told_by_i=by_i)
         ]
+        whose[number] = viewpoint or ""
         if viewpoint and own >= max(OWN, LEAD * len(others)):
             keeps[number] = others
         elif number in hers:
@@ -47,13 +48,20 @@ def find(seen: Seen) -> Iterator[Finding]:
     for number, others in keeps.items():
         first = {one.person: one for one in reversed(others)}
         for one in first.values() if mostly or number in hers else ():
-            yield _finding(seen, number, hers.get(number) or read[number], one)
+            yield _finding(seen, number, whose[number], one)
 
 
 def _viewpoints(seen: Seen) -> tuple[Mapping[int, str], Mapping[int, str]]:
     """By scene whose it is: as reading found, and as she says."""
     read = {one.scene: one.person for one in seen.book.appearances if one.presence == "point of view"}
     return read, {scene: person for (scene, person), how in seen.marks.present.items() if how == "viewpoint"}
+
+
+def _most(minds: Sequence[Thought]) -> str | None:
+    """Whose thoughts most of a scene's are, by far."""
+    ranked = Counter(one.person for one in minds).most_common(1)
+    person, times = ranked[0] if ranked else ("", 0)
+    return person if times >= max(OWN, LEAD * (len(minds) - times)) else None
 
 
 def _is_another(seen: Seen, number: int, one: Thought, viewpoint: str | None) -> bool:
@@ -91,4 +99,5 @@ CHECK = Check(
     "knows everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
+    recipe=2,
 )
