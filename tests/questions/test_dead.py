@@ -19,6 +19,7 @@ def test_asks_where_somebody_dead_speaks_later() -> None:
     [
         "When the doctor came Tobias was already dead.",
         "They buried Tobias on the Friday.",
+        "Before morning Tobias was dead.",
         "The fever took Tobias before the month was out.",
         "Tobias was slow that year. He died in the spring.",
         "Marta found Tobias in the morning, drowned.",

@@ -39,9 +39,10 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
             later = tuple(one for one in spoken if one.scene > place.scene)
             if len({one.scene for one in later}) < AFTER:
                 continue
+            others = tuple(one for one in _named(scenes, person, place.scene) if one not in later)
             said = random.choice(SAYS).format(**person.pronouns)
             edit = _end(scenes, place.scene, place.paragraph, said)
-            fault = Fault("gone", (edit,), (Shown(edit.scene, said), *later))
+            fault = Fault("gone", (edit,), (Shown(edit.scene, said), *later, *others))
             if holds(scenes, fault):
                 yield fault
 
@@ -49,6 +50,17 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
 def _end(scenes: Scenes, scene: int, paragraph: int, said: str) -> Edit:
     """The sentence at the end of the paragraph in which they were last told of."""
     return Edit(scene, paragraph, (f"{scenes[scene][paragraph]} {said}",))
+
+
+def _named(scenes: Scenes, person: Person, after: int) -> Iterator[Shown]:
+    """Where later scenes name them beside speech, in words that stand once: whoever speaks there, they are about."""
+    for number in range(after + 1, len(scenes)):
+        for text in scenes[number]:
+            told = narrated(text)
+            for match in person.pattern.finditer(told) if told != text else ():
+                words = text[max(0, match.start() - 40) : match.end() + 20]
+                if sum(one.count(words) for one in scenes[number]) == 1:
+                    yield Shown(number, words)
 
 
 def _speaks(scenes: Scenes, person: Person) -> Iterator[Shown]:

@@ -28,7 +28,8 @@ _UNSURE = re.compile(
     r"\b(?:(?:if|though|think|thinks|thought|believe|believed|suppose|supposed|fear|feared|wish|wished|hope|hoped|until|till"
     r"|unless|would|might|may|should|could|dream|dreamed|dreamt|perhaps|whether|nearly|almost|as\sif|fancied"
     r"|imagined|pretend|pretended|rumou?r|told|said|heard|not|or)\b[^.;!?]*"
-    r"|(?:when|before|after|never|since|once|as)\s(?:\w+\s){0,2})$",
+    r"|(?:when|before|after|never|since|once|as)\s(?!(?:morning|dawn|noon|night|evening|long|then|that)\s)"
+    r"(?:\w+\s){0,2})$",
     re.IGNORECASE,
 )
 
