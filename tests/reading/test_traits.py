@@ -61,6 +61,10 @@ FROM_HER = (
     "Tom/PROPN/nsubj/1 pushed/VERB/ROOT/1 the/DET/det/4 fair/ADJ/amod/4 hair/NOUN/dobj/1 from/ADP/prep/1"
     " her/PRON/poss/7 forehead/NOUN/pobj/5"
 )
+BACK_FROM = (
+    "Tom/PROPN/nsubj/1 pushed/VERB/ROOT/1 the/DET/det/4 fair/ADJ/amod/4 hair/NOUN/dobj/1 back/ADV/advmod/1"
+    " from/ADP/prep/5 her/PRON/poss/8 forehead/NOUN/pobj/6"
+)
 CHEEK = "Her/PRON/poss/2 left/ADJ/amod/2 cheek/NOUN/nsubj/3 burned/VERB/ROOT/3"
 
 
@@ -102,6 +106,7 @@ CHEEK = "Her/PRON/poss/2 left/ADJ/amod/2 cheek/NOUN/nsubj/3 burned/VERB/ROOT/3"
         ((LAME,), [("limp", "right leg", "she")]),
         ((CHEEK,), []),
         ((FROM_HER,), [("hair", "fair", "her")]),
+        ((BACK_FROM,), [("hair", "fair", "her")]),
     ],
 )
 def test_a_trait_has_its_value_and_its_owner(rows: tuple[str, ...], expected: list[tuple[str, str, str]]) -> None:

@@ -17,6 +17,7 @@ BEING = words_of("is are was were been am 's 're 'm seemed looked became become"
 _HAVING = words_of("has have had having 've possessed wore wears")
 _SHOWING = words_of("turned fixed kept raised lifted threw cast closed opened shut dropped lowered")
 _POSSESSIVE = words_of("his her my")
+_AWAY = words_of("back away")
 _POINTING = words_of("the those these")
 _DESCRIBING = frozenset({"ADJ", "ADV", "NOUN", "PROPN", "VERB", "NUM"})
 _LONGEST = 8  # words of such a phrase
@@ -121,7 +122,8 @@ def alone_before(within: Scope, token: int) -> int | None:
 def _from_own(within: Scope, verb: int) -> int | None:
     """'Pushed the fair hair back from her forehead': whose forehead it is."""
     grammar = within.grammar
-    for preposition in grammar.on(verb, _OF):
+    behind = [verb, *(child for child in grammar.children[verb] if grammar.small[child] in _AWAY)]
+    for preposition in (one for head in behind for one in grammar.on(head, _OF)):
         for noun in grammar.children[preposition] if grammar.small[preposition] in ("from", "off") else ():
             for owner in grammar.on(noun, _OWNER):
                 return within.by_token.get(owner)

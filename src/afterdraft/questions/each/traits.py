@@ -13,6 +13,7 @@ from afterdraft.whole.traits import PersonTrait, can_both_be
 
 SURE = 0.75  # of whose it is, from which it is asked about: below, an owner is more often mistaken than the writer
 SPEAKS = 0.8  # of 'she' in the paragraph of her own words; chosen on the demonstration book
+BESIDE = 20  # characters behind the words
 _SEEMS = re.compile(
     r"\b(?:seem\w*|look(?:ed|s)? (?:\w+ )?(?:dark|black|light|grey|gray|green|blue|red|tall|short)|appear\w*|grew|grown"
     r"|turned|as if|as though|like|almost|in (?:this|that|the) (?:light|dark\w*)|dyed|wig|bruised|blackened|swollen"
@@ -24,12 +25,19 @@ KINDS = ("eyes", "hair", "beard", "height", "hand", "scar", "limp")
 def find(seen: Seen) -> Iterator[Finding]:
     by: defaultdict[tuple[str, str], list[PersonTrait]] = defaultdict(list)
     for one in seen.traits:
-        if one.trait in KINDS and _sure(seen, one) >= SURE and not _SEEMS.search(_span(seen, one).quote):
+        if one.trait in KINDS and _sure(seen, one) >= SURE and not _seems(seen, one):
             by[one.person, one.trait].append(one)
     for (person, trait), said in by.items():
         differing = [pair for pair in combinations(said, 2) if not can_both_be(trait, pair[0].value, pair[1].value)]
         if differing:
             yield _finding(seen, person, trait, max(differing, key=lambda pair: _strength(seen, pair)))
+
+
+def _seems(seen: Seen, one: PersonTrait) -> bool:
+    """Whether it is said as a likeness or a passing light, before the words or right behind them."""
+    text = seen.texts[one.scene][one.paragraph]
+    start, end = sentence(text, one.start, one.end)
+    return bool(_SEEMS.search(text[start : min(end, one.end + BESIDE)]))
 
 
 def _sure(seen: Seen, one: PersonTrait) -> float:
