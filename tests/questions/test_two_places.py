@@ -35,6 +35,7 @@ FERRY = "On the third of May, at nine in the evening, Tobias was on the ferry."
     ("said", "asked"),
     [
         ("At nine o’clock in the evening on May the third Tobias stood in the chapel.", 1),
+        ("At nine o’clock in the evening on the third of May Tobias waited in the chapel.", 1),
         ("Tobias was slow. It was the third of May, and at nine in the evening he was in the chapel.", 1),
         ("At nine o’clock in the evening on May the third Tobias was on the ferry.", 0),
         ("At nine o’clock in the morning on May the third Tobias stood in the chapel.", 0),

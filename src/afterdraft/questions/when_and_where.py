@@ -48,7 +48,7 @@ def known(seen: Seen) -> Iterator[Known]:
                 within = [one for one in times if start <= one.start and one.end <= end]
                 day = next((one.value for one in within if _is_day(one)), None)
                 minute = _minute(within)
-                owner = whose.subject(number, paragraph, start, end)
+                owner = whose.subject(number, paragraph, start, end) or whose.last(number, paragraph, start, end)
                 span = seen.span(number, paragraph, start, end)
                 if day and minute is not None and owner and owner[1] >= SURE and (where := _where(span, within)):
                     yield Known(owner[0], day, minute, where, span)
