@@ -135,3 +135,13 @@ def test_a_title_that_changes_hands_parts_the_names_not_the_people() -> None:
     )
     assert person(found, "roland") == person(found, "roland vane")
     assert person(found, "lord vane") != person(found, "roland vane")
+
+
+def test_a_narrator_may_tell_of_himself_by_another_name() -> None:
+    told = ["I came in, and I looked at my hat.", "“Sit down, Wren,” said Ada.", "“No,” I said. I was tired of my day."]
+    own = [
+        "So they saw Rupert Wren. Then Rupert Wren sat, and he smiled. I was Rupert Wren. They left Rupert Wren there."
+    ]
+    found = cast([*told, *own], [*told, *own])
+    assert found.narrator is not None
+    assert {"wren", "rupert wren"} <= set(found.narrator.aliases)

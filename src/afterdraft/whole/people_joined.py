@@ -7,6 +7,7 @@ from afterdraft.whole.people_names import MARRIED, is_full, parse
 
 BESIDE = 5  # times that a title is borne, which a role right behind a name counts for
 ENOUGH = 0.03  # of a role's mentions, for which something must speak: one list of names misread is not enough
+TOLD = 0.25  # share of the mentions of the names that an I answers to, up to which they may stand in the telling
 FAR_MORE = 3  # times as much that must speak for one person as for any other who may be meant by a role
 GIVEN_TITLES = frozenset({"miss", "master", "mistress", "sir", "brother", "sister"})  # go with a given name too
 SAME_TITLE = {
@@ -127,10 +128,11 @@ def tell(groups: list[Group], seen: Gathered) -> None:
     best: Group | None = None
     most = BY_ANSWERS - 1
     for group in groups:
-        evidence = [seen.forms[form] for form in group.forms]
-        told = sum(one.count - one.spoken for one in evidence)
-        votes = sum(seen.answers.get(form, NONE)[""] for form in group.forms)
-        if told <= 0.25 * group.count and votes > most:
+        answered = [form for form in group.forms if seen.answers.get(form, NONE)[""]]
+        evidence = [seen.forms[form] for form in answered]
+        told, count = sum(one.count - one.spoken for one in evidence), sum(one.count for one in evidence)
+        votes = sum(seen.answers[form][""] for form in answered)
+        if told <= TOLD * count and votes > most:
             best, most = group, votes
     if best is None:
         best = Group([])
