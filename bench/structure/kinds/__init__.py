@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
+from itertools import cycle
 
 from bench.corpus import Break, Chapter, Novel, Part
 
@@ -17,6 +18,7 @@ DOCUMENTS = (
     "Told by the Mate",
 )
 SIZES = (3, 4, 2, 6, 3)  # chapters of a document, by turns
+MIXED = (4, 1, 3, 1, 1)  # the same, some of one chapter
 LOST = 5  # every fifth chapter has lost its heading
 FEWEST = 12  # chapters from which a novel is parted into documents
 
@@ -67,8 +69,26 @@ def documents(novel: Novel) -> Novel:
     return replace(novel, parts=tuple(parts), chapters=tuple(chapters))
 
 
+def collected(novel: Novel) -> Novel:
+    """Two parts, with documents in each; those of one chapter are chapters by name."""
+    if len(novel.chapters) < FEWEST:
+        return novel
+    names = (f"The Narrative of {TELLERS[n % len(TELLERS)]}" for n in range(len(novel.chapters)))
+    parts = [Part("First Part", "", (), None), Part("Second Part", "", (), None)]
+    chapters: list[Chapter] = []
+    for group in _in_turns(novel.chapters, MIXED):
+        above = int(len(chapters) * 2 >= len(novel.chapters))
+        if len(group) == 1:
+            chapters.append(_plain(group[0], next(names), part=above))
+            continue
+        parts.append(Part(next(names), "", (), above))
+        inside = len(parts) - 1
+        chapters += [_plain(chapter, "", number=n, part=inside) for n, chapter in enumerate(group, start=1)]
+    return replace(novel, parts=tuple(parts), chapters=tuple(chapters))
+
+
 KINDS: Mapping[str, Callable[[Novel], Novel]] = {
-    one.__name__: one for one in (whole, diary, tellers, titled, lost, documents)
+    one.__name__: one for one in (whole, diary, tellers, titled, lost, documents, collected)
 }
 
 
@@ -82,6 +102,15 @@ def _groups(chapters: Sequence[Chapter]) -> Iterator[Sequence[Chapter]]:
         yield chapters[at : at + size]
         at += size
     yield chapters[at:]
+
+
+def _in_turns(chapters: Sequence[Chapter], sizes: Sequence[int]) -> Iterator[Sequence[Chapter]]:
+    at = 0
+    for size in cycle(sizes):
+        if at >= len(chapters):
+            return
+        yield chapters[at : at + size]
+        at += size
 
 
 def _plain(

@@ -234,3 +234,49 @@ def test_names_over_short_numbered_pages_are_parts() -> None:
     book = draft(*[[Block(name, gap=PAGE), *(one for page in pages for one in page)] for name in names])
     assert [number for _, number, _ in titles(book)] == [1, 2, 3] * 3
     assert [part.title for part in book.division.parts] == list(names)
+
+
+@pytest.mark.parametrize("label", ["Chapter {}", "{}."])
+def test_documents_of_several_chapters_and_of_one_stand_side_by_side(label: str) -> None:
+    """Two parts; in each a document with numbered chapters, and two of one piece."""
+
+    def document(name: str, chapters: int) -> list[Block]:
+        numbered = [[heading(label.format(n), CENTRED, SPACE), *told(72)] for n in range(1, chapters + 1)]
+        return [heading(name, CENTRED), *(one for chapter in numbered for one in chapter)]
+
+    def part(word: str, *names: str) -> list[Block]:
+        single = [block for name in names[1:] for block in (heading(name, CENTRED), *told(72))]
+        return [heading(f"{word} Part", LARGE), *document(names[0], 4), *single]
+
+    book = draft(
+        part("First", "The Narrative of Ilse Tovik", "The Mate’s Letter", "What the Boy Saw"),
+        part("Second", "The Harbour Book", "Mr. Harm’s Statement", "The Clerk’s Account"),
+    )
+    assert titles(book) == [
+        *(("The Narrative of Ilse Tovik", n, "") for n in (1, 2, 3, 4)),
+        ("The Narrative of Ilse Tovik", None, "The Mate’s Letter"),
+        ("The Narrative of Ilse Tovik", None, "What the Boy Saw"),
+        *(("The Harbour Book", n, "") for n in (1, 2, 3, 4)),
+        ("The Harbour Book", None, "Mr. Harm’s Statement"),
+        ("The Harbour Book", None, "The Clerk’s Account"),
+    ]
+
+
+def test_named_chapters_of_which_some_have_long_sections_stay_chapters() -> None:
+    def chapter(name: str, sections: int) -> list[Block]:
+        parts = [[heading(f"{n}.", CENTRED, SPACE), *told(36)] for n in range(1, sections + 1)]
+        return [heading(name), *(one for part in parts for one in part)] if sections else [heading(name), *told(150)]
+
+    book = draft(chapter("The Weir", 4), chapter("The Lamp", 0), chapter("The Orchard", 0), chapter("Ebb", 4))
+    assert [title for _, _, title in titles(book)] == ["The Weir", "The Lamp", "The Orchard", "Ebb"]
+
+
+def test_a_part_that_begins_with_a_document_of_one_piece_keeps_it() -> None:
+    numbered = [block for n in (1, 2, 3) for block in (heading(f"Chapter {n}", CENTRED, SPACE), *told(72))]
+    one = [heading("The Mate’s Letter", CENTRED), *told(72)]
+    book = draft(
+        [heading("First Part", LARGE), heading("The Narrative of Ilse Tovik", CENTRED), *numbered],
+        [heading("Second Part", LARGE), *one, heading("The Harbour Book", CENTRED), *numbered],
+    )
+    assert titles(book)[3] == ("Second Part", None, "The Mate’s Letter")
+    assert len(titles(book)) == 7

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence, Set
 from dataclasses import dataclass
 
 from afterdraft.manuscript.structure.lines import Line, Shape, is_speech, uncapped
-from afterdraft.manuscript.structure.rank import MOST, PART_WORDS, Book, Heading, heads, runs_on
+from afterdraft.manuscript.structure.rank import MOST, PART_WORDS, Book, Heading, heads, runs_on, stops
 from afterdraft.manuscript.structure.sureness import ALIKE
 from afterdraft.manuscript.structure.vocabulary import back_kind, ends_book, front_kind
 from afterdraft.manuscript.structure.wording import ALONE
@@ -13,6 +13,7 @@ from afterdraft.manuscript.structure.wording import ALONE
 NEVER = -2
 PAGE_TITLE_WORDS = 8  # longest line that a new page alone makes a heading
 FEW = 3  # unnumbered chapters that any book may have
+HALF = 0.5  # share of the chapters from which it is their habit to hold sections
 MANY = 0.3  # share of the numbered chapters above which unnumbered lines in their look are sections
 
 
@@ -28,30 +29,40 @@ class Habit:
 
 
 def alike(book: Book, headings: Sequence[Heading]) -> list[Heading]:
-    """Further chapters; none but prologues and the like where there are so many that they must be sections."""
+    """Further chapters; none but prologues and the like where there are so many that they must be sections, and those
+    in the look of names that parts bear: they stand beside them."""
     chapters = [book.lines[heading.at] for heading in headings if heading.rank == "chapter"]
     parts = {heading.at for heading in headings if heading.rank == "part"}
-    lines = list(_lines(book, {heading.at for heading in headings}, parts, chapters))
-    alone = [line for line in lines if _stands_alone(line)]
-    if len(lines) - len(alone) > max(FEW, MANY * len(chapters)) and not _follow(book, lines, alone, chapters):
+    beside = {uncapped(book.lines[heading.at]) for heading in headings if heading.rank == "part" and heading.sure < 1}
+    lines = list(_lines(book, {heading.at for heading in headings}, parts, chapters, beside))
+    alone = [line for line in lines if _stands_alone(line) or uncapped(line) in beside]
+    named = [line for line in lines if line not in alone]
+    if len(named) > max(FEW, MANY * len(chapters)) and not _stand_beside(book, named, chapters):
         lines = alone
     return [Heading(line.index, "chapter", sure=ALIKE) for line in lines]
 
 
-def _follow(book: Book, lines: Sequence[Line], alone: Sequence[Line], chapters: Sequence[Line]) -> bool:
-    """The names all stand after the last number, as far apart as chapters: statements that end the book."""
-    named = [line.index for line in lines if line not in alone]
-    words = book.words(named[0], len(book.lines)) / len(named)
-    return named[0] > chapters[-1].index and words >= PART_WORDS
+def _stand_beside(book: Book, named: Sequence[Line], chapters: Sequence[Line]) -> bool:
+    """The names head stretches as long as chapters, and most chapters have none before the next number: documents of
+    one piece beside numbered ones, or statements that end the book. Sections would lie in most chapters."""
+    places = sorted([line.index for line in (*named, *chapters)])
+    ends = dict(zip(places, stops(places, len(book.lines)), strict=True))
+    words = sum(book.words(line.index, ends[line.index]) for line in named) / len(named)
+    holding = {line.index for line in named}.intersection(ends[line.index] for line in chapters)
+    return words >= PART_WORDS and len(holding) < HALF * len(chapters)
 
 
-def _lines(book: Book, known: Set[int], parts: Set[int], chapters: Sequence[Line]) -> Iterator[Line]:
+def _lines(
+    book: Book, known: Set[int], parts: Set[int], chapters: Sequence[Line], beside: Set[Shape]
+) -> Iterator[Line]:
     habit = _habit(chapters)
     zone = NEVER  # the last line of a heading's run of lines
     for line in book.lines:
         under = zone == line.index - 1 and not line.turn
         if under and zone in parts and _stands_alone(line):
             under = False  # a part's first chapter is its prologue
+        if under and zone in parts and book.lines[zone].name.kind == "part" and uncapped(line) in beside:
+            under = False  # or it has a name as parts within it have
         if line.index in known or (under and line.short and line.weight > 0):
             zone = line.index
         elif line.index in book.skip or under or not heads(line) or runs_on(book.lines, line):
@@ -95,7 +106,8 @@ def _heads_chapter(line: Line, habit: Habit, first: int, last: int) -> bool:
 
 def _fits(line: Line, habit: Habit) -> bool:
     """The line shows all that the chapters' headings have in common, and that is enough to tell them by."""
-    if uncapped(line) != habit.shape or line.wide < habit.wide or (habit.turn and not line.turn):
+    gap = line.turn or line.wide >= habit.wide
+    if uncapped(line) != habit.shape or not gap or (habit.turn and not line.turn):
         return False
     if habit.caps and not line.shape.caps:
         return False

@@ -4,6 +4,7 @@ from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
+from math import sqrt
 
 from afterdraft.manuscript.structure.alike import alike
 from afterdraft.manuscript.structure.families import Families
@@ -53,16 +54,16 @@ def _chapters(book: Book, above: Sequence[int]) -> tuple[Sequence[int], Sequence
     labelled = {kind: chain for kind in LABELS if believed(chain := best_chain(found.get(kind, ())))}
     places = sorted(place for chain in labelled.values() for place in chain.places)
     if "chapter" in labelled:
-        return () if above else _names_over_ones(book, labelled["chapter"]), places
+        return _names_over_ones(book, labelled["chapter"], above), places
     upper, numbered = _by_numbers(book, found, above)
     return upper, sorted({*places, *numbered})
 
 
-def _names_over_ones(book: Book, chapters: Chain) -> Sequence[int]:
+def _names_over_ones(book: Book, chapters: Chain, known: Sequence[int]) -> Sequence[int]:
     """Names of parts that do not say so: right above most of the chapters 1, where the numbers begin anew."""
     ones = [one.line.index for one in chapters.found if one.number == 1]
-    above = [book.lines[at - 1] for at in ones if at > TITLE_LINES]
-    names = [line.index for line in above if line.index not in book.skip and _names_part(line)]
+    above = [book.lines[at - 1] for at in ones if at > TITLE_LINES or (known and 0 <= known[0] < at - 1)]
+    names = [line.index for line in above if line.index not in {*book.skip, *known} and _names_part(line)]
     return names if len(ones) > 1 and len(names) >= MOST * len(ones) else ()
 
 
@@ -101,22 +102,37 @@ def _over_names(book: Book, best: Chain, above: Sequence[int]) -> tuple[Sequence
         places = [line.index for line in group]
         over = [place for place in places if any(place < one <= place + NAME_LINES for one in ones)]
         if len(ones) > 1 and len(over) >= MOST * len(ones) and len(over) > 1:
-            if above or len(over) < HALF * len(places) or not _name_parts(book, over, best):
-                return (), places
-            return over, sorted({*best.places, *places} - set(over))
+            if _name_parts(book, over, places, best):
+                return over, sorted({*best.places, *places} - set(over))
+            return (), places
         if _span(book, places) >= WHOLE and (_span(book, best.places) < HALF or _gapped(book, best.places)):
             return (), places
     return None
 
 
-def _name_parts(book: Book, over: Sequence[int], best: Chain) -> bool:
-    """Names of parts: what lies between the numbers under them is as long as chapters, and they hold more than one
-    chapter would, or the numbers begin pages."""
+def _name_parts(book: Book, over: Sequence[int], names: Sequence[int], best: Chain) -> bool:
+    """The names `over` numbers are those of parts: what lies between the numbers is as long as chapters, and they hold
+    more than one chapter would, or the numbers begin pages. What most other `names` head, if those are many, is then
+    as long as a chapter too."""
     end = len(book.lines)
     inner = book.words(best.places[0], end) / len(best.places)
+    outer = book.words(over[0], end) / len(over)
+    if len(over) <= HALF * len(names):
+        inner, outer, other = _lengths(book, over, names, best)
+        if other > sqrt(inner * outer):
+            return False
     if sum(book.lines[place].turn for place in best.places) >= MOST * len(best.places):
         return inner >= PART_WORDS
-    return inner >= PART_WORDS and book.words(over[0], end) / len(over) >= LONG_CHAPTER
+    return inner >= PART_WORDS and outer >= LONG_CHAPTER
+
+
+def _lengths(book: Book, over: Sequence[int], names: Sequence[int], best: Chain) -> tuple[float, float, float]:
+    """Words under one number, under one of the names `over` numbers, and under one of the other names, in the mean."""
+    words = {place: book.words(place, stop) for place, stop in pairwise((*names, len(book.lines)))}
+    total = sum(words[place] for place in over)
+    numbers = [at for at in best.places if names[max(0, bisect_right(names, at) - 1)] in over]
+    others = [count for place, count in words.items() if place not in over]
+    return total / max(1, len(numbers)), total / len(over), sum(others) / len(others)
 
 
 def _gapped(book: Book, places: Sequence[int]) -> bool:
