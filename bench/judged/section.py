@@ -21,9 +21,9 @@ def measure(*, full: bool) -> Section:
         title="The first questions of ten novels, judged",
         corpus=(
             f"{len(results)} novels of the structure corpus, five of each half by a rule written down first "
-            f"(`bench/judged`). The first {FIRST} questions of each, all where fewer are asked, were judged by one "
-            "reader, who also worked on the checks, against the text. Those of the report half were judged once, and "
-            "nothing was mended by them."
+            f"(`bench/judged`). The first {FIRST} questions of each, all where fewer are asked, are judged by one "
+            "reader, who also worked on the checks, against the text; those of the report half once, after all mends, "
+            "and nothing is mended by them. Those that have no judgement yet are not in the share."
         ),
         figures=tuple(figure for which in HALVES for figure in figures(which, results)),
         lines=tuple(lines(results)),
