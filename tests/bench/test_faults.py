@@ -3,7 +3,7 @@
 import pytest
 
 from afterdraft.whole.cast import find_cast
-from afterdraft.whole.speaking import heard
+from afterdraft.whole.speaking import concerned, heard
 from bench.reading.faults import Case, fault
 from bench.reading.novels import Character, Novel, Quotation
 from bench.reading.same import SAME, joined
@@ -12,7 +12,7 @@ from tests.reading.hand import scene
 
 def case(*paragraphs: str, kind: str, speaker: str | None, said: str | None, number: int) -> Case:
     facts = scene(*paragraphs)
-    seen = heard(facts, find_cast([facts]), {})
+    seen = heard(facts, concerned(facts, find_cast([facts]), {}))
     chain = [said] * len(seen.turns)
     return Case(kind, False, False, False, speaker, said, facts, seen, number, chain, [True] * len(chain))
 

@@ -6,8 +6,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.each.twice import LEAST
 from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.repeats import LEAST
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.reading.lexicon import words_of

@@ -7,11 +7,11 @@ from dataclasses import dataclass
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.repeats import LEAST
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.quotations import quotations
 
 RUN = 9  # words looked up at once
-LEAST = 14  # words from which the same words twice are hardly chance; chosen on the tuning half
 COPIED = 25  # words from which whole beginnings of paragraphs that are spoken may be copied, likewise
 QUOTED = 0.55  # strength of that
 OFTEN = 3  # places from which it is a refrain
