@@ -10,14 +10,9 @@ from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.reading import lexicon
 from afterdraft.reading.facts import Mention
-from afterdraft.reading.lexicon import words_of
-from afterdraft.whole.given_names import FEMALE, MALE
 
 EARLY = 0.1  # share of the book in which people are still brought in; chosen by hand
-SPOKEN_OF = words_of(
-    "adam eve noah solomon david samson abraham moses job jonah daniel judas lazarus thomas minerva george"
-)  # of scripture and myth, and "George!"
-SPEAKS, TITLED, CALLED = 0.8, 0.65, 0.5  # strength of who is beside words of speech, has a title, is only named
+SPEAKS, TITLED = 0.8, 0.65  # strength of who is beside words of speech, and of who has a title
 KNOWN = 2  # others of the cast who are in the scene at least
 _WORD = re.compile(r"[^\W\d_]+")
 _INTRODUCED = re.compile(
@@ -28,17 +23,6 @@ _EXPLAINED = re.compile(
     r"[’']s?\b|\s*(?:,|\(|—)\s*(?:the|an?|who|whose|his|her|their|my|our|one|another|and|or|with|in|at|of|from)\b"
     r"|\s(?:and|or|of|who|&)\b|\s[A-Z]|,\s[A-Z]|-"
 )
-
-
-_IS_ANOTHER = re.compile(
-    r"(?i:\b(?:an?|certain|named|called|old|young|little|poor|another|this|that|some|was|were|be|been|being|is|like|since"
-    r"|as|saint|st|divine|than|of|and|or|the|by)[\s,]+)$|[A-Z][\w’']*\.?,?\s$|[*_“‘\"]$"
-)
-_TITLE = re.compile(r"(?<!\band\s)\b(?:Mr|Mrs|Miss|Sir|Lady|Dr)\.?\s$")
-_CALLED = re.compile(r"(?:,|[“‘\"]|\b(?:[Mm]y\s)?[Dd]ear)\s?$")
-_CALLED_ENDS = re.compile(r"[,.!?](?!\s(?:and|or)\b)")
-_OWN = re.compile(r"^[’']s\b")
-GIVEN = (FEMALE | MALE) - SPOKEN_OF
 
 
 def find(seen: Seen) -> Iterator[Finding]:
@@ -53,13 +37,9 @@ def find(seen: Seen) -> Iterator[Finding]:
                 (place, one) for place, one in enumerate(scene.mentions) if _stands_alone(seen, number, one, counted)
             ]
             for place, one in alone:
-                if place in tags or _is_titled(one) or (one.called and one.form in GIVEN):
-                    strength = SPEAKS if place in tags else TITLED if _is_titled(one) else CALLED
+                if place in tags or _is_titled(one):
+                    strength = SPEAKS if place in tags else TITLED
                     yield _finding(seen, number, one.paragraph, one.start, one.end, strength)
-            told = {(one.paragraph, one.start) for _, one in alone}
-            for paragraph, start, end in _given_names(seen, number, counted):
-                if (paragraph, start) not in told:
-                    yield _finding(seen, number, paragraph, start, end, CALLED)
         before += sum(len(text) for text in seen.texts[number])
 
 
@@ -85,24 +65,6 @@ def _is_titled(one: Mention) -> bool:
     return one.form.split()[0] in ("mr", "mrs", "miss", "master") and one.form.count(" ") == 1
 
 
-def _given_names(seen: Seen, number: int, counted: Counter[str]) -> Iterator[tuple[int, int, int]]:
-    """Given names that stand once in the book, wherever in their sentences; in speech, of who is spoken to: paragraph,
-    start, end."""
-    for paragraph, text in enumerate(seen.texts[number]):
-        speech = [(one.start, one.end) for one in seen.facts[number].quotes if one.paragraph == paragraph]
-        for match in _WORD.finditer(text):
-            word = match.group()
-            if not word[0].isupper() or counted[word] != 1 or word.lower() not in GIVEN or counted[word.lower()]:
-                continue
-            spoken = any(start <= match.start() < end for start, end in speech)
-            if spoken and not (_CALLED.search(text[: match.start()]) and _CALLED_ENDS.match(text, match.end())):
-                continue
-            before, behind = text[: match.start()], _OWN.sub("", text[match.end() :], count=1)
-            titled = _TITLE.search(before)
-            if spoken or ((titled or not _IS_ANOTHER.search(before)) and not _EXPLAINED.match(behind)):
-                yield paragraph, *match.span()
-
-
 def _finding(seen: Seen, number: int, paragraph: int, start: int, end: int, strength: float) -> Finding:
     text = seen.texts[number][paragraph]
     name = text[start:end]
@@ -123,7 +85,9 @@ CHECK = Check(
     method="Names that are counted once and are beside words of speech as their speaker's, or have a title (Mrs) and "
     "do something, and that nothing beside them explains (‘a man called’, ‘the miller’). Not in the first "
     "tenth of the book. The rule is our own.",
-    blind="Somebody who speaks once and is never named again on purpose. A name left over that stands several times.",
+    blind="Somebody who speaks once and is never named again on purpose. A name left over that stands several times, "
+    "or is only called or spoken of: novels name so many people in passing that words alone cannot tell.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )
