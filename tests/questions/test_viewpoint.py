@@ -34,6 +34,8 @@ def test_asks_where_she_marked_whose_scene_it_is() -> None:
         "Ilse wished that the boat would sink before morning.",
         "Tobias felt in his pocket for the key of the shed.",
         "Tobias thought.",
+        "She felt that Tobias wished the boat would sink before morning.",
+        "Had Tobias really hoped that the boat would sink before morning?",
     ],
 )
 def test_is_silent_about_what_is_said_shown_or_her_own(told: str) -> None:

@@ -45,6 +45,11 @@ _SHOWN = re.compile(
 )
 _ASKED = re.compile(r"\b(?:wondered|wondering|knew|doubted)\s(?:how|whether|if|why)\b")
 _TOUCHED = re.compile(r"\s(?:had\s)?thought\sit\sover\b")
+_WITHIN = re.compile(
+    r"(?i:\b(?:that|whether|if|who|whom|whose|what|how|why|because|than|wherever)\b)"
+    r"|^(?:Did|Does|Do|Had|Has|Was|Were|Would|Could)\b"
+)  # before the thought in its sentence: it lies within another's thought, a question, or what somebody does about it
+_GUESSED = re.compile(r"\b(?:knew|despised|envied)\b")  # by an I, of others: one sees as much
 _TELLER = re.compile(r"\b(?:I|me|my|we|us|our)\b")
 
 
@@ -87,13 +92,16 @@ def _how(seen: Seen, number: int, one: Mention) -> tuple[bool, bool]:
 
 def is_known(seen: Seen, number: int, one: Thought, *, told_by_i: bool) -> bool:
     """Whether the thought is told as known, and not as shown, guessed or heard: who tells as I says most so."""
-    said = told(seen, number, one.mention).quote
+    span = told(seen, number, one.mention)
+    said = span.quote
+    if _WITHIN.search(said[: one.mention.start - span.start]) or said.endswith("?"):
+        return False
     short = len(said.split()) < (SHORTEST if one.deep else SHORT)
     if short or said.startswith("If ") or _TOUCHED.match(seen.texts[number][one.mention.paragraph], one.mention.end):
         return False
     if not told_by_i:
         return not said.startswith(("“", "‘", '"'))
-    return one.deep and not is_shown(said) and not _TELLER.search(said)
+    return one.deep and not any((is_shown(said), _TELLER.search(said), _GUESSED.search(said)))
 
 
 def is_shown(said: str) -> bool:
