@@ -9,6 +9,7 @@ from typing import Literal, get_args
 
 from afterdraft.questions.marks import NO_MARKS, Marks
 from afterdraft.questions.question import Span
+from afterdraft.questions.sentences import sentence
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.keeping import packed
 from afterdraft.whole.book import BookRead, read_book, speak_anew
@@ -87,6 +88,11 @@ class Seen:
 
     def span(self, scene: int, paragraph: int, start: int, end: int) -> Span:
         return Span(scene, paragraph, start, end, self.texts[scene][paragraph][start:end])
+
+    def sentence(self, span: Span) -> Span:
+        """The whole sentence that holds it."""
+        text = self.texts[span.scene][span.paragraph]
+        return self.span(span.scene, span.paragraph, *sentence(text, span.start, span.end))
 
     def digest(self, part: Part) -> str:
         """Of what a check that reads this part depends on."""

@@ -6,7 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import log
 
-from afterdraft.questions.question import Span
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
 
 _NAMES = """
 parcel packet envelope letter telegram note document paper will deed diary notebook ledger manuscript map chart plan
@@ -69,3 +70,23 @@ def log_likelihood(here: int, words_here: int, elsewhere: int, words_elsewhere: 
         return 0.0
     parts = ((here, expected[0]), (elsewhere, expected[1]))
     return 2 * sum(seen * log(seen / mean) for seen, mean in parts if seen)
+
+
+def told_before(texts: Sequence[Sequence[str]]) -> tuple[list[int], int]:
+    """Characters told before each scene, and in all."""
+    before, at = [], 0
+    for scene in texts:
+        before.append(at)
+        at += sum(map(len, scene))
+    return before, at
+
+
+def shown(seen: Seen, one: Thing, places: Sequence[Span]) -> Finding:
+    """A question's ground: the sentences of these places, and how much the book makes of the thing."""
+    return Finding(
+        evidence=tuple(dict.fromkeys(map(seen.sentence, places))),
+        strength=0.55,
+        subject=f"thing: {one.name}",
+        words={"thing": one.name},
+        numbers={"weight": round(max(one.g2.values()), 1), "times": len(one.spans)},
+    )

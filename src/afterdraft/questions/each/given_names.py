@@ -7,7 +7,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentence
 from afterdraft.whole.given_names import FEMALE, MALE
 from afterdraft.whole.nicknames import same_given
 
@@ -73,7 +72,7 @@ def _is_explained(seen: Seen, one: Span, known: str) -> bool:
     """Whether it is said to be somebody else."""
     text = seen.texts[one.scene][one.paragraph]
     before, behind = text[max(0, one.start - ROUND) : one.start], text[one.end : one.end + ROUND]
-    if known in _sentence(seen, one).quote or _BEFORE.search(before) or _BEHIND.match(behind):
+    if known in seen.sentence(one).quote or _BEFORE.search(before) or _BEHIND.match(behind):
         return True
     return _KIN.search(f"{before} {behind}") is not None
 
@@ -88,16 +87,12 @@ def _finding(
     first = other[1][0]
     near = min(usual[1], key=lambda one: (abs(one.scene - first.scene), abs(one.paragraph - first.paragraph)))
     return Finding(
-        evidence=(_sentence(seen, first), _sentence(seen, near)),
+        evidence=(seen.sentence(first), seen.sentence(near)),
         strength=0.75,
         subject=f"{usual[0]} or {other[0]} {surname}",
         words={"surname": surname, "usual": usual[0], "rare": other[0]},
         numbers={"usual": counted[usual[0]], "rare": counted[other[0]]},
     )
-
-
-def _sentence(seen: Seen, one: Span) -> Span:
-    return seen.span(one.scene, one.paragraph, *sentence(seen.texts[one.scene][one.paragraph], one.start, one.end))
 
 
 CHECK = Check(

@@ -9,7 +9,6 @@ from rapidfuzz.distance import OSA, Jaro
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentence
 from afterdraft.reading import lexicon
 from afterdraft.whole.cast import Person
 from afterdraft.whole.nicknames import same_given
@@ -135,16 +134,12 @@ def _apart(one: Span, other: Span) -> tuple[int, int]:
 def _finding(seen: Seen, one: Person, other: Person, first: Span, second: Span) -> Finding:
     names = [seen.name(person.id) for person in (one, other)]
     return Finding(
-        evidence=tuple(_sentence(seen, span) for span in (first, second)),
+        evidence=tuple(seen.sentence(span) for span in (first, second)),
         strength=0.5 + 0.1 * (first.scene == second.scene),
         subject=" and ".join(sorted(name.lower() for name in names)),
         words={"one": names[0], "other": names[1]},
         people=(one.id, other.id),
     )
-
-
-def _sentence(seen: Seen, one: Span) -> Span:
-    return seen.span(one.scene, one.paragraph, *sentence(seen.texts[one.scene][one.paragraph], one.start, one.end))
 
 
 CHECK = Check(

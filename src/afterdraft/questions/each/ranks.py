@@ -7,7 +7,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentence
 
 USUAL = 6  # times that the usual title stands at least; chosen on the tuning half
 RARE = 2  # times that the other does at most, likewise
@@ -54,23 +53,19 @@ def _titled(seen: Seen) -> Mapping[str, Mapping[str, list[Span]]]:
 def _is_alone(seen: Seen, spans: Sequence[Span], usual: Sequence[Span]) -> bool:
     """Whether the usual title comes before it and after, and nothing explains the other."""
     within = usual[0] < spans[0] and spans[-1] < usual[-1]
-    return within and not any(_EXPLAINED.search(_sentence(seen, one).quote) for one in spans)
+    return within and not any(_EXPLAINED.search(seen.sentence(one).quote) for one in spans)
 
 
 def _finding(seen: Seen, surname: str, usual: tuple[str, Sequence[Span]], other: tuple[str, Sequence[Span]]) -> Finding:
     first = other[1][0]
     near = min(usual[1], key=lambda one: (abs(one.scene - first.scene), abs(one.paragraph - first.paragraph)))
     return Finding(
-        evidence=(_sentence(seen, first), _sentence(seen, near)),
+        evidence=(seen.sentence(first), seen.sentence(near)),
         strength=0.75,
         subject=f"{usual[0]} or {other[0]} {surname}",
         words={"surname": surname, "usual": usual[0], "rare": other[0]},
         numbers={"usual": len(usual[1]), "rare": len(other[1])},
     )
-
-
-def _sentence(seen: Seen, one: Span) -> Span:
-    return seen.span(one.scene, one.paragraph, *sentence(seen.texts[one.scene][one.paragraph], one.start, one.end))
 
 
 CHECK = Check(

@@ -9,7 +9,6 @@ from rapidfuzz.distance import OSA
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentence
 from afterdraft.reading import lexicon
 from afterdraft.reading.time_words import DAYS, MONTHS
 from afterdraft.whole.cast import READ
@@ -135,17 +134,13 @@ def _finding(seen: Seen, usual: str, rare: str, written: Mapping[str, list[Span]
     first = written[rare][0]
     near = min(written[usual], key=lambda one: (abs(one.scene - first.scene), abs(one.paragraph - first.paragraph)))
     return Finding(
-        evidence=(_sentence(seen, first), _sentence(seen, near)),
+        evidence=(seen.sentence(first), seen.sentence(near)),
         strength=0.85 if len(written[rare]) == 1 else 0.75,
         subject=f"{usual} or {rare}",
         words={"usual": usual, "rare": rare},
         numbers={"usual": len(written[usual]), "rare": len(written[rare])},
         people=(person,),
     )
-
-
-def _sentence(seen: Seen, one: Span) -> Span:
-    return seen.span(one.scene, one.paragraph, *sentence(seen.texts[one.scene][one.paragraph], one.start, one.end))
 
 
 CHECK = Check(

@@ -7,7 +7,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
-from afterdraft.questions.things import Thing, things
+from afterdraft.questions.things import shown, things, told_before
 
 LEAST = 15.13  # of Dunning's G², by which one in ten thousand is chance
 OFTEN = 2  # times in its scene at least; chosen on the tuning half
@@ -28,7 +28,7 @@ _ONCE = re.compile(r"\b(?:like an?|as an?|such an?|any|no|every)\s(?:\w+\s)?$")
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    before, whole = _shares(seen)
+    before, whole = told_before(seen.texts)
     found = []
     for one in things(seen.texts):
         first, last = one.spans[0].scene, one.spans[-1].scene
@@ -36,38 +36,14 @@ def find(seen: Seen) -> Iterator[Finding]:
             continue
         weighty = [span for span in one.spans if _is_weighty(seen, span)]
         if weighty and max(one.g2.values()) >= LEAST:
-            found.append(_finding(seen, one, weighty[0]))
+            found.append(shown(seen, one, (weighty[0], one.spans[-1])))
     yield from sorted(found, key=lambda one: -one.numbers["weight"])[:MOST]
-
-
-def _shares(seen: Seen) -> tuple[list[int], int]:
-    """Characters told before each scene, and in all."""
-    before, at = [], 0
-    for scene in seen.texts:
-        before.append(at)
-        at += sum(map(len, scene))
-    return before, at
 
 
 def _is_weighty(seen: Seen, span: Span) -> bool:
     text = seen.texts[span.scene][span.paragraph]
     start, end = sentence(text, span.start, span.end)
     return bool(_WEIGHT.search(text[start:end])) and not _ONCE.search(text[: span.start])
-
-
-def _finding(seen: Seen, one: Thing, weighty: Span) -> Finding:
-    spans = dict.fromkeys(_sentence(seen, span) for span in (weighty, one.spans[-1]))
-    return Finding(
-        evidence=tuple(spans),
-        strength=0.55,
-        subject=f"thing: {one.name}",
-        words={"thing": one.name},
-        numbers={"weight": round(max(one.g2.values()), 1), "times": len(one.spans)},
-    )
-
-
-def _sentence(seen: Seen, one: Span) -> Span:
-    return seen.span(one.scene, one.paragraph, *sentence(seen.texts[one.scene][one.paragraph], one.start, one.end))
 
 
 CHECK = Check(

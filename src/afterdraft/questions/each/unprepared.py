@@ -7,7 +7,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
-from afterdraft.questions.things import Thing, things
+from afterdraft.questions.things import shown, things, told_before
 
 LATE = 0.8  # share of the book's words from which it is late; as of people
 LEAST = 15.13  # of Dunning's G², by which one in ten thousand is chance
@@ -20,43 +20,19 @@ _TURNS = re.compile(
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    before, whole = _shares(seen)
+    before, whole = told_before(seen.texts)
     found = []
     for one in things(seen.texts):
         first = one.spans[0].scene
         turning = [span for span in one.spans if span.scene == first and _turns(seen, span)]
         if before[first] >= LATE * whole and one.counts[first] >= OFTEN and one.g2[first] >= LEAST and turning:
-            found.append(_finding(seen, one, turning[0]))
+            found.append(shown(seen, one, (one.spans[0], turning[0])))
     yield from sorted(found, key=lambda one: -one.numbers["weight"])[:MOST]
-
-
-def _shares(seen: Seen) -> tuple[list[int], int]:
-    """Characters told before each scene, and in all."""
-    before, at = [], 0
-    for scene in seen.texts:
-        before.append(at)
-        at += sum(map(len, scene))
-    return before, at
 
 
 def _turns(seen: Seen, span: Span) -> bool:
     text = seen.texts[span.scene][span.paragraph]
     return bool(_TURNS.search(text[slice(*sentence(text, span.start, span.end))]))
-
-
-def _finding(seen: Seen, one: Thing, turning: Span) -> Finding:
-    spans = dict.fromkeys(_sentence(seen, span) for span in (one.spans[0], turning))
-    return Finding(
-        evidence=tuple(spans),
-        strength=0.55,
-        subject=f"thing: {one.name}",
-        words={"thing": one.name},
-        numbers={"weight": round(max(one.g2.values()), 1), "times": len(one.spans)},
-    )
-
-
-def _sentence(seen: Seen, one: Span) -> Span:
-    return seen.span(one.scene, one.paragraph, *sentence(seen.texts[one.scene][one.paragraph], one.start, one.end))
 
 
 CHECK = Check(
