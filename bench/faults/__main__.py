@@ -1,9 +1,9 @@
-"""`python -m bench.faults [KIND…] [--half tune] [--full]`: planted faults; those missed with their words on screen."""
+"""`python -m bench.faults [KIND…] [--half tune] [--full] [--copies 3 --first 2]`: those missed with their words."""
 
 import argparse
 
 from bench.faults.kinds import KINDS
-from bench.faults.section import HALVES, measured
+from bench.faults.section import HALVES, ROUNDS, measured
 
 
 def main() -> None:
@@ -11,10 +11,13 @@ def main() -> None:
     parser.add_argument("kinds", nargs="*", help="all where none is named")
     parser.add_argument("--half", choices=HALVES, default="tune", help="looking at the other one spoils it")
     parser.add_argument("--full", action="store_true", help="every novel of that half")
+    parser.add_argument("--copies", type=int, default=ROUNDS, help="of each novel, each with a seed of its own")
+    parser.add_argument("--first", type=int, default=0, help="number of the first copy: others are other seeds")
     parser.add_argument("--processes", type=int, default=1)
     asked = parser.parse_args()
     kinds = tuple(asked.kinds or KINDS)
-    results = measured((asked.half,), kinds, full=asked.full, processes=asked.processes)
+    copies = range(asked.first, asked.first + asked.copies)
+    results = measured((asked.half,), kinds, full=asked.full, copies=copies, processes=asked.processes)
     for kind in kinds:
         answers = [(one.title, answer) for one in results for answer in one.answers if answer.fault.kind == kind]
         print(f"{kind}: {sum(bool(answer.check) for _, answer in answers)} of {len(answers)}")

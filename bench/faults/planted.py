@@ -3,7 +3,7 @@
 Nothing in `planted`, `novels` and `kinds` imports anything of the program: places are chosen without its output.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Container, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from random import Random
 
@@ -41,15 +41,23 @@ Plant = Callable[[Scenes, Random], Iterator[Fault]]  # every place the seed lead
 def plant(scenes: Scenes, kinds: Iterable[Plant], seed: str) -> tuple[Scenes, tuple[Fault, ...]]:
     """A novel with one fault of each kind that it has a place for, no two in one paragraph."""
     taken: set[tuple[int, int]] = set()
+    edited: set[tuple[int, int]] = set()
     faults: list[Fault] = []
     for kind in kinds:
         for fault in kind(scenes, Random(f"{seed} {kind.__module__}")):
             touched = {(edit.scene, edit.paragraph) for edit in fault.edits}
-            if not touched & taken:
+            if not touched & taken and _stands(scenes, fault, edited):
                 faults.append(fault)
+                edited |= touched
                 taken |= touched | {place for one in fault.shown for place in _places(scenes, one)}
                 break
     return _with(scenes, [edit for fault in faults for edit in fault.edits]), tuple(faults)
+
+
+def _stands(scenes: Scenes, fault: Fault, edited: Container[tuple[int, int]]) -> bool:
+    """Whether other faults left enough of the words that show it."""
+    lost = sum(any(place in edited for place in _places(scenes, one)) for one in fault.shown)
+    return len(fault.shown) - lost >= fault.enough
 
 
 def _places(scenes: Scenes, shown: Shown) -> Iterator[tuple[int, int]]:

@@ -35,12 +35,20 @@ def measure(*, full: bool) -> Section:
     )
 
 
-def measured(halves: Sequence[Half], kinds: Sequence[str], *, full: bool, processes: int = 2) -> list[Result]:
+def measured(
+    halves: Sequence[Half],
+    kinds: Sequence[str],
+    *,
+    full: bool,
+    copies: Sequence[int] = range(ROUNDS),
+    processes: int = 2,
+) -> list[Result]:
+    """Of each novel copies with these numbers, which are their seeds."""
     jobs = [
         (title, which, scenes, kinds, number)
         for which in halves
         for title, scenes in _some(which, full=full)
-        for number in range(ROUNDS)
+        for number in copies
     ]
     if processes == 1:
         return [_result(job) for job in jobs]
