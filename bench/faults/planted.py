@@ -33,6 +33,7 @@ class Fault:
     edits: tuple[Edit, ...]
     shown: tuple[Shown, ...]  # the planted words first, then those of the author's that they disagree with
     enough: int = 2  # of `shown`, as many as one question must quote for the fault to count as found
+    renamed: tuple[str, str] | None = None  # an earlier name and the one that took its place, where she wrote them down
 
 
 Plant = Callable[[Scenes, Random], Iterator[Fault]]  # every place the seed leads to, in the order to be tried

@@ -1,11 +1,12 @@
 """Which of the planted faults are asked about."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from afterdraft.manuscript.naming import shortened
 from afterdraft.manuscript.words import count
 from afterdraft.questions.asking import ask
+from afterdraft.questions.marks import Marks, Renamed
 from afterdraft.questions.question import Question, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.analysed import Analysed
@@ -35,7 +36,7 @@ class Result:
 
 def result(title: str, half: Half, scenes: Scenes, kinds: Sequence[str], round_: int = 0) -> Result:
     planted, faults = plant(scenes, [KINDS[kind] for kind in kinds], f"{title} {round_}")
-    seen = seen_of(scenes, planted)
+    seen = replace(seen_of(scenes, planted), marks=_marks(faults))
     questions = ask(seen)
     answers = tuple(Answer(fault, next(_asking(seen, fault, questions), "")) for fault in faults)
     used = {one.fingerprint for fault in faults for one in questions if _shows(seen, fault, one)}
@@ -46,6 +47,12 @@ def result(title: str, half: Half, scenes: Scenes, kinds: Sequence[str], round_:
         answers=answers,
         others=sum(one.fingerprint not in used for one in questions),
     )
+
+
+def _marks(faults: Sequence[Fault]) -> Marks:
+    """What the writer herself wrote down of them."""
+    told = [one.renamed for one in faults if one.renamed]
+    return Marks(renamed=tuple(Renamed(now, (former,)) for former, now in told))
 
 
 def seen_of(clean: Scenes, planted: Scenes) -> Seen:

@@ -14,7 +14,7 @@ HALVES: tuple[Half, Half] = ("tune", "report")
 NOVELS = 4  # of each half in the short run: those of the fewest words
 OFTEN, HALF_WAY = 0.90, 0.70  # share to be found: what a calendar or the words alone show, and what takes reading
 TARGETS = {
-    **dict.fromkeys(("weekday", "date", "interval", "name", "duplicate", "tense", "leftover"), OFTEN),
+    **dict.fromkeys(("weekday", "date", "interval", "name", "duplicate", "tense", "leftover", "renamed"), OFTEN),
     **dict.fromkeys(("trait", "age", "two places", "gone", "viewpoint"), HALF_WAY),
 }
 ROUNDS = 2  # copies of each novel, with other seeds

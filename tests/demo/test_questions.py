@@ -29,7 +29,7 @@ ASKED_BY: dict[str, set[str]] = {
     "dead who acts": {"dead"},
     "late": {"late"},
     "names": {"names alike", "spelling"},
-    "left over": {"left over"},
+    "left over": {"old name", "left over"},
     "setup without payoff": {"setup open", "thing open"},
     "payoff without setup": {"payoff alone", "thing late"},
     "not yet learned": {"known early"},

@@ -15,6 +15,7 @@ from bench.faults.kinds import (
     origin,
     person,
     relation,
+    renamed,
     season,
     tense,
     trait,
@@ -26,6 +27,7 @@ from bench.faults.planted import Plant
 
 KINDS: Mapping[str, Plant] = {
     "leftover": leftover.plant,  # first: it takes many paragraphs
+    "renamed": renamed.plant,
     "weekday": weekday.plant,
     "date": date.plant,
     "interval": interval.plant,

@@ -24,6 +24,11 @@ _SHE, _HE = re.compile(r"\b(?:she|her|herself)\b"), re.compile(r"\b(?:he|his|him
 
 
 def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
+    return (fault for fault, _, _ in left(scenes, random))
+
+
+def left(scenes: Scenes, random: Random) -> Iterator[tuple[Fault, str, str]]:
+    """Faults with the earlier name and the one that took its place."""
     known = [name for name in names(scenes, LEAST) if len(name) >= SHORTEST]
     written = {word for scene in scenes for text in scene for word in WORD.findall(text)}
     places = [(number, at) for number, scene in enumerate(scenes) for at in range(len(scene))]
@@ -39,7 +44,7 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
             continue
         left = random.sample(late, 2 if random.random() < TWO else 1)
         other = random.choice(new)
-        yield Fault(
+        fault = Fault(
             "leftover",
             tuple(
                 Edit(scene, at, (pattern.sub(other, scenes[scene][at]),))
@@ -49,6 +54,7 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
             tuple(Shown(scene, _around(scenes[scene][at], pattern)) for scene, at in sorted(left)),
             enough=1,
         )
+        yield fault, name, other
 
 
 def _may_be_left(text: str, pattern: re.Pattern[str]) -> bool:

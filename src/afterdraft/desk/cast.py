@@ -19,6 +19,7 @@ class Known:
     kind: KnownKind
     name: str
     aliases: tuple[str, ...] = ()
+    former: tuple[str, ...] = ()  # names from before a renaming; where they still stand is asked about
     note: str = ""
     mark: str = ""  # a colourless mark the writer chose: one or two characters
     place: str = ""  # text key of its place in the order
@@ -29,7 +30,8 @@ class Known:
 
     @property
     def names(self) -> tuple[str, ...]:
-        return (self.name, *self.aliases)
+        """All that it is known by; the text of a draft may hold any of them."""
+        return (self.name, *self.aliases, *self.former)
 
 
 @dataclass(frozen=True, slots=True)

@@ -43,6 +43,15 @@ class Carried:
 
 
 @dataclass(frozen=True, slots=True)
+class Renamed:
+    """A person or place that has another name now, as she writes both."""
+
+    name: str
+    former: tuple[str, ...]
+    also: tuple[str, ...] = ()  # other names that it still has
+
+
+@dataclass(frozen=True, slots=True)
 class Marks:
     """All of hers that checks look at; empty where a manuscript is asked about without a book."""
 
@@ -52,6 +61,7 @@ class Marks:
     carried: tuple[Carried, ...] = ()  # in telling order
     present: Mapping[tuple[int, str], Presence] = field(default_factory=dict)  # by scene and person
     ground: Ground | None = None  # the real place and year it is set in
+    renamed: tuple[Renamed, ...] = ()
     set_aside: frozenset[int] = frozenset()  # scenes whose cards lie aside in the arrangement at work
 
     @property

@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 
 from afterdraft.questions.question import Finding
-from afterdraft.questions.wording_kit import Say, scene
+from afterdraft.questions.wording_kit import Say, listed, many, scene
 
 
 def _placeholder(one: Finding, titles: Sequence[str]) -> str:
@@ -23,8 +23,22 @@ def _echo(one: Finding, titles: Sequence[str]) -> str:
     return f"“{one.words['words']}” stands {where}. Is the echo meant?"
 
 
+def _old_name(one: Finding, titles: Sequence[str]) -> str:
+    words, times = one.words, one.numbers["times"]
+    stands = "stands" if times == 1 else f"stands {many(times, 'time')}"
+    return f"“{words['former']}” {stands} in {scene(titles, one.evidence[0].scene)}. Is {words['name']} meant?"
+
+
+def _set_aside(one: Finding, titles: Sequence[str]) -> str:
+    name = one.words["name"]
+    named = listed([scene(titles, number) for number in dict.fromkeys(span.scene for span in one.evidence)])
+    return f"{name} is met only in what is set aside, and is named in {named}. Does the reader need {name} there?"
+
+
 ACCIDENTS: Mapping[str, Say] = {
     "placeholder": _placeholder,
     "twice": _twice,
     "echo": _echo,
+    "old name": _old_name,
+    "set aside": _set_aside,
 }

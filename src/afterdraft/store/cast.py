@@ -33,7 +33,7 @@ def known(db: sqlite3.Connection, kind: KnownKind) -> tuple[Known, ...]:
     """The cast, or the places, in their order."""
     told = ", k.gender, k.narrator, k.followed" if kind == "person" else ""
     rows = db.execute(
-        f"SELECT k.id, k.name, k.aliases, k.note, k.mark, k.place, r.revision{told} FROM desk_{kind} k "  # noqa: S608 — own names
+        f"SELECT k.id, k.name, k.aliases, k.former, k.note, k.mark, k.place, r.revision{told} FROM desk_{kind} k "  # noqa: S608 — own names
         "JOIN row_revision r ON r.id = k.id ORDER BY k.place, k.key"
     )
     return tuple(_known(kind, *row) for row in rows)
@@ -44,6 +44,7 @@ def _known(
     id: str,
     name: str,
     aliases: str,
+    former: str,
     note: str,
     mark: str,
     place: str,
@@ -52,8 +53,8 @@ def _known(
     narrator: int = 0,
     followed: int = 0,
 ) -> Known:
-    names = _names(aliases)
-    return Known(id, kind, name, names, note, mark, place, revision, gender, bool(narrator), bool(followed))
+    others = _names(aliases), _names(former)
+    return Known(id, kind, name, *others, note, mark, place, revision, gender, bool(narrator), bool(followed))
 
 
 def _names(aliases: str) -> tuple[str, ...]:
@@ -154,14 +155,16 @@ class DeskCast:
             )
 
     def _join_words(self, kind: KnownKind, into: str, of: str) -> None:
-        """The names of the one that goes become other names of the one that stays; its note goes under that one's."""
+        """The names of the one that goes become other names of the one that stays, its earlier names earlier ones; its
+        note goes under that one's."""
         both = {one.id: one for one in known(self._db, kind)}
         kept, gone_one = both[into], both[of]
         others = dict.fromkeys([*kept.aliases, gone_one.name, *gone_one.aliases])
         others.pop(kept.name, None)
+        former = dict.fromkeys([*kept.former, *gone_one.former])
         self._db.execute(
-            f"UPDATE desk_{kind} SET aliases = ?, note = ?, mark = ? WHERE id = ?",  # noqa: S608 — own names
-            ("\n".join(others), _under(kept.note, gone_one.note), kept.mark or gone_one.mark, into),
+            f"UPDATE desk_{kind} SET aliases = ?, former = ?, note = ?, mark = ? WHERE id = ?",  # noqa: S608 — own names
+            ("\n".join(others), "\n".join(former), _under(kept.note, gone_one.note), kept.mark or gone_one.mark, into),
         )
 
     def set_place(self, kind: Listed, id: str, place: str) -> None:

@@ -9,7 +9,7 @@ from afterdraft.desk.unit_card import UNIT_FIELDS
 from afterdraft.errors import Missing
 from afterdraft.work.ports import Fields, LastSave, Written
 
-_KNOWN = ("name", "aliases", "note", "mark")
+_KNOWN = ("name", "aliases", "former", "note", "mark")
 TABLES: Mapping[Written, tuple[str, tuple[str, ...]]] = {
     "card": ("desk_card", CARD_FIELDS),
     "next": ("desk_laid", ("title", *NEXT_FIELDS)),

@@ -131,8 +131,9 @@ def _place(here: _Here, entry: Entry) -> None:
 
 
 def _more(here: _Here, kind: Any, id: str, entry: Entry) -> None:
-    if entry.get("aliases"):
-        write_once(here.book, kind, id, "aliases", "\n".join(entry["aliases"]))
+    for field in ("aliases", "former"):
+        if entry.get(field):
+            write_once(here.book, kind, id, field, "\n".join(entry[field]))
     if entry.get("note"):
         write_once(here.book, kind, id, "note", entry["note"])
 

@@ -65,10 +65,10 @@ def known_called(desk: Desk, kind: KnownKind, name: str) -> str:
 
 
 def called(known: Iterable[Known], name: str) -> Known | None:
-    """Whose name this is, or else whose other name."""
+    """Whose name this is, or else whose other or earlier name."""
     listed = tuple(known)
     by_name = (one for one in listed if alike(one.name, name))
-    by_alias = (one for one in listed if any(alike(other, name) for other in one.aliases))
+    by_alias = (one for one in listed if any(alike(other, name) for other in one.names))
     return next(by_name, None) or next(by_alias, None)
 
 

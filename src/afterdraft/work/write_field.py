@@ -37,7 +37,14 @@ FIELD_NAMES: Mapping[tuple[Written, str], str] = {
     ("change", "work"): "The work",
     ("change place", "words"): "What to do there",
 }
-_OTHERS = {"name": "Name", "title": "Title", "aliases": "Other names", "note": "Note", "mark": "Mark"}
+_OTHERS = {
+    "name": "Name",
+    "title": "Title",
+    "aliases": "Other names",
+    "former": "Earlier names",
+    "note": "Note",
+    "mark": "Mark",
+}
 _THINGS: Mapping[Written, str] = {
     "ink": "An ink",
     "line": "It",

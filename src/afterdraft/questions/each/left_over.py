@@ -7,12 +7,11 @@ from collections.abc import Iterator
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentence
 from afterdraft.reading import lexicon
 from afterdraft.reading.facts import Mention
 
 EARLY = 0.1  # share of the book in which people are still brought in; chosen by hand
-SPEAKS, TITLED = 0.8, 0.65  # strength of who is beside words of speech, and of who has a title
+STRENGTH = 0.8
 KNOWN = 2  # others of the cast who are in the scene at least
 _WORD = re.compile(r"[^\W\d_]+")
 _INTRODUCED = re.compile(
@@ -28,6 +27,7 @@ _EXPLAINED = re.compile(
 def find(seen: Seen) -> Iterator[Finding]:
     counted = Counter(word for scene in seen.texts for text in scene for word in _WORD.findall(text))
     whole = sum(len(text) for scene in seen.texts for text in scene)
+    hers = {word for one in seen.given.people for form in one.forms for word in form.split()}
     known = Counter(one.scene for one in seen.book.appearances if one.presence != "mentioned" and one.mentions > 0)
     before = 0
     for number, scene in enumerate(seen.facts):
@@ -37,18 +37,13 @@ def find(seen: Seen) -> Iterator[Finding]:
                 (place, one) for place, one in enumerate(scene.mentions) if _stands_alone(seen, number, one, counted)
             ]
             for place, one in alone:
-                if place in tags or _is_titled(one):
-                    strength = SPEAKS if place in tags else TITLED
-                    yield _finding(seen, number, one.paragraph, one.start, one.end, strength)
+                if place in tags and one.form.split()[-1] not in hers:
+                    yield _finding(seen, number, one)
         before += sum(len(text) for text in seen.texts[number])
 
 
 def _stands_alone(seen: Seen, number: int, one: Mention, counted: Counter[str]) -> bool:
-    if one.kind != "name" or one.apposed or one.joined or (one.spoken and not one.called):
-        return False
-    if not (one.speaks or one.subject or one.called or _is_titled(one)):
-        return False
-    if one.entity not in ("person", ""):
+    if one.kind != "name" or one.apposed or one.joined or one.spoken or one.entity not in ("person", ""):
         return False
     text = seen.texts[number][one.paragraph]
     written = text[one.start : one.end]
@@ -60,17 +55,12 @@ def _stands_alone(seen: Seen, number: int, one: Mention, counted: Counter[str]) 
     return not _INTRODUCED.search(text[: one.start]) and not _EXPLAINED.match(text, one.end)
 
 
-def _is_titled(one: Mention) -> bool:
-    """'Mrs Orde': nobody but a person can be called so."""
-    return one.form.split()[0] in ("mr", "mrs", "miss", "master") and one.form.count(" ") == 1
-
-
-def _finding(seen: Seen, number: int, paragraph: int, start: int, end: int, strength: float) -> Finding:
-    text = seen.texts[number][paragraph]
-    name = text[start:end]
+def _finding(seen: Seen, number: int, one: Mention) -> Finding:
+    here = seen.span(number, one.paragraph, one.start, one.end)
+    name = here.quote
     return Finding(
-        evidence=(seen.span(number, paragraph, *sentence(text, start, end)),),
-        strength=strength,
+        evidence=(seen.sentence(here),),
+        strength=STRENGTH,
         subject=name,
         words={"name": name},
     )
@@ -80,14 +70,15 @@ CHECK = Check(
     id="left over",
     name="A name left over",
     family="cast",
-    looks_at="A name that stands once in the whole book, of somebody who speaks or acts among people we know, and is "
-    "not introduced.",
-    method="Names that are counted once and are beside words of speech as their speaker's, or have a title (Mrs) and "
-    "do something, and that nothing beside them explains (‘a man called’, ‘the miller’). Not in the first "
-    "tenth of the book. The rule is our own.",
+    looks_at="A name that stands once in the whole book, of somebody who speaks among people we know, and is not "
+    "introduced.",
+    method="Names that are counted once and are beside words of speech as their speaker's, and that nothing beside "
+    "them explains (‘a man called’, ‘the miller’). Not in the first tenth of the book, and no name that is somebody's "
+    "in your list of people. The rule is our own.",
     blind="Somebody who speaks once and is never named again on purpose. A name left over that stands several times, "
-    "or is only called or spoken of: novels name so many people in passing that words alone cannot tell.",
+    "or does not speak: novels name so many people in passing that words alone cannot tell. Write the earlier name "
+    "among a person's earlier names, and every place where it still stands is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )

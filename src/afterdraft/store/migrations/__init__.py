@@ -12,7 +12,8 @@ from afterdraft.store.migrations.m0002_desk import desk
 from afterdraft.store.migrations.m0003_reading import reading
 from afterdraft.store.migrations.m0004_drafts import drafts
 from afterdraft.store.migrations.m0005_ground import ground
+from afterdraft.store.migrations.m0006_former import former
 
 Migration = Callable[[sqlite3.Connection], None]
 
-MIGRATIONS: tuple[Migration, ...] = (first, desk, reading, drafts, ground)
+MIGRATIONS: tuple[Migration, ...] = (first, desk, reading, drafts, ground, former)

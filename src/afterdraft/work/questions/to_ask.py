@@ -2,12 +2,14 @@
 
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from typing import get_args
 
 from afterdraft.desk.anchor import Anchor
+from afterdraft.desk.cast import KnownKind
 from afterdraft.desk.lines import Line as MarkedLine
 from afterdraft.manuscript.naming import scene_name
 from afterdraft.manuscript.outline import SceneView, outline
-from afterdraft.questions.marks import Carried, Line, Marks, Point
+from afterdraft.questions.marks import Carried, Line, Marks, Point, Renamed
 from afterdraft.questions.of_draft import Read
 from afterdraft.questions.question import Span
 from afterdraft.questions.seen import Seen
@@ -68,6 +70,12 @@ def marks(book: Book, draft: str, scenes: Sequence[SceneView]) -> Marks:
         carried=_carried(book, draft, order),
         ground=book.ground(),
         present={(order[one.scene], one.person): one.how for one in book.present(draft) if one.scene in order},
+        renamed=tuple(
+            Renamed(one.name, one.former, one.aliases)
+            for kind in get_args(KnownKind)
+            for one in book.known(kind)
+            if one.former
+        ),
         set_aside=frozenset(
             order[scene] for card in (at_work.aside if at_work else ()) for scene in card.scenes if scene in order
         ),
