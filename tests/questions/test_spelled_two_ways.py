@@ -22,6 +22,7 @@ def test_asks_about_a_name_one_letter_away() -> None:
         "He signed himself Tobyas in the book.",
         "“Tobyas” stood in the book.",
         "They called him Tobyas.",
+        "He had been christened Tobyas.",
         "The Tobiases had always had the ferry.",
         "Tobias’s boots stood by the door.",
     ],
@@ -41,3 +42,55 @@ def test_asks_about_a_short_name_that_stands_often(name: str, short: str) -> Non
     often = [f"{name} went down.", f"{name} came up again.", f"“No,” said {name}.", f"{name} sat by the stove."] * 4
     (one,) = found_in(CHECK, ILSE, often, MARTA, [f"Then {short} took the lamp."])
     assert (one.words["usual"], one.words["rare"]) == (name, short)
+
+
+@pytest.mark.parametrize(
+    "last",
+    [
+        "“Tobyas,” said Marta, “mind the rope.”",  # called by it, not quoting it
+        "She heard Tobiass on the stairs.",  # no plural of a name in -s
+        "It was Tobyas’s Pole that she wanted.",
+        "“Ask Tobyas,” said Marta, “about the child that is to be christened.”",
+    ],
+)
+def test_asks_wherever_it_stands(last: str) -> None:
+    (one,) = found_in(CHECK, ILSE, MARTA, [*NIGHT, last])
+    assert one.words["usual"] == "Tobias"
+
+
+@pytest.mark.parametrize(
+    ("name", "slip"), [("Kell", "Kel"), ("Vyse", "Vysi"), ("Thornby", "Thornbi"), ("Westenra", "Westenre"), ("George", "Georga")]
+)
+def test_asks_about_the_last_letter_of_a_surname(name: str, slip: str) -> None:
+    often = [f"Mr. {name} went down.", f"“No,” said Mr. {name}.", f"Mr. {name} sat by the stove."] * 6
+    (one,) = found_in(CHECK, ILSE, often, MARTA, [f"Then Mr. {slip} took the lamp."])
+    assert (one.words["usual"], one.words["rare"]) == (name, slip)
+
+
+@pytest.mark.parametrize(("name", "form"), [("George", "Georgy"), ("Maria", "Marie"), ("Louise", "Louisa")])
+def test_is_silent_about_forms_of_given_names(name: str, form: str) -> None:
+    often = [f"{name} went down.", f"“No,” said {name}.", f"{name} sat by the stove."] * 6
+    assert not found_in(CHECK, ILSE, often, MARTA, [f"Then {form} took the lamp."])
+
+
+def test_asks_where_several_people_bear_the_name() -> None:
+    often = ["“No,” said Mrs. Winthrop.", "Mrs. Winthrop went down.", "Aaron Winthrop was slow.", "“Yes,” said Dolly."]
+    (one,) = found_in(CHECK, ILSE, often * 4, MARTA, ["It was Dolly Witnhrop’s lamp.", "Dolly Winthrop took it back."])
+    assert one.words["rare"] == "Witnhrop"
+
+
+def test_asks_within_a_double_name() -> None:
+    often = ["“No,” said Mr. Peel-Swann.", "Mr. Peel-Swann went down.", "Mr. Peel-Swann sat by the stove."] * 6
+    (one,) = found_in(CHECK, ILSE, often, MARTA, ["Then Mr. Pael-Swann took the lamp."])
+    assert one.words["usual"] == "Peel"
+
+
+def test_asks_where_the_slip_is_in_one_of_several_names_of_somebody() -> None:
+    often = ["“No,” said Mrs. Gryce.", "Mrs. Gryce went down.", "Percy sat by the stove.", "“Yes,” said Percy."]
+    (one,) = found_in(CHECK, ILSE, often * 4, MARTA, ["Then Mrs. Parcy Gryce took the lamp."])
+    assert one.words["usual"] == "Percy"
+
+
+def test_is_silent_where_the_next_paragraph_tells_how_it_is_spelled() -> None:
+    told = ["Then Tobyas took the lamp.", "He always signed himself “Tobias”, as his father had."]
+    assert not found_in(CHECK, ILSE, MARTA, [*NIGHT, *told])
