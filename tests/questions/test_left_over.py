@@ -12,7 +12,14 @@ from tests.questions.people import ILSE, MARTA, NIGHT
 pytestmark = pytest.mark.slow
 
 
-@pytest.mark.parametrize("last", ["“It was only the wind,” said Edgar.", "“It was only the wind,” said Mrs Orde."])
+@pytest.mark.parametrize(
+    "last",
+    [
+        "“It was only the wind,” said Edgar.",
+        "“It was only the wind,” said Mrs Orde.",
+        "“It was only the wind,” growled Morgan, with his back to them.",
+    ],
+)
 def test_asks_about_somebody_who_speaks_there_once(last: str) -> None:
     assert quotes(found_in(CHECK, ILSE, MARTA, [*NIGHT, last])) == [[last]]
 

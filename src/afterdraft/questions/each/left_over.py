@@ -19,7 +19,7 @@ _INTRODUCED = re.compile(
     r"|between|from|by|to|with|for|than|as|saint|st)[\s,]+)$|[,;]\s$|\b(?i:an?)\s\w+\s$"
 )
 _EXPLAINED = re.compile(
-    r"[’']s?\b|\s*(?:,|\(|—)\s*(?:the|an?|who|whose|his|her|their|my|our|one|another|and|or|with|in|at|of|from)\b"
+    r"[’']s?\b|\s*(?:,|\(|—)\s*(?:the|an?|who|whose|my|our|one|another|and|or|of|from)\b"
     r"|\s(?:and|or|of|who|&)\b|\s[A-Z]|,\s[A-Z]|-"
 )
 
@@ -43,7 +43,7 @@ def find(seen: Seen) -> Iterator[Finding]:
 
 
 def _stands_alone(seen: Seen, number: int, one: Mention, counted: Counter[str]) -> bool:
-    if one.kind != "name" or one.apposed or one.joined or one.spoken or one.entity not in ("person", ""):
+    if one.kind != "name" or one.apposed or one.joined or one.spoken:
         return False
     text = seen.texts[number][one.paragraph]
     written = text[one.start : one.end]
@@ -80,5 +80,5 @@ CHECK = Check(
     "among a person's earlier names, and every place where it still stands is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=3,
+    recipe=4,
 )
