@@ -1,5 +1,7 @@
 """A passage that stands twice."""
 
+import pytest
+
 from afterdraft.questions.each.twice import CHECK
 from tests.questions.asked import found, quotes
 
@@ -30,3 +32,22 @@ def test_what_is_said_again_is_asked_less_sharply() -> None:
     said = found(CHECK, [long], [long])
     assert said[0].strength < told[0].strength
     assert not found(CHECK, [PASSAGE], [f"“{PASSAGE}”"])
+
+
+LONG = f"“{PASSAGE} And I said so at the time, to anyone who would hear it.”"
+
+
+@pytest.mark.parametrize("before", ["She read it out again:", "The letter, the reader may remember, ran thus:—"])
+def test_is_silent_about_what_is_led_in_as_said_before(before: str) -> None:
+    assert not found(CHECK, ["It rained.", PASSAGE], ["It was dry.", before, PASSAGE])
+    assert not found(CHECK, ["It rained.", PASSAGE], ["It was dry.", f"{before} {PASSAGE}"])
+
+
+def test_is_silent_about_what_is_led_in_twice_or_is_spoken() -> None:
+    assert not found(CHECK, ["It rained, and then:", PASSAGE], ["She wrote this:", PASSAGE])
+    assert not found(CHECK, ["It rained.", LONG], ["She wrote this:", LONG])
+
+
+@pytest.mark.parametrize("before", ["She remembered the ferry again.", "She wrote this:"])
+def test_asks_though_the_second_merely_stands_behind_such_words(before: str) -> None:
+    assert len(found(CHECK, ["It rained.", PASSAGE], [before, PASSAGE])) == 1

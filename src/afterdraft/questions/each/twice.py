@@ -16,6 +16,8 @@ COPIED = 25  # words from which whole beginnings of paragraphs that are spoken m
 QUOTED = 0.55  # strength of that
 OFTEN = 3  # places from which it is a refrain
 _CLOSING = re.compile(r"[.!?…,;]*[”’\"]*")
+_LED_IN = re.compile(r":\s*[—–-]*\s*[“‘\"*_]*$")
+_BEFORE = re.compile(r"\b(?:remember\w*|recall\w*|repeat\w*|quot\w+|again|same)\b[^.!?]*$", re.IGNORECASE)
 _WORD = re.compile(r"[^\W_]+(?:[’'][^\W_]+)*")
 
 
@@ -44,7 +46,10 @@ def find(seen: Seen) -> Iterator[Finding]:
         done = at + long
         if long >= LEAST:
             first, second = (tuple(_spans(seen, words[place : place + long])) for place in (at, others[0]))
-            if not any(_is_quoted(seen, span) for span in (*first, *second)):
+            quoted = any(_is_quoted(seen, span) for span in (*first, *second))
+            if _is_meant(seen, first[0], second[0], quoted=quoted):
+                continue
+            if not quoted:
                 yield _finding(first, second, _begins(seen, words[at]), long)
             elif long >= COPIED and all(_begins_paragraph(seen, run[0]) for run in (first, second)):
                 yield _finding(first, second, _begins(seen, words[at]), long, quoted=True)
@@ -101,6 +106,19 @@ def _is_quoted(seen: Seen, span: Span) -> bool:
     )
 
 
+def _is_meant(seen: Seen, first: Span, second: Span, *, quoted: bool) -> bool:
+    """Whether the second is led in as a quotation, and is one: spoken, led in both times, or by words that say so."""
+    led_in = _LED_IN.search(before := _before(seen, second))
+    return bool(led_in) and (quoted or bool(_BEFORE.search(before) or _LED_IN.search(_before(seen, first))))
+
+
+def _before(seen: Seen, span: Span) -> str:
+    """What stands before it in its paragraph, or in the paragraph before where it begins one."""
+    scene = seen.texts[span.scene]
+    begins = span.paragraph and _begins_paragraph(seen, span)
+    return scene[span.paragraph - 1] if begins else scene[span.paragraph][: span.start]
+
+
 def _begins_paragraph(seen: Seen, span: Span) -> bool:
     return not any(map(str.isalnum, seen.texts[span.scene][span.paragraph][: span.start]))
 
@@ -118,8 +136,9 @@ CHECK = Check(
     method="Every run of nine words is looked up in the whole book and followed for as long as the words are the "
     "same; capitals and points do not count. What stands three times or more is taken for a refrain. Common "
     "practice.",
-    blind="A letter, a verse or a saying that is quoted again on purpose is asked about. A passage that was changed "
-    "by a word here and there may be found in pieces, or not.",
+    blind="A letter, a verse or a saying that is quoted again on purpose, and not led in by a colon, is asked about. "
+    "A passage that was changed by a word here and there may be found in pieces, or not.",
     reads=("words",),
     find=find,
+    recipe=2,
 )
