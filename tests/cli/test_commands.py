@@ -37,7 +37,7 @@ def test_version_and_help(home: Path) -> None:
     whole = afterdraft("--help", home=home)
     assert whole.returncode == 0
     for name in ("demo", "begin", "next", "read", "ask", "compare", "book"):
-        assert f"afterdraft {name}" in whole.stdout
+        assert f"  afterdraft {name} " in whole.stdout
         assert afterdraft(name, "--help", home=home).returncode == 0
 
 

@@ -72,7 +72,8 @@ def _parsed(command: Command, parser: ArgumentParser, arguments: Sequence[str], 
 
 
 def _main_parser() -> ArgumentParser:
-    lines = "\n".join(f"  afterdraft {command.name:<7}{command.help}" for command in COMMANDS)
+    longest = max(len(command.name) for command in COMMANDS)
+    lines = "\n".join(f"  afterdraft {command.name:<{longest}} {command.help}" for command in COMMANDS)
     parser = ArgumentParser(
         prog="afterdraft",
         description=fill(ABOUT, WIDTH),
