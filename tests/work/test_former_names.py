@@ -28,6 +28,7 @@ def test_they_are_a_field_that_is_undone_and_searched(book: BookFile) -> None:
     (one,) = book.known("person")
     assert (one.aliases, one.former) == ((), ("Hedwig", "Miss Sorge"))
     assert one.names == ("Ottla Brenn", "Hedwig", "Miss Sorge")
+    assert one.in_use == ("Ottla Brenn",)  # of which it is said where they stand nowhere
     assert [hit.kind for hit in book.search("sorge")] == ["person"]
     assert undo(book) == "Earlier names of “Ottla Brenn”"
     assert book.search("sorge") == ()

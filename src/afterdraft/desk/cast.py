@@ -29,9 +29,13 @@ class Known:
     followed: bool = False  # of a person: she wants to see what they say
 
     @property
+    def in_use(self) -> tuple[str, ...]:
+        return (self.name, *self.aliases)
+
+    @property
     def names(self) -> tuple[str, ...]:
         """All that it is known by; the text of a draft may hold any of them."""
-        return (self.name, *self.aliases, *self.former)
+        return (*self.in_use, *self.former)
 
 
 @dataclass(frozen=True, slots=True)

@@ -165,7 +165,7 @@ def _people(seen: BookView, cast: tuple[Known, ...], told: Told, here: ScenesOf)
         holds = tuple(CarriedRow(names[one.scene], one) for one in carried if one.person == person.id)
         shown, count = _shown(here.get(person.id, {}))
         goes = _goes(*(marks[person.id] for marks in all_drafts))
-        nowhere = tuple(name for name in person.names if form(name) in told.unmet)
+        nowhere = tuple(name for name in person.in_use if form(name) in told.unmet)
         rows.append(
             KnownRow(
                 person, shown, count, holds, learns, _namesakes(cast, person), goes, told.people.get(person.id), nowhere

@@ -16,7 +16,7 @@ def keep_found(book: Book, kind: KnownKind, found: Found, *, name: str = "") -> 
     def change(desk: Desk) -> str:
         row = kept(desk, kind, found)
         mine = next(one for one in desk.known(kind) if one.id == row)
-        others = [one for one in (mine.name, *mine.aliases) if not alike(one, wanted)]
+        others = [one for one in mine.in_use if not alike(one, wanted)]
         desk.set_names(kind, row, wanted, others)
         return row
 
