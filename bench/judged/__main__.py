@@ -1,4 +1,4 @@
-"""`python -m bench.judged [--half tune|report]`: the kept judgements against what is asked now.
+"""`python -m bench.judged [--group GROUP]`: the kept judgements against what is asked now.
 `python -m bench.judged ask TITLE`: a novel's first questions with their evidence in context, for a judge."""
 
 import argparse
@@ -7,9 +7,9 @@ import sys
 from afterdraft.questions.asking import ask
 from bench import corpus
 from bench.judged.judgements import judgements
-from bench.judged.novels import chosen
+from bench.judged.novels import GROUPS, chosen
 from bench.judged.score import FIRST, beside, result
-from bench.judged.section import HALVES, figures, lines
+from bench.judged.section import figures, lines
 from bench.judged.shown import shown as in_context
 from bench.report import shown
 from bench.slips.seen import of_novel
@@ -17,14 +17,14 @@ from bench.slips.seen import of_novel
 
 def main() -> int:
     parser = argparse.ArgumentParser(prog="python -m bench.judged", description=__doc__)
-    parser.add_argument("--half", choices=HALVES, help="both where none is named")
+    parser.add_argument("--group", choices=GROUPS, help="all where none is named")
     verbs = parser.add_subparsers(dest="verb")
     verbs.add_parser("ask").add_argument("title", help="of a novel, or how its file is called")
     asked = parser.parse_args()
     if not corpus.paths():
         print("The corpus folder beside the checkout is missing; nothing was asked.", file=sys.stderr)
         return 2
-    return _ask(asked.title) if asked.verb else _sum([asked.half] if asked.half else list(HALVES))
+    return _ask(asked.title) if asked.verb else _sum([asked.group] if asked.group else list(GROUPS))
 
 
 def _ask(title: str) -> int:
@@ -40,10 +40,10 @@ def _ask(title: str) -> int:
     return 0
 
 
-def _sum(halves: list[str]) -> int:
-    results = [result(novel) for which in HALVES if which in halves for novel in chosen(which)]
-    for which in HALVES:
-        for figure in figures(which, results):
+def _sum(groups: list[str]) -> int:
+    results = [result(novel, group) for group in groups for novel in chosen(group)]
+    for group in groups:
+        for figure in figures(group, results):
             print(f"{figure.name:60} {shown(figure):>24}  {figure.note}")
     print("\n".join(["", *lines(results)]))
     return 0

@@ -1,6 +1,6 @@
 """Which novels' questions are judged: the rule of the README. Imports nothing of the program."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from hashlib import sha256
 
 from bench import corpus
@@ -8,20 +8,22 @@ from bench.slips.section import SEEN
 from bench.structure.halves import Half, half
 
 SHORTEST, LONGEST = 50_000, 130_000  # words
-EACH = 5  # of each half
+EACH = 5  # of a group
+GROUPS: Mapping[str, tuple[Half, int]] = {"tune": ("tune", 0), "report": ("report", 0), "report, second": ("report", 1)}
 
 
-def chosen(which: Half) -> list[corpus.Novel]:
-    """Those of one half that are judged, in the order of the SHA-256 of their titles."""
+def chosen(group: str) -> list[corpus.Novel]:
+    """Those of one group that are judged, in the order of the SHA-256 of their titles."""
+    which, number = GROUPS[group]
     novels = (corpus.novel(path) for path in corpus.paths())
     titled = {one.title: one for one in novels if half(one.title) == which}
-    return [titled[title] for title in first({title: _words(one) for title, one in titled.items()})]
+    return [titled[title] for title in taken({title: _words(one) for title, one in titled.items()}, number)]
 
 
-def first(words: dict[str, int]) -> Sequence[str]:
-    """Of titles with their words those that are taken."""
+def taken(words: dict[str, int], number: int) -> Sequence[str]:
+    """Of titles with their words those of the first five, the second …, from 0."""
     fit = [title for title, long in words.items() if SHORTEST <= long <= LONGEST and title not in SEEN]
-    return sorted(fit, key=lambda title: sha256(title.encode()).hexdigest())[:EACH]
+    return sorted(fit, key=lambda title: sha256(title.encode()).hexdigest())[EACH * number : EACH * (number + 1)]
 
 
 def _words(novel: corpus.Novel) -> int:

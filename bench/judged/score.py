@@ -10,7 +10,6 @@ from afterdraft.questions.question import Question
 from bench import corpus
 from bench.judged.judgements import Judgement, judgements
 from bench.slips.seen import of_novel
-from bench.structure.halves import Half, half
 
 FIRST = 10  # questions of a novel that are judged
 
@@ -18,7 +17,7 @@ FIRST = 10  # questions of a novel that are judged
 @dataclass(frozen=True, slots=True)
 class Result:
     title: str
-    half: Half
+    group: str
     words: int
     asked: int  # questions in all
     first: tuple[Question, ...]
@@ -29,12 +28,12 @@ class Result:
         return Counter(one.verdict if one else "" for one in self.judged)
 
 
-def result(novel: corpus.Novel) -> Result:
+def result(novel: corpus.Novel, group: str) -> Result:
     seen = of_novel(novel)
     questions = ask(seen)
     return Result(
         title=novel.title,
-        half=half(novel.title),
+        group=group,
         words=sum(count(text) for scene in seen.texts for text in scene),
         asked=len(questions),
         first=questions[:FIRST],

@@ -4,54 +4,53 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from bench.judged.judgements import VERDICTS
-from bench.judged.novels import chosen
+from bench.judged.novels import GROUPS, chosen
 from bench.judged.score import FIRST, Result, result, share_good
 from bench.report import Figure, Section
-from bench.structure.halves import Half
 
-HALVES: tuple[Half, Half] = ("tune", "report")
 ENOUGH = 0.7  # of the first ten
 
 
 def measure(*, full: bool) -> Section:
     """The same novels in the short run and in the full one."""
     del full
-    results = [result(novel) for which in HALVES for novel in chosen(which)]
+    results = [result(novel, group) for group in GROUPS for novel in chosen(group)]
     return Section(
-        title="The first questions of ten novels, judged",
+        title="The first questions of novels, judged",
         corpus=(
-            f"{len(results)} novels of the structure corpus, five of each half by a rule written down first "
-            f"(`bench/judged`). The first {FIRST} questions of each, all where fewer are asked, are judged by one "
-            "reader, who also worked on the checks, against the text; those of the report half once, after all mends, "
-            "and nothing is mended by them. Those that have no judgement yet are not in the share."
+            f"{len(results)} novels of the structure corpus by a rule written down first (`bench/judged`). The first "
+            f"{FIRST} questions of each, all where fewer are asked, are judged against the text; those of the report "
+            "half after all mends, and nothing is mended by them. What was asked of the first five of that half was "
+            "seen before the last round of mends, what is asked of the second was not. Those that have no judgement "
+            "yet are not in the share."
         ),
-        figures=tuple(figure for which in HALVES for figure in figures(which, results)),
+        figures=tuple(figure for group in GROUPS for figure in figures(group, results)),
         lines=tuple(lines(results)),
     )
 
 
-def figures(which: Half, results: Sequence[Result]) -> Iterator[Figure]:
-    mine = [one for one in results if one.half == which]
+def figures(group: str, results: Sequence[Result]) -> Iterator[Figure]:
+    mine = [one for one in results if one.group == group]
     verdicts = sum((one.verdicts() for one in mine), Counter[str]())
     judged = verdicts.total() - verdicts[""]
     if judged:
         share = round(share_good(mine), 3)
         note = f"{judged} judged, {verdicts['']} not yet"
-        yield Figure(f"questions judged good, {which} half", share, "", ENOUGH, at_most=False, note=note)
+        yield Figure(f"questions judged good, {group}", share, "", ENOUGH, at_most=False, note=note)
     words = sum(one.words for one in mine)
     if words:
         often = round(10_000 * sum(one.asked for one in mine) / words, 2)
-        yield Figure(f"questions asked, {which} half", often, "per 10,000 words", 1, note=f"{words:,} words")
+        yield Figure(f"questions asked, {group}", often, "per 10,000 words", 1, note=f"{words:,} words")
 
 
 def lines(results: Sequence[Result]) -> Iterator[str]:
     """By novel and by check; no words of the novels."""
-    yield f"| novel | half | words | asked | {' | '.join(VERDICTS)} | not yet judged |"
+    yield f"| novel | group | words | asked | {' | '.join(VERDICTS)} | not yet judged |"
     yield "|---|---|---:|---:|" + "---:|" * (len(VERDICTS) + 1)
     for one in results:
         counted = one.verdicts()
         cells = " | ".join(str(counted[verdict]) for verdict in (*VERDICTS, ""))
-        yield f"| {one.title} | {one.half} | {one.words:,} | {one.asked} | {cells} |"
+        yield f"| {one.title} | {one.group} | {one.words:,} | {one.asked} | {cells} |"
     yield ""
     yield f"| check | {' | '.join(VERDICTS)} | not yet judged |"
     yield "|---|" + "---:|" * (len(VERDICTS) + 1)

@@ -10,9 +10,9 @@ import pytest
 from afterdraft.questions.question import Question, Span
 from bench import corpus
 from bench.judged.judgements import FOLDER, Judgement, judgements, keep
-from bench.judged.novels import EACH, chosen, first
+from bench.judged.novels import EACH, GROUPS, chosen, taken
 from bench.judged.score import Result, beside, share_good
-from bench.judged.section import HALVES, figures, lines
+from bench.judged.section import figures, lines
 from bench.judged.shown import shown
 from bench.slips.section import SEEN
 from tests.questions.asked import book
@@ -39,15 +39,20 @@ def result(*verdicts: str) -> Result:
 def test_the_first_five_that_are_neither_short_nor_long_by_their_titles_hashes() -> None:
     words = dict.fromkeys(TITLES, 70_000) | {"Frost": 49_999, "The Toll": 130_001}
     fit = [title for title in TITLES if title not in ("Frost", "The Toll")]
-    assert first(words) == sorted(fit, key=lambda title: sha256(title.encode()).hexdigest())[:EACH]
-    assert not SEEN & set(first(dict.fromkeys(SEEN, 70_000)))
+    by_hash = sorted(fit, key=lambda title: sha256(title.encode()).hexdigest())
+    assert taken(words, 0) == by_hash[:EACH]
+    assert (
+        taken(words | dict.fromkeys("abc", 70_000), 1)
+        == sorted([*fit, *"abc"], key=lambda title: sha256(title.encode()).hexdigest())[EACH : 2 * EACH]
+    )
+    assert not SEEN & set(taken(dict.fromkeys(SEEN, 70_000), 0))
 
 
 def test_the_novels_are_those_of_the_readme() -> None:
     need(bool(corpus.paths()), "the corpus folder beside the checkout")
     readme = (FOLDER.parent / "README.md").read_text("utf-8")
-    for which in HALVES:
-        assert f"**{which}**: {'; '.join(novel.title for novel in chosen(which))}." in readme
+    for group in GROUPS:
+        assert f"**{group}**: {'; '.join(novel.title for novel in chosen(group))}." in readme
 
 
 def test_judgements_come_back_as_they_were_kept(tmp_path: Path) -> None:
@@ -80,7 +85,7 @@ def test_a_question_without_a_judgement_is_not_counted_as_good() -> None:
 
 
 def test_figures_say_how_many_are_good_and_how_often_anything_is_asked() -> None:
-    found = [result("good", "good", "answered"), replace(result("mistaken"), half="report")]
+    found = [result("good", "good", "answered"), replace(result("mistaken"), group="report")]
     good, often = figures("tune", found)
     assert (good.value, good.met, good.note) == (0.667, False, "3 judged, 0 not yet")
     assert (often.value, often.met) == (1.75, False)
