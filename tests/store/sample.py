@@ -2,6 +2,7 @@
 
 import hashlib
 from dataclasses import replace
+from functools import cache
 from pathlib import Path
 
 from afterdraft.manuscript.blocks import Aside, Block, Blocks, Gap, Look, Run, Source
@@ -10,6 +11,7 @@ from afterdraft.manuscript.draft import Draft
 from afterdraft.store.book import BookFile
 from afterdraft.store.opening import begin_book
 from afterdraft.work.drafts.bring_draft import bring_draft
+from tests.kept import content, copy
 
 LINES: tuple[tuple[Role, str], ...] = (
     ("matter", "THE SLUICE-KEEPER"),
@@ -67,7 +69,14 @@ def draft(texts: tuple[str, ...] = TEXTS) -> Draft:
 
 
 def begun(folder: Path, *, name: str = "Sluice", asides: tuple[Aside, ...] | None = None) -> tuple[BookFile, str]:
-    """A book at `folder`/`name`.afterdraft with the manuscript in it, open; and the draft's id."""
+    """A book at `folder`/`name`.afterdraft with the manuscript in it, open; and the draft's id. A copy, which is made
+    sooner, where the beginning is not what is looked at."""
+    book = copy(_kept(name, asides), folder / f"{name}.afterdraft", backups=folder / "backups")
+    return book, book.drafts()[0].id
+
+
+def begun_anew(folder: Path, *, name: str = "Sluice", asides: tuple[Aside, ...] | None = None) -> tuple[BookFile, str]:
+    """The same, and no copy."""
     made = draft() if asides is None else replace(draft(), source=replace(draft().source, asides=asides))
     return begin_book(
         folder / f"{name}.afterdraft",
@@ -75,6 +84,11 @@ def begun(folder: Path, *, name: str = "Sluice", asides: tuple[Aside, ...] | Non
         backups=folder / "backups",
         first=lambda book: bring_draft(book, made, [ORIGINAL]),
     )
+
+
+@cache
+def _kept(name: str, asides: tuple[Aside, ...] | None) -> bytes:
+    return content(lambda folder: begun_anew(folder, name=name, asides=asides)[0])
 
 
 def desk_dump(book: BookFile) -> dict[str, list[tuple[object, ...]]]:

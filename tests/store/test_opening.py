@@ -53,7 +53,7 @@ def test_a_taken_name_is_left_alone(tmp_path: Path) -> None:
     there = tmp_path / "Sluice.afterdraft"
     there.write_text("hers", encoding="utf-8")
     with pytest.raises(AlreadyThere):
-        sample.begun(tmp_path)
+        sample.begun_anew(tmp_path)
     with pytest.raises(AlreadyThere):
         take_in(there, b"SQLite format 3\x00")
     assert there.read_text(encoding="utf-8") == "hers"
@@ -68,7 +68,7 @@ def test_a_name_taken_meanwhile_is_left_alone(tmp_path: Path) -> None:
 
 
 def test_the_header_says_what_it_is(tmp_path: Path) -> None:
-    book, _ = sample.begun(tmp_path)
+    book, _ = sample.begun_anew(tmp_path)
     book.close()
     with closing(sqlite3.connect(book.path)) as db:
         assert db.execute("PRAGMA application_id").fetchone() == (APPLICATION_ID,)
@@ -104,7 +104,7 @@ def test_another_database_is_no_book(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("read_only", [False, True])
 def test_a_newer_book_is_refused_and_left_as_it_is(tmp_path: Path, read_only: bool) -> None:
-    book, _ = sample.begun(tmp_path)
+    book, _ = sample.begun_anew(tmp_path)
     book.close()
     file = Path(book.path)
     with closing(sqlite3.connect(file)) as db:
@@ -125,7 +125,7 @@ def test_a_newer_book_is_refused_and_left_as_it_is(tmp_path: Path, read_only: bo
     ],
 )
 def test_a_draft_that_was_meddled_with_is_noticed_at_opening(tmp_path: Path, meddling: str) -> None:
-    book, _ = sample.begun(tmp_path)
+    book, _ = sample.begun_anew(tmp_path)
     book.close()
     with closing(sqlite3.connect(book.path)) as db:
         for trigger in ("text_paragraph_no_update", "text_paragraph_no_delete"):
@@ -137,7 +137,7 @@ def test_a_draft_that_was_meddled_with_is_noticed_at_opening(tmp_path: Path, med
 
 
 def test_a_torn_file_is_told_as_damage(tmp_path: Path) -> None:
-    book, _ = sample.begun(tmp_path)
+    book, _ = sample.begun_anew(tmp_path)
     book.close()
     file = Path(book.path)
     content = bytearray(file.read_bytes())
@@ -151,7 +151,7 @@ def test_a_torn_file_is_told_as_damage(tmp_path: Path) -> None:
 
 
 def test_a_book_that_another_program_holds_is_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    book, _ = sample.begun(tmp_path)
+    book, _ = sample.begun_anew(tmp_path)
     book.close()
     monkeypatch.setattr("afterdraft.store.connect.BUSY_SECONDS", 0.05)
     with closing(sqlite3.connect(book.path)) as other:
@@ -171,7 +171,7 @@ def test_looking_whether_it_is_a_book_leaves_the_locks_of_an_open_one(book: Book
 
 
 def test_a_dropped_book_is_taken_in_whole(tmp_path: Path) -> None:
-    book, draft = sample.begun(tmp_path)
+    book, draft = sample.begun_anew(tmp_path)
     book.close()
     target = tmp_path / "folder" / "Sluice.afterdraft"
     target.parent.mkdir()
@@ -184,11 +184,11 @@ def test_a_dropped_book_is_taken_in_whole(tmp_path: Path) -> None:
 def test_a_folder_that_is_a_file_is_told(tmp_path: Path) -> None:
     (tmp_path / "folder").write_text("", encoding="utf-8")
     with pytest.raises(CannotWrite):
-        sample.begun(tmp_path / "folder")
+        sample.begun_anew(tmp_path / "folder")
 
 
 def test_names_no_system_likes_are_no_trouble_to_the_file(tmp_path: Path) -> None:
-    book, draft = sample.begun(tmp_path, name="Côte & Küste #1 100% ? ’x’")
+    book, draft = sample.begun_anew(tmp_path, name="Côte & Küste #1 100% ? ’x’")
     book.close()
     with open_book(Path(book.path), backups=tmp_path / "backups") as again:
         assert again.words(draft)

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from functools import cache
 from pathlib import Path
 
 from afterdraft.engine.pipeline import MODEL
@@ -18,6 +19,7 @@ from afterdraft.store.opening import begin_book
 from afterdraft.work.cast.to_read import to_read
 from afterdraft.work.drafts.bring_draft import bring_draft
 from afterdraft.work.ports import Book
+from tests.kept import content, copy
 
 AGAIN = (
     "The lamp over the lock swung twice in the wind and went out, and for as long as it takes to count the steps down "
@@ -47,12 +49,19 @@ def low_boat(folder: Path, text: str = TEXT, *, language: str = "") -> Path:
 
 def begun(folder: Path, text: str = TEXT, *, language: str = "") -> BookFile:
     """The book, open."""
-    return begin_book(
-        folder / "Low boat.afterdraft",
-        title="The Low Boat",
-        backups=folder / "backups",
-        first=lambda book: bring_text(book, text, language=language),
-    )[0]
+    return copy(_kept(text, language), folder / "Low boat.afterdraft", backups=folder / "backups")
+
+
+@cache
+def _kept(text: str, language: str) -> bytes:
+    return content(
+        lambda folder: begin_book(
+            folder / "Low boat.afterdraft",
+            title="The Low Boat",
+            backups=folder / "backups",
+            first=lambda book: bring_text(book, text, language=language),
+        )[0]
+    )
 
 
 def bring_text(book: Book, text: str, *, language: str = "") -> str:

@@ -10,11 +10,9 @@ import pytest
 from httpx2 import Response
 from starlette.testclient import TestClient
 
-from afterdraft.store.opening import begin_book
-from afterdraft.work.drafts.bring_draft import bring_draft
 from afterdraft.work.ports import Book
 from tests.web.opened import opened
-from tests.work.test_next_draft import FERRY, FIRST, LOCK, NEW, PIER, Scenes
+from tests.work.test_next_draft import FERRY, LOCK, NEW, PIER, Scenes, ferry
 
 REWORDED = (PIER[0].replace("the fair", "the regatta"), PIER[1].replace("over a stove", "beside a stove"))
 RETOLD = ("Stalls blew over along the pier, with the fair not three days old. She bought a lantern of scorched paper.",)
@@ -72,13 +70,7 @@ class Web:
 
 @pytest.fixture
 def web(tmp_path: Path) -> Iterator[Web]:
-    path = tmp_path / "Ferry.afterdraft"
-    made, _ = begin_book(
-        path,
-        title="Ferry",
-        backups=tmp_path / "backups",
-        first=lambda book: bring_draft(book, FIRST, [("draft.txt", b"1")]),
-    )
+    made = ferry(tmp_path)
     made.close()
-    with opened(path) as (client, book):
+    with opened(Path(made.path)) as (client, book):
         yield Web(client, book)

@@ -11,7 +11,6 @@ from hypothesis import strategies as st
 
 from afterdraft.errors import EditRefused
 from afterdraft.store.book import BookFile
-from afterdraft.store.opening import begin_book
 from afterdraft.work.cards.carry_card import carry_card
 from afterdraft.work.cards.set_intent import set_intent
 from afterdraft.work.cast.mark_presence import mark_presence
@@ -27,7 +26,7 @@ from afterdraft.work.plan.plan_change import plan_change
 from afterdraft.work.split.join_scenes import join_scenes
 from afterdraft.work.write_field import write_once
 from tests.store.sample import desk_dump, redo, undo
-from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER, manuscript
+from tests.work.test_next_draft import FERRY, HOUSE, LOCK, NEW, PIER, ferry, manuscript
 
 SCENES = (FERRY, PIER, LOCK, HOUSE, NEW, (*FERRY, *PIER), FERRY[1:], tuple(f"{line} So." for line in LOCK))
 HOWS: tuple[How, ...] = ("next", "next", "part-way", "again", "older")
@@ -45,28 +44,21 @@ act = st.tuples(st.sampled_from(["mark", "say", "join"]), number, number)
 @settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck))
 @given(st.lists(draft | act, min_size=1, max_size=8))
 def test_any_run_is_sound_and_can_be_taken_back(steps: list[tuple[str, object, object]]) -> None:
-    with tempfile.TemporaryDirectory() as folder:
-        book, _ = begin_book(
-            Path(folder) / "Ferry.afterdraft",
-            title="Ferry",
-            backups=Path(folder) / "backups",
-            first=lambda book: bring_draft(book, manuscript([FERRY, PIER], [LOCK, HOUSE]), [("draft.txt", b"1")]),
-        )
-        with book:
-            begun = shown(book)
-            for step in steps:
-                with suppress(EditRefused):
-                    ACTS[step[0]](book, *step[1:])  # type: ignore[operator]
-                assert book.check() == ()
-            ended, taken = shown(book), 0
-            while book.edits().undo:
-                undo(book)
-                taken += 1
-            assert shown(book) == begun
-            for _ in range(taken):
-                redo(book)
-            assert shown(book) == ended
+    with tempfile.TemporaryDirectory() as folder, ferry(Path(folder)) as book:
+        begun = shown(book)
+        for step in steps:
+            with suppress(EditRefused):
+                ACTS[step[0]](book, *step[1:])  # type: ignore[operator]
             assert book.check() == ()
+        ended, taken = shown(book), 0
+        while book.edits().undo:
+            undo(book)
+            taken += 1
+        assert shown(book) == begun
+        for _ in range(taken):
+            redo(book)
+        assert shown(book) == ended
+        assert book.check() == ()
 
 
 def bring(book: BookFile, how: How, chapters: list[list[tuple[str, ...]]]) -> None:

@@ -1,6 +1,7 @@
 """The next draft: what is on the scenes goes on in those they became; the old outline stays as it was."""
 
 from collections.abc import Sequence
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -31,6 +32,7 @@ from afterdraft.work.plan.plan_change import plan_change
 from afterdraft.work.split.join_scenes import join_scenes
 from afterdraft.work.split.split_scene import split_scene
 from afterdraft.work.write_field import write_once
+from tests.kept import content, copy
 from tests.store.sample import desk_dump, undo
 
 FERRY = (
@@ -69,15 +71,26 @@ def manuscript(*chapters: Scenes) -> Draft:
 FIRST = manuscript([FERRY, PIER], [LOCK, HOUSE])
 
 
+@cache
+def _kept() -> bytes:
+    return content(
+        lambda folder: begin_book(
+            folder / "Ferry.afterdraft",
+            title="Ferry",
+            backups=folder / "backups",
+            first=lambda book: bring_draft(book, FIRST, [("draft.txt", b"1")]),
+        )[0]
+    )
+
+
+def ferry(folder: Path) -> BookFile:
+    """A book of that draft at `folder`/Ferry.afterdraft, open."""
+    return copy(_kept(), folder / "Ferry.afterdraft", backups=folder / "backups")
+
+
 @pytest.fixture
 def book(tmp_path: Path) -> BookFile:
-    made, _ = begin_book(
-        tmp_path / "Ferry.afterdraft",
-        title="Ferry",
-        backups=tmp_path / "backups",
-        first=lambda book: bring_draft(book, FIRST, [("draft.txt", b"1")]),
-    )
-    return made
+    return ferry(tmp_path)
 
 
 def bring(book: BookFile, *chapters: Scenes, how: How = "next") -> str:

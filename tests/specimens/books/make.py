@@ -20,7 +20,7 @@ def main() -> None:
     if target.exists():
         raise SystemExit(f"{target} is there already; a specimen never changes.")
     with tempfile.TemporaryDirectory() as folder:
-        book, draft = sample.begun(Path(folder))
+        book, draft = sample.begun_anew(Path(folder))
         with book:
             cards = list(book.cards(draft).values())
             for card, text in zip(cards, ("Ottla comes early.", "Rain."), strict=False):
