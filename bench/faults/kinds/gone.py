@@ -27,6 +27,8 @@ SAYS = (
     "{n} was killed the next day by a fall from a horse.",
 )
 AFTER = 3  # scenes after it in which they speak, at least
+_CLOSES = re.compile(r"[.!?][”’]*$")  # behind 'she said:' it would be speech
+_LEADS_IN = re.compile(r"[:,]$")  # speech follows in a paragraph of its own
 _BACK = re.compile(r"\b(?:had|would|used to|remember\w*|years ago)\b")
 
 
@@ -37,7 +39,7 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
         spoken = list(_speaks(scenes, person))
         for place in random.sample(found := list(acts(scenes, person)), len(found)):
             later = tuple(one for one in spoken if one.scene > place.scene)
-            if len({one.scene for one in later}) < AFTER:
+            if len({one.scene for one in later}) < AFTER or not _CLOSES.search(scenes[place.scene][place.paragraph]):
                 continue
             others = tuple(one for one in _named(scenes, person, place.scene) if one not in later)
             said = random.choice(SAYS).format(**person.pronouns)
@@ -57,7 +59,7 @@ def _named(scenes: Scenes, person: Person, after: int) -> Iterator[Shown]:
     for number in range(after + 1, len(scenes)):
         for text in scenes[number]:
             told = narrated(text)
-            for match in person.pattern.finditer(told) if told != text else ():
+            for match in person.pattern.finditer(told) if told != text or _LEADS_IN.search(text) else ():
                 words = text[max(0, match.start() - 40) : match.end() + 20]
                 if sum(one.count(words) for one in scenes[number]) == 1:
                     yield Shown(number, words)
