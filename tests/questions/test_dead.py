@@ -25,6 +25,13 @@ def test_asks_where_somebody_dead_speaks_later() -> None:
         "Marta found Tobias in the morning, drowned.",
         "Tobias sailed for Norway, and never came back.",
         "It was the last time that anybody saw Tobias alive.",
+        "Tobias was buried two days afterwards, in the rain.",
+        "That was the end of Tobias; the funeral was on the Thursday.",
+        "Tobias was found dead on the landing.",
+        "Tobias perished in the snow that winter.",
+        "They carried him in, and at noon Tobias expired.",
+        "Tobias was shot dead on the bridge.",
+        "Tobias met his death at the weir.",
     ],
 )
 def test_asks_however_it_is_told(told: str) -> None:
@@ -42,6 +49,9 @@ def test_asks_however_it_is_told(told: str) -> None:
         "Tobias nearly died of laughing.",
         "“Tobias died in the spring,” said Marta.",
         "If Tobias died, who would take the pole?",
+        "That was the end of Tobias’s pipe; the funeral of the ferryman was on the Thursday.",
+        "That was the end of Tobias, Marta thought, and she went on with the funeral.",
+        "Tobias was killed two or three times over in her dreams.",
     ],
 )
 def test_is_silent_where_nobody_is_dead_for_certain(middle: str) -> None:
@@ -52,3 +62,26 @@ def test_is_silent_about_what_somebody_said_before() -> None:
     assert not found_in(CHECK, ILSE, NIGHT, [*MARTA, "Tobias died in the spring, of his chest."])
     last = ["The house was quiet.", "“Nobody buys a ferry,” Tobias had said, the year before."]
     assert not found_in(CHECK, [*ILSE, "Tobias died in the spring, of his chest."], last)
+
+
+BACK = ["It was the 3rd of May, 1871. The river was high.", "“Sit down,” said Marta. Marta was slow."]
+
+
+def test_asks_where_the_telling_went_back_before_somebody_died() -> None:
+    late = ["It was the 9th of May, 1880. The river was low.", "“Sit down,” said Marta. Marta was slow."]
+    dies = [*BACK, "Tobias died in the spring, of his chest."]
+    assert len(found_in(CHECK, ILSE, late, dies, ["It was the 4th of May, 1871.", *NIGHT])) == 1
+    assert not found_in(CHECK, ILSE, late, dies, ["It was the 4th of May, 1869.", *NIGHT])
+    assert not found_in(CHECK, ILSE, [*late, dies[-1]], ["It was the 4th of May, 1871.", *NIGHT])
+
+
+def test_an_aunt_of_that_name_is_somebody_else() -> None:
+    middle = [*MARTA, "On the Friday poor Aunt Marta died in her cottage."]
+    assert not found_in(CHECK, ILSE, middle, ["It rained.", "“No,” said Marta."])
+    assert found_in(CHECK, ILSE, middle, ["It rained.", "“No,” said Aunt Marta."])
+
+
+def test_asks_about_a_death_told_after_another_that_nobody_outlives() -> None:
+    middle = [*MARTA, "On the Friday poor Aunt Marta died in her cottage.", "Marta was killed by a horse."]
+    (one,) = found_in(CHECK, ILSE, middle, ["It rained.", "“No,” said Marta."])
+    assert one.evidence[0].quote == "Marta was killed by a horse."

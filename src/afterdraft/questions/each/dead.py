@@ -1,8 +1,10 @@
 """Somebody who is dead or gone for good, and later speaks."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections import defaultdict
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import islice
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.deaths import is_gone
@@ -11,8 +13,11 @@ from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.whose import Owner, Whose
 from afterdraft.reading.facts import SceneFacts
+from afterdraft.reading.lexicon import KIN
+from afterdraft.whole.story_time import SceneTime
 from afterdraft.whole.turns import meant
 
+DATE = len("1871-05-03")
 _BACK = re.compile(
     r"\b(?:had|would|used\sto|once|years?\s(?:ago|before)|remember\w*|dream\w*|ghost|as\sif|like)\b", re.I
 )
@@ -22,12 +27,18 @@ _BACK = re.compile(
 class _Death:
     scene: int
     span: Span
-    named: frozenset[str]  # by which words of a name; none where it is told of 'he'
+    form: str  # by what name; "" where it is told of 'he'
+
+    def is_of(self, form: str) -> bool:
+        """Whether another name has a word of that one; 'Aunt Ada' is no other Ada."""
+        mine, other = set(self.form.split()), set(form.split())
+        return not mine or (bool(mine & other) and mine & KIN <= other)
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    for person, death in _deaths(seen).items():
-        if later := _acts(seen, person, death):
+    for person, deaths in _deaths(seen).items():
+        found = ((death, later) for death in deaths if (later := _acts(seen, person, death)))
+        for death, later in islice(found, 1):
             name = seen.name(person)
             yield Finding(
                 evidence=(death.span, later),
@@ -38,22 +49,22 @@ def find(seen: Seen) -> Iterator[Finding]:
             )
 
 
-def _deaths(seen: Seen) -> dict[str, _Death]:
-    """Of people who are told to be dead or gone, outside speech and for certain: where that is told first."""
-    found: dict[str, _Death] = {}
+def _deaths(seen: Seen) -> Mapping[str, Sequence[_Death]]:
+    """Of people who are told to be dead or gone, outside speech and for certain: where that is told."""
+    found: defaultdict[str, list[_Death]] = defaultdict(list)
     whose = Whose(seen)
     for number, scene in enumerate(seen.facts):
         owners = whose.owners(number)
         for place, (one, owner) in enumerate(zip(scene.mentions, owners, strict=True)):
-            if not owner or one.spoken or owner[0] in found:
+            if not owner or one.spoken:
                 continue
             if one.kind != "name" and not _is_plain(scene, owners, place):
                 continue
             text = seen.texts[number][one.paragraph]
             begins, ends = sentence(text, one.start, one.end)
             if is_gone(text[begins : one.start], text[one.end : ends]):
-                named = frozenset(one.form.split() if one.kind == "name" else ())
-                found[owner[0]] = _Death(number, seen.span(number, one.paragraph, begins, ends), named)
+                form = one.form if one.kind == "name" else ""
+                found[owner[0]].append(_Death(number, seen.span(number, one.paragraph, begins, ends), form))
     return found
 
 
@@ -74,7 +85,7 @@ def _acts(seen: Seen, person: str, death: _Death) -> Span | None:
     """Where they speak by that name in a scene after, that does not go back, in words that do not."""
     for number in range(death.scene + 1, len(seen.facts)):
         scene = seen.facts[number]
-        if seen.story.scenes[number].flashback:
+        if _is_back(seen, number, death.scene):
             continue
         people = meant(scene, seen.book.cast)
         for quote in scene.quotes:
@@ -83,10 +94,25 @@ def _acts(seen: Seen, person: str, death: _Death) -> Span | None:
             tag = scene.mentions[quote.tag]
             text = seen.texts[number][tag.paragraph]
             begins, ends = sentence(text, tag.start, tag.end)
-            named = tag.kind == "name" and (not death.named or death.named & set(tag.form.split()))
+            named = tag.kind == "name" and death.is_of(tag.form)
             if named and not tag.spoken and not _BACK.search(text[begins:ends]):
                 return seen.span(number, tag.paragraph, begins, ends)
     return None
+
+
+def _is_back(seen: Seen, number: int, dead: int) -> bool:
+    """Whether a scene lies before that of a death, as far as that is known; a death may itself be told in telling that
+    has gone back."""
+    scene, death = seen.story.scenes[number], seen.story.scenes[dead]
+    return scene.flashback and (not death.flashback or _is_before(scene, death))
+
+
+def _is_before(one: SceneTime, other: SceneTime) -> bool:
+    last, first = one.days[1], other.days[0]
+    if last is not None and first is not None:
+        return last < first
+    years_known = one.latest and "X" not in one.latest + other.earliest
+    return bool(years_known) and one.latest[:DATE] < other.earliest[:DATE]
 
 
 CHECK = Check(
@@ -103,5 +129,5 @@ CHECK = Check(
     "two people of one name. Flashbacks whose time nothing says.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
