@@ -117,6 +117,7 @@ def test_those_left_for_now_make_room_for_others(shown: tuple[TestClient, Book])
     others = page(shown, link[1])
     assert len(asks(others)) == 2
     assert not set(asks(others)) & set(asks(html))
+    assert "Back to those you left" in others
     assert len(asks(page(shown))) == 7  # they wait
 
 
@@ -243,6 +244,10 @@ def test_in_another_language_it_says_what_is_not_asked(tmp_path: Path) -> None:
         html = page(shown)
         assert len(asks(html)) == 7
         assert "what would rest on people, speech and times is not asked" in html
+        assert "These are all" not in html
+        for one in fingerprints(html):
+            do(shown, "stand", one)
+        assert "These are all that is asked of the draft as it stands" in page(shown)
 
 
 def test_a_book_of_which_nothing_is_asked(tmp_path: Path) -> None:
