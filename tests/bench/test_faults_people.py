@@ -85,12 +85,8 @@ def test_ages_are_written_out() -> None:
 
 
 def test_who_is_gone_is_told_behind_a_sentence_that_ends_and_may_speak_in_the_next_paragraph() -> None:
-    scenes = tuple(
-        (*scene, "Ilse turned to the landing and said at last:", "“No.”", "Ilse sat down, and she said:", "“Yes.”")
-        for scene in novel()
-    )
+    added = ("Tobias turned to the landing and said at last:", "“No.”", "Tobias sat down, and he said:", "“Yes.”")
+    scenes = tuple((*scene, *added) for scene in novel())
     faults = [plant(scenes, [gone.plant], f"seed {round_}")[1][0] for round_ in range(12)]
-    of_ilse = [one for one in faults if "Ilse" in one.shown[0].words]
-    assert of_ilse
-    assert not any("last: " in edit.becomes[0] for one in faults for edit in one.edits)
-    assert all(any(shown.words.startswith("Ilse sat down, and") for shown in one.shown) for one in of_ilse)
+    assert not any(": " in edit.becomes[0] for one in faults for edit in one.edits)
+    assert all(any(shown.words.startswith("Tobias sat down, and") for shown in one.shown) for one in faults)
