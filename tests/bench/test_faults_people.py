@@ -85,7 +85,7 @@ def test_ages_are_written_out() -> None:
 
 
 def test_who_is_gone_is_told_behind_a_sentence_that_ends_and_may_speak_in_the_next_paragraph() -> None:
-    added = ("Tobias turned to the landing and said at last:", "“No.”", "Tobias sat down, and he said:", "“Yes.”")
+    added = ("Tobias turned back. He said at last:", "“No.”", "Tobias sat down, and he said:", "“Yes.”")
     scenes = tuple((*scene, *added) for scene in novel())
     faults = [plant(scenes, [gone.plant], f"seed {round_}")[1][0] for round_ in range(12)]
     assert not any(": " in edit.becomes[0] for one in faults for edit in one.edits)
