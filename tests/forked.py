@@ -16,7 +16,7 @@ from functools import cache
 from multiprocessing.context import ForkServerContext
 from pathlib import Path
 
-LOADED = ["tests.loopback.sitecustomize", "tests.forked", "afterdraft.__main__", "afterdraft.web.serve"]
+LOADED = ["tests.loopback.sitecustomize", "tests.forked", "afterdraft.__main__", "afterdraft.web.serve", "tests.preloaded"]
 
 
 class Forked:
