@@ -16,7 +16,8 @@ from functools import cache
 from multiprocessing.context import ForkServerContext
 from pathlib import Path
 
-LOADED = ["tests.loopback.sitecustomize", "tests.forked", "afterdraft.__main__", "afterdraft.web.serve", "tests.preloaded"]
+OURS = ["tests.loopback.sitecustomize", "tests.forked", "tests.preloaded"]
+LOADED = [*OURS, "afterdraft.__main__", "afterdraft.web.serve"]
 
 
 class Forked:
