@@ -1,15 +1,18 @@
 """What is read off the page as a writer meets it: read by the real child, put right, read again, and still right."""
 
 import re
+import time
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import pytest
 from playwright.sync_api import Browser, Locator, Page, expect
 
 from tests.browser.access import clean
 from tests.browser.walk import PATIENT, anew, bring_in
-from tests.server import Server, running
+from tests.server import Server, afterdraft, running
 
 pytestmark = [pytest.mark.browser, pytest.mark.slow]
 
@@ -44,29 +47,50 @@ On the Friday Odile walked to the lock. “Hester,” said Odile, “who paid fo
 """
 
 
+ON = {"AFTERDRAFT_READING": "on"}
+
+
 @pytest.fixture
 def server(home: Path) -> Iterator[Server]:
     """With reading on."""
-    with running(home, variables={"AFTERDRAFT_READING": "on"}) as server:
+    with running(home, variables=ON, forked=True) as server:
         yield server
 
 
 @pytest.fixture
 def book(page: Page, tmp_path: Path) -> str:
     """The address of a book of three scenes that has been read."""
-    file = tmp_path / "low boat.txt"
-    file.write_text(BOOK, encoding="utf-8")
+    file = tmp_path / "low boat.afterdraft"
+    file.write_bytes(read_already())
     bring_in(page, file)
     address = page.url.partition("/split")[0]
-    read(page, address)
+    read(page, address, rest=0)
     return address
 
 
-def read(page: Page, address: str) -> None:
+@cache
+def read_already() -> bytes:
+    """The file of that book, read and told by the real child; once for all tests of this process."""
+    with TemporaryDirectory() as folder:
+        home = Path(folder)
+        file, book = home / "low boat.txt", home / "low boat.afterdraft"
+        file.write_text(BOOK, encoding="utf-8")
+        assert afterdraft("begin", file, "-o", book, home=home).returncode == 0
+        with running(home, book, variables=ON, forked=True) as server, server.client() as client:
+            address = str(client.get(server.address, follow_redirects=True).url).rpartition("/")[0]
+            for _ in range(PATIENT // 100):
+                if client.get(f"{address}/read").json()["state"] == "done":
+                    break
+                time.sleep(0.1)
+            server.stop()
+        return book.read_bytes()
+
+
+def read(page: Page, address: str, *, rest: float = 900) -> None:
     """Wait until all is read and told, as a page that is looked at again. Meanwhile no page of the book is shown: one
-    that is would load itself anew at the end."""
+    that is would load itself anew at the end. `rest`: milliseconds that reading takes before it looks at a change."""
     page.goto(f"{address}/people")
-    page.wait_for_timeout(900)  # the rest that reading takes before it looks at a change
+    page.wait_for_timeout(rest)
     for _ in range(PATIENT // 100):
         told = page.goto(f"{address}/read")
         assert told
