@@ -1,5 +1,6 @@
 """For every test: no way out of the machine, a home of its own, a skip that counts. For some: a server, a browser."""
 
+import os
 from collections.abc import Generator, Iterator
 from pathlib import Path
 from typing import Any, TypeVar
@@ -9,6 +10,7 @@ import pytest
 from playwright.sync_api import BrowserContext, ConsoleMessage, Page, expect
 
 from scripts import browser as browser_finder
+from tests import facts
 from tests.loopback import sitecustomize  # noqa: F401 importing it closes the way out
 from tests.server import ORIGINS, Server, home_variables, running
 from tests.support import STRICT, need
@@ -26,6 +28,15 @@ def home(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPat
     monkeypatch.delenv("DISPLAY", raising=False)
     monkeypatch.delenv("WAYLAND_DISPLAY", raising=False)
     return folder
+
+
+@pytest.fixture(scope="session")
+def read_scenes(tmp_path_factory: pytest.TempPathFactory) -> facts.Read:
+    """As the program's own, by the real model; what one process of this run has read no other reads again."""
+    base = tmp_path_factory.getbasetemp()
+    folder = (base.parent if "PYTEST_XDIST_WORKER" in os.environ else base) / "facts"
+    folder.mkdir(exist_ok=True)
+    return facts.reader(folder)
 
 
 @pytest.fixture

@@ -12,6 +12,7 @@ from afterdraft.cli.main import run
 from afterdraft.questions.asking import ask
 from afterdraft.work.questions.let_stand import let_stand
 from afterdraft.work.questions.turn_check import turn_check
+from tests.facts import Read
 
 STORY = """Chapter One
 
@@ -101,7 +102,10 @@ def test_a_check_that_is_not_there_is_refused(file: Path, capsys: pytest.Capture
 
 
 @pytest.mark.slow
-def test_a_book_is_asked_about_with_what_is_marked_in_it(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+def test_a_book_is_asked_about_with_what_is_marked_in_it(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch, read_scenes: Read
+) -> None:
+    monkeypatch.setattr("afterdraft.engine.reader.read_scenes", read_scenes)
     book = tmp_path / "tare.afterdraft"
     assert run(["demo", "--make-only", "--book", str(book)], serve=no_program) == 0
     capsys.readouterr()

@@ -9,7 +9,6 @@ from typing import Any
 import pytest
 
 from afterdraft import wiring
-from afterdraft.engine.reader import read_scenes
 from afterdraft.home import BooksFolder
 from afterdraft.platform import folders
 from afterdraft.questions.asking import ask
@@ -18,6 +17,7 @@ from afterdraft.questions.seen import Seen
 from demo.revise import consistent
 from demo.source import parts, plain
 from tests.demo.reading import FORGOTTEN
+from tests.facts import Read
 
 LISTS: dict[str, list[dict[str, Any]]] = json.loads(Path("demo/faults.json").read_text(encoding="utf-8"))
 ASKED_BY: dict[str, set[str]] = {
@@ -69,9 +69,11 @@ FOUND = {
 
 
 @pytest.fixture(scope="module")
-def asked(tmp_path_factory: pytest.TempPathFactory) -> Sequence[Question]:
-    path = tmp_path_factory.mktemp("demo") / "book.afterdraft"
-    return ask(wiring.seen_by_checks(str(wiring.demonstration(BooksFolder(folders()), path=path))))
+def asked(tmp_path_factory: pytest.TempPathFactory, read_scenes: Read) -> Sequence[Question]:
+    path = wiring.demonstration(BooksFolder(folders()), path=tmp_path_factory.mktemp("demo") / "book.afterdraft")
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("afterdraft.engine.reader.read_scenes", read_scenes)
+        return ask(wiring.seen_by_checks(str(path)))
 
 
 @pytest.mark.slow
@@ -92,7 +94,7 @@ def test_the_first_seven_are_all_listed(asked: Sequence[Question]) -> None:
 
 
 @pytest.mark.slow
-def test_of_the_consistent_book_next_to_nothing_is_asked() -> None:
+def test_of_the_consistent_book_next_to_nothing_is_asked(read_scenes: Read) -> None:
     """Without its planted faults; three of them needed no edit and are in it too (`demo/README.md`): the two names and
     Kit's letter are rightly asked about."""
     scenes = tuple(tuple(plain(part) for part in parts(scene)) for scene in consistent())

@@ -2,15 +2,15 @@
 
 import pytest
 
-from afterdraft.engine.reader import read_scenes
 from afterdraft.whole.book import read_book
 from afterdraft.whole.traits import can_both_be, find_traits
 from demo.build import DEMODATA
 from tests.demo.reading import paragraphs_of
+from tests.facts import Read
 
 
 @pytest.mark.slow
-def test_both_differences_are_found_and_no_other() -> None:
+def test_both_differences_are_found_and_no_other(read_scenes: Read) -> None:
     scenes = list(read_scenes(paragraphs_of(DEMODATA / "manuscript.docx")))
     book = read_book(scenes)
     names = {person.id: person.name for person in book.cast.people}
