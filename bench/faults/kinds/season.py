@@ -1,5 +1,5 @@
-"""A month, and a few paragraphs later weather, fields or flowers of another season; in a scene that tells of "
-"neither."""
+"""A month, and a few paragraphs later weather, fields or flowers of another season; in a scene that tells of
+neither."""
 
 import re
 from collections.abc import Iterator
