@@ -14,9 +14,15 @@ def test_asks_about_a_rank_between_others() -> None:
     assert one.words == {"surname": "Hale", "usual": "Colonel", "rare": "Captain"}
 
 
+def test_other_people_in_the_sentence_explain_nothing() -> None:
+    told = "The young marshal, and Captain Hale and his brother, untied the old boat now."
+    assert quotes(found(CHECK, HOUR, [told], HOUR))[0][0] == told
+
+
 @pytest.mark.parametrize(
     "other",
     [
+        "Old Captain Hale untied the boat.",
         "Captain Lamb untied the boat.",
         "Mr. Hale untied the boat.",
         "Col. Hale untied the boat.",

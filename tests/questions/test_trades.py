@@ -18,10 +18,27 @@ def test_asks_where_somebody_is_called_by_two_trades() -> None:
 @pytest.mark.parametrize(
     "other",
     [
+        "Tobias was a blacksmith.",
+        "Tobias, who was a blacksmith, put the needle down.",
+        "Tobias, a blacksmith by trade, put the needle down.",
+        "Tobias had been a blacksmith all his life.",
+        "Tobias worked as a blacksmith.",
+    ],
+)
+def test_asks_where_another_trade_is_told_outright(other: str) -> None:
+    (one,) = found_in(CHECK, [*ILSE, BAKER], MARTA, [*NIGHT, other])
+    assert {one.words["first"], one.words["other"]} == {"baker", "blacksmith"}
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
         "Ilse thought of Tobias, the baker.",
         "Ilse thought of Tobias, the blacksmith, and the priest.",
         "Ilse thought of Henry, the blacksmith.",
         "Ilse thought of Tobias.",
+        "Tobias was as slow as a blacksmith on Sunday.",
+        "Tobias was a wretched blacksmith, and he knew it.",
     ],
 )
 def test_is_silent_about_one_trade_other_people_and_lists(other: str) -> None:

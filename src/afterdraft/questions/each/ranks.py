@@ -24,8 +24,11 @@ _TOGETHER = (  # that one person has at once
     {"Lieutenant", "General"}, {"Major", "General"}, {"Canon", "Father"}, {"Lieutenant", "Commander"},
 )  # fmt: skip
 _EXPLAINED = re.compile(
-    r"\b(?:promot\w+|commission\w*|gazetted|raised|made|brevet|became|become|now|then|former\w*|once|late|son|brother"
-    r"|father|uncle|cousin|nephew|young|old|another|and|or)\b"
+    r"\b(?:promot\w+|commission\w*|gazetted|raised to|made (?:him|her|me|a)|brevet|became|become|formerly)\b"
+)
+_ANOTHER = re.compile(
+    r"\b(?:young|old|late|another|other|brother|father|son|uncle|cousin|nephew|then|now|former|once),? $",
+    re.IGNORECASE,
 )
 
 
@@ -53,7 +56,14 @@ def _titled(seen: Seen) -> Mapping[str, Mapping[str, list[Span]]]:
 def _is_alone(seen: Seen, spans: Sequence[Span], usual: Sequence[Span]) -> bool:
     """Whether the usual title comes before it and after, and nothing explains the other."""
     within = usual[0] < spans[0] and spans[-1] < usual[-1]
-    return within and not any(_EXPLAINED.search(seen.sentence(one).quote) for one in spans)
+    return within and not any(_is_explained(seen, one) for one in spans)
+
+
+def _is_explained(seen: Seen, one: Span) -> bool:
+    """Whether it is told how he came by it, or that somebody else of the name has it."""
+    before, whole = seen.texts[one.scene][one.paragraph][: one.start], seen.sentence(one).quote
+    together = len({rank for rank, name in _TITLED.findall(whole) if one.quote.endswith(name)}) > 1
+    return together or bool(_EXPLAINED.search(whole) or _ANOTHER.search(before))
 
 
 def _finding(seen: Seen, surname: str, usual: tuple[str, Sequence[Span]], other: tuple[str, Sequence[Span]]) -> Finding:
@@ -80,4 +90,5 @@ CHECK = Check(
     blind="A promotion that stays. Two people of one surname who both have a rank.",
     reads=("words",),
     find=find,
+    recipe=2,
 )

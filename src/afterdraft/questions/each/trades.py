@@ -11,7 +11,7 @@ from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.whole.traits import PersonTrait
 
-SURE = 0.9  # of whose it is: it stands right behind the name
+SURE = 0.8  # of whose it is
 _ALIKE = (
     "policeman constable detective inspector officer spy",
     "clergyman curate vicar rector parson preacher minister priest monk nun",
@@ -32,8 +32,11 @@ _ALIKE = (
     "draper tailor dressmaker seamstress saddler shoemaker cobbler weaver grocer merchant shopkeeper salesman",
 )  # that one person may well be called in turn; by hand
 ALIKE = tuple(frozenset(words.split()) for words in _ALIKE)
-_CALLED = r"[’s]*,? (?:the|our|my|his|her|their|an?) (?:[\w-]+ )?"
+_NAME = r"(\b[A-Z][\w’.-]*)"
+_CALLED = re.compile(rf"{_NAME}[’s]*,? (?:the|our|my|his|her|their|an?) (?:[\w-]+ )?$")
+_WAS = re.compile(rf"{_NAME}(?:, who)? (?:was|had been|worked as|had worked as|had once been) an? $")
 _GOES_ON = re.compile(r"(?:, (?:the|his|her|and|a|an)\b|[’-]| and\b| [a-z]+er\b)")  # of a list
+_BY_TRADE = re.compile(r" by (?:trade|profession|calling)\b")
 
 
 def find(seen: Seen) -> Iterator[Finding]:
@@ -55,10 +58,13 @@ def find(seen: Seen) -> Iterator[Finding]:
 
 
 def _is_called_so(seen: Seen, one: PersonTrait) -> bool:
-    """'Tom Pike, the baker': right behind a name of that person, and no further one of a list."""
+    """'Tom Pike, the baker', 'Tom was a baker', 'he was a baker by trade': right behind a name of that person, and no
+    further one of a list; behind a pronoun only where the words say that it is a trade."""
     text = seen.texts[one.scene][one.paragraph]
+    if _BY_TRADE.match(text, one.end):
+        return True
     names = [form for form, person in seen.book.cast.by_form.items() if person == one.person]
-    before = re.search(rf"(\b[A-Z][\w’.-]*){_CALLED}$", text[: one.start])
+    before = _CALLED.search(text[: one.start]) or _WAS.search(text[: one.start])
     named = before is not None and any(before[1].lower().rstrip(".") in form.split() for form in names)
     return named and not _GOES_ON.match(text, one.end)
 
@@ -76,11 +82,13 @@ CHECK = Check(
     id="trade",
     name="Two trades",
     family="continuity",
-    looks_at="Somebody who is called by one trade in one place (‘Tom Pike, the baker’) and by quite another elsewhere.",
-    method="Trades that stand right behind a name. Those that one person may well be called in turn (‘the sailor’, "
-    "‘the "
-    "fisherman’) are let be, and so are lists of people. The rule is our own.",
+    looks_at="Somebody who has one trade in one place (‘Tom Pike, the baker’, ‘Tom was a baker’) and quite another "
+    "elsewhere.",
+    method="Trades that stand right behind a name, or are said to be one (‘a baker by trade’). Those that one person "
+    "may well be called in turn (‘the sailor’, ‘the fisherman’) are let be, and so are lists of people. The rule is "
+    "our own.",
     blind="Trades told in other words. Who really has two is asked about, and so is who changes his.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )
