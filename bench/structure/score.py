@@ -2,6 +2,8 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from functools import reduce
+from operator import and_
 
 from afterdraft.manuscript.division import Chapter
 from afterdraft.manuscript.draft import Draft
@@ -222,8 +224,12 @@ def _italics(draft: Draft, lines: Sequence[Line], want: Stream, match: Match) ->
     for i, line in enumerate(lines):
         if line.kind == "story":
             counted[want.starts[i] : want.starts[i + 1]] = b"\1" * (want.starts[i + 1] - want.starts[i])
-    pairs = [(w, f) for w, f, c in zip(wanted, found, counted, strict=False) if c and (w or f)]
-    return Count(sum(w and f for w, f in pairs), sum(f for _, f in pairs), sum(w for w, _ in pairs))
+    return Count(_set(wanted, found, counted), _set(found, counted), _set(wanted, counted))
+
+
+def _set(*rows: bytearray) -> int:
+    """How many places are 1 in all of the rows, which hold 0 and 1."""
+    return reduce(and_, (int.from_bytes(row, "little") for row in rows)).bit_count()
 
 
 def _next_text(lines: Sequence[Line], index: int) -> str:
