@@ -60,10 +60,10 @@ class Typist(Thread):
 def test_no_answered_save_is_lost_when_the_program_is_killed(home: Path) -> None:
     chance = random.Random(20)  # noqa: S311 moments, not secrets
     flying = 0
-    with running(home) as server, server.client() as client:
+    with running(home, forked=True) as server, server.client() as client:
         place = str(client.post("/demo").headers["location"])
     for round_number in range(KILLS):
-        with running(home) as server:
+        with running(home, forked=True) as server:
             typist = Typist(server, _card_path(server, place), f"round {round_number}")
             typist.start()
             typist.wait_for_an_answer()
@@ -72,7 +72,7 @@ def test_no_answered_save_is_lost_when_the_program_is_killed(home: Path) -> None
             server.kill()
             typist.join()
         assert typist.answered, "the kill came before the first answer"
-        with running(home) as again:
+        with running(home, forked=True) as again:
             found = _fields(again, place)
         for field, answered in typist.answered.items():
             # what was under way when the program was killed may have been kept as well
