@@ -3,13 +3,14 @@
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from datetime import date
 from itertools import combinations
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
-from afterdraft.questions.story_days import day, days_between
+from afterdraft.questions.story_days import day_at
 
 MONTH = 29.53  # days from one new moon to the next, on the mean (Meeus, Astronomical Algorithms, chapter 49)
 LONGEST = 200  # days up to which two moons are held against each other: the months are not all as long
@@ -28,7 +29,7 @@ _ELSEWHEN = re.compile(
 
 @dataclass(frozen=True, slots=True)
 class _Moon:
-    scene: int
+    day: date
     age: float
     said: str
     span: Span
@@ -37,7 +38,7 @@ class _Moon:
 def find(seen: Seen) -> Iterator[Finding]:
     moons = [moon for number in seen.scenes for moon in _moons(seen, number)]
     for one, other in combinations(moons, 2):
-        days = days_between(seen, one.scene, other.scene) or 0
+        days = (other.day - one.day).days
         if 0 < days <= LONGEST and _differ(one.age, other.age, days):
             yield Finding(
                 evidence=(one.span, other.span),
@@ -50,15 +51,14 @@ def find(seen: Seen) -> Iterator[Finding]:
 
 
 def _moons(seen: Seen, number: int) -> Iterator[_Moon]:
-    """Of a scene whose day is known, outside speech and as they stand then."""
-    if not day(seen, number):
-        return
+    """Those whose day is known, outside speech and as they stand then."""
     for place, text in enumerate(seen.texts[number]):
         for age, pattern in _MOONS:
             for match in pattern.finditer(text):
                 span = seen.span(number, place, *sentence(text, *match.span()))
-                if not (_ELSEWHEN.search(span.quote) or _is_spoken(seen, number, place, match.start())):
-                    yield _Moon(number, age, match.group(), span)
+                day = day_at(seen, number, place)
+                if day and not (_ELSEWHEN.search(span.quote) or _is_spoken(seen, number, place, match.start())):
+                    yield _Moon(day, age, match.group(), span)
 
 
 def _is_spoken(seen: Seen, number: int, paragraph: int, at: int) -> bool:
@@ -76,10 +76,10 @@ CHECK = Check(
     name="Two moons",
     family="continuity",
     looks_at="A full moon and another full moon, or a new one, between which there are too few or too many days.",
-    method="The mean month of the moon, 29.53 days (Meeus), between two scenes whose days are known from story "
-    "time; six "
-    "days are given to whoever calls a moon full.",
-    blind="Scenes whose day nothing tells. A moon that is meant as a figure of speech.",
+    method="The mean month of the moon, 29.53 days (Meeus), between two moons whose days are told above them, or are "
+    "known from story time; six days are given to whoever calls a moon full.",
+    blind="Moons whose day nothing tells. A moon that is meant as a figure of speech.",
     reads=("words", "facts", "time"),
     find=find,
+    recipe=2,
 )
