@@ -13,6 +13,12 @@ MIND = [
     "Ilse heard the door. Ilse hoped it was the dog.",
     "Ilse remembered the key. Ilse felt the cold come up through the boards.",
 ]
+JONAS = [
+    "Jonas Pell kept the dog. Jonas took his cap from the nail when he went out.",
+    "“It bites,” said Jonas. He held the chain in both his hands.",
+    "“It never bit me,” said Ilse.",
+    "“It will,” said Jonas, and he laughed. Jonas put the cap on his head.",
+]
 OTHER = "Tobias wished that the boat would sink before morning came."
 
 
@@ -36,6 +42,16 @@ def test_asks_where_she_marked_whose_scene_it_is() -> None:
         "Tobias thought.",
         "She felt that Tobias wished the boat would sink before morning.",
         "Had Tobias really hoped that the boat would sink before morning?",
+        "Tobias did not know that the boat had sunk before morning.",
+        "Tobias knew the river between the two bridges and all its sandbanks.",
+        "Tobias was feared by all the carters on the other side of the water.",
+        "Tobias wished to know whether the boat had sunk before morning.",
+        "Tobias would wish that the boat had sunk before morning.",
+        "Tobias always hoped that the boat would sink before morning.",
+        "It was one of those boats Tobias hoped would sink before the morning.",
+        "Tobias said that he was cold. Tobias hoped the boat would sink before morning.",
+        "Tobias evidently hoped that the boat would sink before morning.",
+        "How Tobias hoped that the boat would sink before morning!",
     ],
 )
 def test_is_silent_about_what_is_said_shown_or_her_own(told: str) -> None:
@@ -58,3 +74,49 @@ def test_is_silent_where_the_telling_knows_everybodys_mind() -> None:
 )
 def test_asks_however_the_thought_is_told(told: str) -> None:
     assert quotes(found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, told], [*ILSE, *MIND])) == [[told]]
+
+
+TOBIAS = [line.replace("Ilse", "Tobias") for line in MIND]
+
+
+def test_is_silent_about_a_he_who_may_be_either_of_two() -> None:
+    either = "Tobias looked at Jonas across the boat. He wished that it would sink before morning came."
+    scenes = [[*ILSE, *TOBIAS], [*ILSE, *TOBIAS[:2], either, TOBIAS[2]], [*ILSE, *TOBIAS]]
+    assert not found_in(CHECK, *scenes, [*JONAS])
+
+
+def test_asks_about_a_he_right_behind_the_one_name() -> None:
+    his = "Jonas shut the door behind him. He wished that the boat would sink before morning came."
+    one = found_in(CHECK, [*ILSE, *TOBIAS], [*ILSE, *TOBIAS[:2], his, TOBIAS[2]], [*ILSE, *TOBIAS], [*JONAS])
+    assert quotes(one) == [["He wished that the boat would sink before morning came."]]
+    assert one[0].words["other"] == "Jonas Pell"
+
+
+def test_asks_once_for_each_mind() -> None:
+    again = "Tobias hoped that nobody would look for it before noon."
+    one = found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, f"{OTHER} {again}", *MIND], [*ILSE, *MIND])
+    assert quotes(one) == [[OTHER, again]]
+
+
+def test_is_silent_where_the_scene_closes_with_another() -> None:
+    closes = [f"{OTHER} He wondered who had the oil.", "Tobias dreaded the morning and the long way back."]
+    assert not found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, *closes], [*ILSE, *MIND])
+
+
+I_TELL = [
+    "I saw the light go out across the water, and I wondered who had the oil. My lamp was dry.",
+    "I heard the door, and I hoped it was my dog. I remembered the key, and I felt for it in my coat.",
+]
+
+
+def test_asks_about_what_no_i_can_know() -> None:
+    told = "Tobias remembered a summer long ago, and said nothing of it."
+    assert quotes(found_in(CHECK, [*ILSE, *I_TELL], [*ILSE, *I_TELL, told, *I_TELL])) == [[told]]
+
+
+def test_is_silent_about_what_an_i_can_see_or_is_told() -> None:
+    told = [
+        "Tobias despised the captain and his boat and everybody in it.",
+        "Tobias hoped that I would stay for supper.",
+    ]
+    assert not found_in(CHECK, [*ILSE, *I_TELL], [*ILSE, *I_TELL, *told, *I_TELL])

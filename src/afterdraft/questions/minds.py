@@ -1,114 +1,117 @@
-"""Where the telling, outside speech, says what somebody thinks, feels or perceives, and how plainly."""
+"""Where the telling, outside speech, says what somebody thinks, feels or perceives, and whose that is."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import Literal
 
-from afterdraft.questions.question import Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
-from afterdraft.reading.facts import Mention
-from afterdraft.reading.lexicon import words_of
+from afterdraft.questions.telling import inside, is_known
+from afterdraft.reading.facts import Gender, Mention, Quote
 from afterdraft.whole.book import genders
+from afterdraft.whole.evidence import told_by_i
 from afterdraft.whole.tellers import told_in
 from afterdraft.whole.traits_pronouns import antecedents
 from afterdraft.whole.turns import meant
 
-SHORT, SHORTEST = 5, 4  # words of a sentence below which it is a pause in talk: 'She thought.'; and of a deep one
-_DEEP = words_of(
-    """
-    wondered wondering wished wishing remembered dreaded longed longing regretted hoped hoping doubted feared knew
-    suspected despised envied
-    """
-)  # nobody sees these done
-_THINKS = _DEEP | words_of(
-    """
-    thought thinking believed believe think know supposed realised realized decided guessed imagined recalled understood
-    """
-)
-_VERB = re.compile(
-    r"\s+(?:(?:had|could|would|did|never|not|was|were|\w+ly|still|only|also|been|even|now|always|just|long|again|then)"
-    r"\s+){0,3}(\w+)"
-)
-_FELT = re.compile(
-    r"\s+(?:had\s|\w+ly\s|never\s)?felt\s(?:a|an|no|nothing|that|himself|herself|suddenly|very|so|sorry|sure|ashamed"
-    r"|proud|guilty|angry|happy|sad|tired|uneasy|relieved|sick|how)\b"
-)
-_INWARD = re.compile(
-    r"\b(?:inwardly|secretly|privately|in (?:his|her) (?:own )?(?:heart|soul|mind)|at heart)\b", re.IGNORECASE
-)
-_SEEMED = re.compile(r"\b(?:seemed|appeared|occurred)\sto\s$")
-_SHOWN = re.compile(
-    r"\b(?:as if|as though|like|seem(?!ed to)\w*|evident\w*|appear\w*|look\w*|perhaps|must have|no doubt|plain\w*"
-    r"|clear\w*|if|said|says|told|tells|asked|replied|answered|explained|admitted|confessed|because|how|whether"
-    r"|so that)\b"
-)
-_ASKED = re.compile(r"\b(?:wondered|wondering|knew|doubted)\s(?:how|whether|if|why)\b")
-_TOUCHED = re.compile(r"\s(?:had\s)?thought\sit\sover\b")
-_WITHIN = re.compile(
-    r"(?i:\b(?:that|whether|if|who|whom|whose|what|how|why|because|than|wherever)\b)"
-    r"|^(?:Did|Does|Do|Had|Has|Was|Were|Would|Could)\b"
-)  # before the thought in its sentence: it lies within another's thought, a question, or what somebody does about it
-_GUESSED = re.compile(r"\b(?:knew|despised|envied)\b")  # by an I, of others: one sees as much
-_TELLER = re.compile(r"\b(?:I|me|my|we|us|our)\b")
+Whose = Literal["own", "other", "unsure"]
+SURE = 0.8  # of who thinks; lower, the wrong 'he' is most of what is asked on the tuning half
+_CLAUSE = re.compile(r"\b(?:that|which|who|whom|whose|when|while|as|if|what|how|than|because)\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
 class Thought:
+    """Also of an I, and of a 'he' of whom nobody knows who it is: then `person` is ""."""
+
     person: str
     mention: Mention
+    gender: Gender  # of whoever it is
     inward: bool  # thought or felt, and not only seen or heard
-    deep: bool  # what nobody could have seen
-    sure: float  # of who
+    known: bool  # told as known, and not as shown, guessed or heard
+    sure: float  # of who, from 0 to 1
+    plain: bool  # the paragraph says who: by name, or by a name behind which 'he' can be nobody else
 
 
-def thoughts(seen: Seen, number: int) -> Iterator[Thought]:
-    """Of a scene, in order, where it is known well enough whose they are."""
+def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
+    """Of a scene, in order."""
     scene, cast = seen.facts[number], seen.book.cast
     people = meant(scene, told_in(scene, cast))
-    guesses = antecedents(scene, people, seen.book.spoken[number], genders(cast.people))
-    for one, person, guess in zip(scene.mentions, people, guesses, strict=True):
-        if one.spoken or one.kind == "role" or not (person or guess):
+    known = genders(cast.people)
+    guesses = antecedents(scene, people, seen.book.spoken[number], known)
+    plain = _plain(seen, number, people)
+    by_i = told_by_i(scene)
+    found = []
+    for one, person, guess, named in zip(scene.mentions, people, guesses, plain, strict=True):
+        if one.spoken or one.kind == "role":
             continue
-        deep, inward = _how(seen, number, one)
-        who, sure = (person, 1.0) if person else guess or ("", 0.0)
+        inward, deep = inside(seen.texts[number][one.paragraph], one)
         if inward or one.feels:
-            yield Thought(who, one, inward, deep, sure)
+            told = inward and is_known(seen.texts[number][one.paragraph], one, deep=deep, told_by_i=by_i)
+            who, sure = (person or named or "", 1.0) if person or named else guess or ("", 0.0)
+            gender = known.get(who, "") if one.kind == "name" else one.gender
+            found.append(Thought(who, one, gender, inward, told, sure, plain=bool(person or named)))
+    return tuple(found)
 
 
-def _how(seen: Seen, number: int, one: Mention) -> tuple[bool, bool]:
-    """Whether it is deep, and whether it is inward at all."""
-    text = seen.texts[number][one.paragraph]
-    if _SEEMED.search(text[: one.start]):
-        return True, True
-    match = _VERB.match(text, one.end) if one.subject else None
-    if match is None:
-        return False, False
-    verb = match[1]
+def teller(seen: Seen, number: int) -> str | None:
+    """Who says I, where an I tells the scene."""
+    narrator = told_in(seen.facts[number], seen.book.cast).narrator
+    return narrator.id if narrator and told_by_i(seen.facts[number]) else None
+
+
+def whose(one: Thought, viewpoint: str, gender: Gender, *, tells: bool) -> Whose:
+    """Whether it is that of the viewpoint, who is of this gender and perhaps the I that tells, or surely another's."""
+    if one.mention.kind == "self" or one.plain:
+        return "own" if one.person == viewpoint else "other"
+    if tells or (gender and one.gender and gender != one.gender):
+        return "other"
+    return "unsure" if one.person not in ("", viewpoint) and one.sure >= SURE else "own"
+
+
+def _plain(seen: Seen, number: int, people: Sequence[str | None]) -> Iterator[str | None]:
+    """Beside each 'he' of a scene that does something, the one person of that gender whom its sentence and the one
+    before it name, as saying or doing something, and not again behind it."""
+    scene, known = seen.facts[number], genders(seen.book.cast.people)
+    named = [
+        (one, person, known.get(person or "", "") or one.gender)
+        for one, person in zip(scene.mentions, people, strict=True)
+        if not one.spoken and one.kind in ("name", "role")
+    ]
+    texts = [
+        _silenced(text, [one for one in scene.quotes if one.paragraph == place])
+        for place, text in enumerate(seen.texts[number])
+    ]
+    for he in scene.mentions:
+        if he.spoken or not he.subject or he.form not in ("he", "she"):
+            yield None
+            continue
+        text = texts[he.paragraph]
+        start, end = _with_the_one_before(text, he)
+        like = [
+            (one, person)
+            for one, person, gender in named
+            if one.paragraph == he.paragraph and start <= one.start < end and gender in ("", he.gender)
+        ]
+        before = [(one, person) for one, person in like if one.start < he.start]
+        who = before[0][1] if len({person for _, person in before}) == 1 else None
+        again = any(person == who for one, person in like if one.start > he.start)
+        yield who if not again and any(_begins(text, one) for one, _ in before) else None
+
+
+def _silenced(text: str, quotes: Sequence[Quote]) -> str:
+    """As long as the paragraph, with commas where somebody speaks: what is said there ends no sentence."""
+    for one in quotes:
+        text = text[: one.start] + "," * (one.end - one.start) + text[one.end :]
+    return text
+
+
+def _with_the_one_before(text: str, one: Mention) -> tuple[int, int]:
     start, end = sentence(text, one.start, one.end)
-    deep = verb in _DEEP or bool(_FELT.match(text, one.end)) or bool(_INWARD.search(text, start, end))
-    return deep, deep or verb in _THINKS
+    return (sentence(text, start - 2, start - 2)[0] if start > 1 else start), end
 
 
-def is_known(seen: Seen, number: int, one: Thought, *, told_by_i: bool) -> bool:
-    """Whether the thought is told as known, and not as shown, guessed or heard: who tells as I says most so."""
-    span = told(seen, number, one.mention)
-    said = span.quote
-    if _WITHIN.search(said[: one.mention.start - span.start]) or said.endswith("?"):
-        return False
-    short = len(said.split()) < (SHORTEST if one.deep else SHORT)
-    if short or said.startswith("If ") or _TOUCHED.match(seen.texts[number][one.mention.paragraph], one.mention.end):
-        return False
-    if not told_by_i:
-        return not said.startswith(("“", "‘", '"'))
-    return one.deep and not any((is_shown(said), _TELLER.search(said), _GUESSED.search(said)))
-
-
-def is_shown(said: str) -> bool:
-    """Whether words of the sentence say that it was seen or heard."""
-    return bool(_SHOWN.search(_ASKED.sub("", said)))
-
-
-def told(seen: Seen, number: int, one: Mention) -> Span:
-    """The sentence that tells it."""
-    return seen.span(number, one.paragraph, *sentence(seen.texts[number][one.paragraph], one.start, one.end))
+def _begins(text: str, one: Mention) -> bool:
+    """Whether it is who says or does something in the main clause of its sentence."""
+    begins = sentence(text, one.start, one.end)[0]
+    return (one.subject or one.speaks) and not _CLAUSE.search(text, begins, one.start)

@@ -2,53 +2,64 @@
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import groupby
+from operator import itemgetter
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.minds import Thought, is_known, is_shown, thoughts, told
+from afterdraft.questions.minds import SURE, Thought, Whose, teller, thoughts, whose
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentence
+from afterdraft.reading.facts import Gender
 from afterdraft.whole.book import genders
-from afterdraft.whole.evidence import told_by_i
 
-SURE = 0.8  # of who thinks; lower, the wrong 'he' is most of what is asked on the tuning half
 OWN = 3  # thoughts and perceptions of the viewpoint's own that a scene has at least; chosen on the tuning half
-STRAYS = 0.3  # share of scenes with one more mind in them from which that is the manner of the book, likewise
-FEW = 2  # thoughts of others in a scene whose viewpoint she marked; chosen on the demonstration book
 LEAD = 4  # times as many as all others', likewise
-CLEAN = 0.5  # share of scenes with anybody's mind in them that keep to one, below which the telling knows all
+ALIKE = 0.7  # share of all who think that are 'he' or 'she' as the viewpoint is, likewise
+AHEAD = 2  # times as often as anybody else of that gender, likewise
+AROUND, ALL_BUT = 3, 1  # thoughts before and behind another's; how many of them may be another's too, likewise
+CLEAN = 0.5  # share of scenes with anybody's mind in them that keep to one, below which the telling knows all, likewise
+STRAYED, STRAYS = 2, 0.15  # of those, how many, and what share, may have a stray before it is the manner, likewise
+SHOWN = 3  # sentences that are shown
+
+
+@dataclass(frozen=True, slots=True)
+class _Scene:
+    """One in which somebody thinks, and whose it is."""
+
+    number: int
+    viewpoint: str
+    gender: Gender
+    marked: bool  # she says whose it is
+    tells: bool  # the viewpoint is an I
+    minds: tuple[Thought, ...]
+    sides: tuple[Whose, ...]  # one each
+
+    def pairs(self) -> Iterator[tuple[Thought, Whose]]:
+        return zip(self.minds, self.sides, strict=True)
 
 
 def find(seen: Seen) -> Iterator[Finding]:
+    scenes = list(_scenes(seen))
+    keep = [one for one in scenes if _keeps(one)]
+    strays = {one.number: _strays(one) for one in scenes if one.marked or one in keep}
+    often = sum(bool(strays[one.number]) for one in keep if not one.marked)
+    mostly = len(keep) >= CLEAN * len(scenes) and often <= max(STRAYED, STRAYS * len(keep))
+    for one in scenes:
+        if one.number in strays and (one.marked or mostly):
+            yield from _findings(seen, one, strays[one.number])
+
+
+def _scenes(seen: Seen) -> Iterator[_Scene]:
     read, hers = _viewpoints(seen)
-    keeps: dict[int, list[Thought]] = {}
-    whose: dict[int, str] = {}
-    minded = 0  # scenes that tell of somebody's mind
+    known = genders(seen.book.cast.people)
     for number in seen.scenes:
-        minds = list(thoughts(seen, number))
-        viewpoint = hers.get(number) or read.get(number) or _most(minds)
-        minded += len(minds) >= OWN
-        own = sum(one.person == viewpoint for one in minds)
-        by_i = told_by_i(seen.facts[number])
-        others = [
-            one
-            for one in minds
-            if one.person != viewpoint
-            and one.inward
-            and one.sure >= SURE
-            and is_known(seen, number, one, told_by_i=by_i)
-        ]
-        whose[number] = viewpoint or ""
-        if viewpoint and own >= max(OWN, LEAD * len(others)):
-            keeps[number] = others
-        elif number in hers:
-            keeps[number] = [one for one in others if _is_another(seen, number, one, viewpoint)][:FEW]
-    strays = sum(bool(others) for number, others in keeps.items() if number not in hers)
-    mostly = len(keeps) >= CLEAN * minded and strays <= max(1, STRAYS * len(keeps))
-    for number, others in keeps.items():
-        first = {one.person: one for one in reversed(others)}
-        for one in first.values() if mostly or number in hers else ():
-            yield _finding(seen, number, whose[number], one)
+        minds = thoughts(seen, number)
+        who = hers.get(number) or read.get(number) or _most(minds)
+        if who and (number in hers or len(minds) >= OWN):
+            gender, tells = known.get(who, ""), teller(seen, number) == who
+            sides = tuple(whose(one, who, gender, tells=tells) for one in minds)
+            yield _Scene(number, who, gender, number in hers, tells, minds, sides)
 
 
 def _viewpoints(seen: Seen) -> tuple[Mapping[int, str], Mapping[int, str]]:
@@ -58,33 +69,73 @@ def _viewpoints(seen: Seen) -> tuple[Mapping[int, str], Mapping[int, str]]:
 
 
 def _most(minds: Sequence[Thought]) -> str | None:
-    """Whose thoughts most of a scene's are, by far."""
-    ranked = Counter(one.person for one in minds).most_common(1)
-    person, times = ranked[0] if ranked else ("", 0)
-    return person if times >= max(OWN, LEAD * (len(minds) - times)) else None
+    """Whose thoughts most of a scene's are."""
+    ranked = Counter(one.person for one in minds if one.person).most_common(1)
+    return ranked[0][0] if ranked and ranked[0][1] >= OWN else None
 
 
-def _is_another(seen: Seen, number: int, one: Thought, viewpoint: str | None) -> bool:
-    """Whether a word tells that it is not the viewpoint's own: a name, 'he' where that is a 'she', or the viewpoint's
-    name behind it in the sentence."""
-    gender = genders(seen.book.cast.people).get(viewpoint or "", "")
-    if one.mention.kind == "name" or (gender and one.mention.gender and gender != one.mention.gender):
-        return True
-    told = seen.texts[number][one.mention.paragraph]
-    behind = told[one.mention.end : sentence(told, one.mention.start, one.mention.end)[1]]
-    return any(name in behind for name in seen.name(viewpoint or "").split())
+def _keeps(scene: _Scene) -> bool:
+    """Whether a scene tells of one mind, nearly, and it is beyond doubt of whose."""
+    others = sum(its != "own" and one.known for one, its in scene.pairs())
+    return scene.sides.count("own") >= max(OWN, LEAD * others) and (scene.tells or _is_plainly(scene))
 
 
-def _finding(seen: Seen, number: int, viewpoint: str, one: Thought) -> Finding:
-    span = told(seen, number, one.mention)
-    shown = is_shown(span.quote)
-    return Finding(
-        evidence=(span,),
-        strength=0.5 if shown else 0.65,
-        subject="viewpoint",
-        words={"viewpoint": seen.name(viewpoint), "other": seen.name(one.person)},
-        people=(viewpoint, one.person),
-    )
+def _is_plainly(scene: _Scene) -> bool:
+    alike = [one for one in scene.minds if one.gender in ("", scene.gender)]
+    sure = Counter(one.person for one in alike if one.sure >= SURE)
+    own = sure.pop(scene.viewpoint, 0)
+    return len(alike) >= ALIKE * len(scene.minds) and own >= max([1, *(AHEAD * times for times in sure.values())])
+
+
+def _strays(scene: _Scene) -> list[Thought]:
+    """Thoughts that surely are others', among thoughts of the one whose scene it is."""
+    return [
+        one
+        for place, (one, its) in enumerate(scene.pairs())
+        if its == "other"
+        and one.known
+        and one.mention.kind != "self"
+        and not one.mention.form.endswith("self")
+        and (one.plain or not scene.tells)  # an I that is guessed at may be 'he' in a tale within the tale
+        and (scene.marked or (_is_alone(scene, place) and not _is_passage(scene, place)))
+    ]
+
+
+def _is_alone(scene: _Scene, place: int) -> bool:
+    """Whether nearly all thoughts around it are of the one whose scene it is; what it goes on to say is not counted."""
+    here = scene.minds[place]
+    sides = [
+        (at, its)
+        for at, (one, its) in enumerate(scene.pairs())
+        if (its == "own" or one.known) and (one.person, one.mention.paragraph) != (here.person, here.mention.paragraph)
+    ]
+    before, behind = ([its for at, its in sides if at < place], [its for at, its in sides if at > place])
+    around = [*before[-AROUND:], *behind[:AROUND]]
+    return around.count("own") >= max(OWN, len(around) - ALL_BUT)
+
+
+def _is_passage(scene: _Scene, place: int) -> bool:
+    """Whether it is one of several with which a scene opens or closes: then it is not the one's yet, or no longer."""
+    inner = [(at, its == "own") for at, (one, its) in enumerate(scene.pairs()) if one.inward or its == "own"]
+    runs = [(own, [at for at, _ in run]) for own, run in groupby(inner, key=itemgetter(1))]
+    return any(not own and len(run) > 1 and place in run for own, run in (runs[0], runs[-1]))
+
+
+def _findings(seen: Seen, scene: _Scene, strays: Sequence[Thought]) -> Iterator[Finding]:
+    """One for each whose mind it is; where that is not sure, for each 'he'."""
+    by: dict[str, list[Thought]] = {}
+    for one in strays:
+        by.setdefault(one.person if one.sure >= SURE else one.gender, []).append(one)
+    for who, some in by.items():
+        said = [seen.span(scene.number, one.mention.paragraph, one.mention.start, one.mention.end) for one in some]
+        named = seen.name(who)
+        yield Finding(
+            evidence=tuple(dict.fromkeys(map(seen.sentence, said)))[:SHOWN],
+            strength=0.65 if some[0].plain else 0.5,
+            subject="viewpoint",
+            words={"viewpoint": seen.name(scene.viewpoint), "other": named or ("“she”" if who == "f" else "“he”")},
+            people=(scene.viewpoint, who) if named else (scene.viewpoint,),
+        )
 
 
 CHECK = Check(
@@ -92,12 +143,15 @@ CHECK = Check(
     name="Thoughts of somebody else",
     family="viewpoint",
     looks_at="A sentence that tells what somebody thinks or feels, in a scene that keeps to another's thoughts.",
-    method="Whose scene it is comes from your marks, else from who thinks and perceives most. Verbs of thought "
-    "outside speech are given to whoever is named or most likely meant. Only in books that mostly keep one "
-    "viewpoint a scene, and only where others' thoughts are few against its own. The rule is our own.",
-    blind="Thoughts without a verb of thought. What one person can see that another thinks. Books whose telling "
-    "knows everybody's mind are not asked about.",
+    method="Whose scene it is comes from your marks, else from who plainly thinks and perceives most. Another's "
+    "thought is asked about where the thoughts around it are the viewpoint's, where a clause of its own tells it as "
+    "known, and where it can be nobody else's: a name thinks, or a ‘she’ where the scene is a man's, or a ‘he’ right "
+    "behind the one name. Only in books most of whose scenes keep to one mind, and where strays are rare. The rule is "
+    "our own.",
+    blind="Thoughts without a verb of thought. What somebody knows or decides, where what is done shows it. A ‘he’ "
+    "who may be either of two. Passages that open or close a scene with another. Books whose telling knows "
+    "everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
-    recipe=3,
+    recipe=4,
 )
