@@ -16,6 +16,11 @@ def test_asks_where_a_coat_has_two_colours() -> None:
     assert (one.words["name"], one.words["thing"], one.words["first"]) == ("Ilse", "coat", "grey")
 
 
+def test_a_day_that_is_only_named_is_no_change() -> None:
+    told = "Tobias said good day. He had the rope in his other hand, and it had been a long morning."
+    assert found_in(CHECK, [*ILSE, GREY, told, "Ilse wiped the oar on her green coat."], MARTA)
+
+
 @pytest.mark.parametrize(
     "other",
     [
@@ -24,6 +29,9 @@ def test_asks_where_a_coat_has_two_colours() -> None:
         ["Tobias came in a green coat."],
         ["At noon she had changed.", "Ilse wiped the oar on her green coat."],
         ["Next day it rained.", "Ilse wiped the oar on her green coat."],
+        ["She had another coat with her.", "Ilse wiped the oar on her green coat."],
+        ["The next morning it rained.", "Ilse wiped the oar on her green coat."],
+        ["An hour later it rained.", "Ilse wiped the oar on her green coat."],
     ],
 )
 def test_is_silent_about_other_things_people_and_a_change(other: list[str]) -> None:

@@ -43,9 +43,11 @@ _WORN = re.compile(
     rf"(?: \w+)? (?P<thing>{_THINGS})\b(?! and (?:white|black|red|blue|green|yellow|brown|pink))"
 )
 _CHANGES = re.compile(
-    r"\b(?:chang\w+|dressed|undress\w*|put on|puts on|took off|takes off|slipped (?:on|off|into|out)|threw on"
-    r"|another|other|second"
-    r"|day|days|night|morning|evening|week|later|years?|once|used to|had worn|would wear|always)\b"
+    r"\b(?:chang\w+|dressed|undress\w*|put(?:s|ting)? on|took off|takes off|slipped (?:on|off|into|out)|threw on"
+    r"|another (?:\w+ )?(?:dress|gown|coat|hat|suit)|used to|had worn|would wear|always|years?|weeks?|later|ago|once"
+    r"|(?:next|following|same|every|each|other|one) (?:day|night|morning|evening)"
+    r"|that (?:night|evening)|days (?:after|passed|before)|to-?morrow|yesterday)\b",
+    re.IGNORECASE,
 )
 
 
@@ -90,8 +92,11 @@ def _differ(one: str, other: str) -> bool:
 
 def _is_changed(seen: Seen, number: int, one: Span, other: Span) -> bool:
     """Whether words between tell of time or of a change."""
-    between = seen.texts[number][one.paragraph : other.paragraph + 1]
-    return any(_CHANGES.search(text) for text in between)
+    texts = seen.texts[number]
+    if one.paragraph == other.paragraph:
+        return bool(_CHANGES.search(texts[one.paragraph], one.start, other.end))
+    first, last = texts[one.paragraph][one.start :], texts[other.paragraph][: other.end]
+    return any(_CHANGES.search(text) for text in (first, *texts[one.paragraph + 1 : other.paragraph], last))
 
 
 def _finding(seen: Seen, person: str, thing: str, one: _Worn, other: _Worn) -> Finding:
@@ -117,4 +122,5 @@ CHECK = Check(
     blind="Patterns, linings, two coats of one person. What is worn in two scenes of one day.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )
