@@ -16,7 +16,7 @@ demo:
 
 test: check
 	@browser=$$($(PYTHON) scripts/browser.py) && \
-	PYTHONDONTWRITEBYTECODE= BROWSER_PATH="$$browser" $(PYTHON) -m pytest -n 2 --dist loadfile $(ARGS)
+	PYTHONDONTWRITEBYTECODE= BROWSER_PATH="$$browser" $(PYTHON) -m pytest -n 3 --dist loadfile --no-loadscope-reorder $(ARGS)
 
 check:
 	@scripts/environment.sh all

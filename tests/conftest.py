@@ -16,6 +16,7 @@ from tests.server import ORIGINS, Server, home_variables, running
 from tests.support import STRICT, need
 
 expect.set_options(timeout=15_000)  # milliseconds, on a machine that is busy; how long a page takes is for the bench
+LONG = ("corpus", "browser", "slow")  # markers of tests that take long, those that take longest first
 Report = TypeVar("Report", pytest.TestReport, pytest.CollectReport)
 
 
@@ -94,6 +95,19 @@ def _offences(message: ConsoleMessage) -> list[str]:
 def _origin(url: str) -> str:
     parts = urlsplit(url)
     return f"{parts.scheme}://{parts.netloc}"
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Files that take long come first, so that no worker is left with one alone at the end; each file stays whole."""
+    long = {item.path: _place(item) for item in items}
+    for item in items:
+        long[item.path] = min(long[item.path], _place(item))
+    items.sort(key=lambda item: long[item.path])
+
+
+def _place(item: pytest.Item) -> int:
+    """0 for what takes longest."""
+    return next((place for place, mark in enumerate(LONG) if item.get_closest_marker(mark)), len(LONG))
 
 
 @pytest.hookimpl(wrapper=True)
