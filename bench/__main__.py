@@ -9,6 +9,7 @@ from bench.comparison import section as comparison
 from bench.faults import section as faults
 from bench.judged import section as judged
 from bench.measures import section as measures
+from bench.reading import by_hand
 from bench.reading import section as reading
 from bench.report import Section, rewrite, shown, write
 from bench.slips import section as slips
@@ -20,6 +21,7 @@ from bench.unmarked import section as unmarked
 SECTIONS: Mapping[str, Callable[..., Section]] = {
     "structure": structure.measure,
     "reading": reading.measure,
+    "cast": by_hand.measure,
     "reading-speed": reading_speed.measure,
     "measures": measures.measure,
     "time": story_times.measure,

@@ -1,6 +1,7 @@
 """People of novels outside the dialogue corpus, listed by hand (`people/`, see README.md), against the cast found.
 
-`python -m bench.reading.by_hand [--half tune|report] [--look]`; `--look` says, for the tuning half, who is missing,
+`python -m bench --only cast` is the section of the results; `python -m bench.reading.by_hand [--half tune|report]
+[--look]` prints one half, and `--look` says, for the tuning half, who is missing,
 whose names lie with somebody else and who is shown that nobody listed.
 """
 
@@ -17,7 +18,7 @@ from bench.reading.given import GENDERS, owners, theirs
 from bench.reading.halves import Half
 from bench.reading.novels import Character, Novel
 from bench.reading.score import b_cubed, f1
-from bench.report import Figure, shown
+from bench.report import Figure, Section, shown
 from bench.slips.seen import facts
 
 FOLDER = Path(__file__).parent / "people"
@@ -129,30 +130,59 @@ def _faults(one: Listed, cast: Cast, known: Mapping[str, int], matched: Mapping[
             yield f"gender: {ours.name}: {ours.gender or 'none'}"
 
 
-def figures(results: Sequence[Result]) -> list[Figure]:
+def measure(*, full: bool) -> Section:
+    tuned, report = measured("tune"), measured("report")
+    return Section(
+        title="The cast: people listed by hand",
+        corpus=(
+            f"{len(tuned) + len(report)} novels of the structure corpus outside the dialogue corpus, {len(report)} of "
+            "them the half that only reports ([who is listed, and by whom](reading/README.md#people-listed-by-hand)). "
+            "Figures in the table are of that half. What is shown and is no person is listed for the other half alone."
+        ),
+        figures=tuple(figures(report, "report")),
+        lines=(*_halves(("tune", tuned), ("report", report)), "", *rows(tuned, "tune"), *rows(report, "report")[2:]),
+    )
+
+
+def figures(results: Sequence[Result], half: Half) -> list[Figure]:
     met, genders = ([sum(getattr(r, name)[place] for r in results) for place in (0, 1)] for name in ("met", "genders"))
     number = max(1, len(results))
-    return [
+    found = [
         Figure("major and intermediate people found", met[0] / max(1, met[1]), target=0.97, at_most=False),
         Figure(
             "aliases, B³ F1, mean of novels", sum(f1(*r.aliases) for r in results) / number, target=0.88, at_most=False
         ),
         Figure("genders right, of those found", genders[0] / max(1, genders[1])),
         Figure("novels whose narrator is right", sum(r.narrator for r in results) / number),
-        Figure("shown, known to be no people, mean of novels", sum(r.nobodies for r in results) / number, "a book"),
     ]
+    nobodies = sum(one.nobodies for one in results) / number
+    shown_too = Figure("shown, known to be no people, mean of novels", nobodies, "a book")
+    return [*found, shown_too] if half == "tune" else found
 
 
-def rows(results: Sequence[Result]) -> list[str]:
+def _halves(*halves: tuple[Half, Sequence[Result]]) -> Iterator[str]:
+    """The figures side by side that both have."""
+    yield "| figure | " + " | ".join(half for half, _ in halves) + " |"
+    yield "|---" + "|---:" * len(halves) + "|"
+    for same in zip(*(figures(results, half) for half, results in halves), strict=False):
+        yield f"| {same[0].name} | " + " | ".join(map(shown, same)) + " |"
+
+
+def rows(results: Sequence[Result], half: Half) -> list[str]:
     return [
         "| novel | people | B³ precision | recall | F1 | genders | narrator | known to be no people |",
         "|---|---:|---:|---:|---:|---:|---|---:|",
-        *(
-            f"| {r.title} | {r.met[0]} of {r.met[1]} | {r.aliases[0]:.3f} | {r.aliases[1]:.3f} | {f1(*r.aliases):.3f} "
-            f"| {r.genders[0]} of {r.genders[1]} | {'right' if r.narrator else 'wrong'} | {r.nobodies} |"
-            for r in results
-        ),
+        *(_row(one, half) for one in results),
     ]
+
+
+def _row(one: Result, half: Half) -> str:
+    precision, recall = one.aliases
+    aliases = f"{precision:.3f} | {recall:.3f} | {f1(precision, recall):.3f}"
+    people, genders = (f"{right} of {all_}" for right, all_ in (one.met, one.genders))
+    narrator = "right" if one.narrator else "wrong"
+    nobodies = one.nobodies if half == "tune" else "–"
+    return f"| {one.title} ({half}) | {people} | {aliases} | {genders} | {narrator} | {nobodies} |"
 
 
 def main() -> None:
@@ -160,10 +190,11 @@ def main() -> None:
     parser.add_argument("--half", choices=("tune", "report"), default="tune")
     parser.add_argument("--look", action="store_true", help="the tuning half's faults in words")
     asked = parser.parse_args()
-    results = measured("tune" if asked.look else asked.half)
-    for figure in figures(results):
+    half: Half = "tune" if asked.look else asked.half
+    results = measured(half)
+    for figure in figures(results, half):
         print(f"{figure.name:60} {shown(figure):>10}")
-    print("\n".join(rows(results)))
+    print("\n".join(rows(results, half)))
     for result in results if asked.look else ():
         print("", f"# {result.title}", *result.faults, sep="\n")
 

@@ -1,6 +1,6 @@
 import pytest
 
-from bench.reading.by_hand import listed
+from bench.reading.by_hand import Result, figures, listed, rows
 from bench.reading.halves import Half, halves
 from bench.reading.score import b_cubed, calibration, f1, found, surest_half
 from bench.structure.halves import half
@@ -53,3 +53,14 @@ def test_a_list_made_by_hand_is_read() -> None:
     teller = novel.people[novel.narrator]
     assert (teller.aliases[:2], teller.gender, teller.category) == (("Jim", "Hawkins"), "M", "major")
     assert "yo" in novel.nobody
+
+
+def test_casts_are_counted_over_the_novels_and_who_is_nobody_for_the_tuning_half_alone() -> None:
+    ferry = Result("The Ferry", (3, 4), (1.0, 0.5), (2, 2), narrator=True, nobodies=1, faults=())
+    frost = Result("Frost", (5, 6), (1.0, 1.0), (1, 2), narrator=False, nobodies=0, faults=())
+    people, aliases, genders, narrators, nobodies = [one.value for one in figures([ferry, frost], "tune")]
+    assert (people, genders, narrators, nobodies) == (0.8, 0.75, 0.5, 0.5)
+    assert aliases == pytest.approx((2 / 3 + 1) / 2)
+    assert [one.value for one in figures([ferry, frost], "report")] == [people, aliases, genders, narrators]
+    assert rows([ferry], "tune")[-1] == "| The Ferry (tune) | 3 of 4 | 1.000 | 0.500 | 0.667 | 2 of 2 | right | 1 |"
+    assert rows([frost], "report")[-1].endswith("| 1 of 2 | wrong | – |")
