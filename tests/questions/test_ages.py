@@ -23,6 +23,10 @@ def test_asks_where_an_age_runs_back() -> None:
         "“I am thirty-eight,” said Ilse.",
         "Ilse was slow. She was a woman of thirty-eight.",
         "At thirty-eight, Ilse was slow.",
+        "At thirty-eight, Ilse had given up hoping.",
+        "At thirty-eight, Ilse had no money and no cousins.",
+        "At thirty-eight, Ilse had never seen the sea.",
+        "“I do not want it,” said Ilse, who was thirty-eight.",
     ],
 )
 def test_asks_however_it_is_told(other: str) -> None:
@@ -37,7 +41,49 @@ def test_asks_however_it_is_told(other: str) -> None:
         ("It rained.", "When Ilse was twelve years old the bridge came down."),
         ("It rained.", "Marta was thirty-eight years old."),
         ("It rained.", "At thirty-eight, Ilse had sold the ferry."),
+        ("It rained.", "At thirty-eight, Ilse had had a dog."),
     ],
 )
 def test_is_silent_where_time_passes_or_another_time_is_told(between: str, other: str) -> None:
     assert not found_in(CHECK, [*ILSE, "Ilse was forty-two years old."], [*MARTA, between], [*NIGHT, other])
+
+
+def test_asks_within_telling_that_went_back() -> None:
+    early, late = "It was the 3rd of May, 1871.", "It was the 9th of May, 1880."
+    first, other = [*ILSE, "Ilse was forty-two years old."], [*NIGHT, "Ilse was thirty-eight years old."]
+    assert len(found_in(CHECK, [late, *MARTA], [early, *first], [early, *other])) == 1
+    assert not found_in(CHECK, [late, *first], [early, *other])
+    assert len(found_in(CHECK, [late, *MARTA], [early, *first], [late, *other])) == 1
+    assert not found_in(CHECK, [late, *MARTA], [early, *NIGHT, "Ilse was thirty-three years old."], [late, *first])
+
+
+LILY = ["Lily came in.", "“No,” said Lily.", "“Yes,” said Lily. Lily sat down.", "She saw that Lily was slow."]
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "Lily, at thirty-eight, flushed under the shadow of her hair.",
+        "Lily, aged thirty-eight, sat silent.",
+        "Lily, now thirty-eight, sat silent.",
+        "Lily, a woman of thirty-eight, sat silent.",
+        "But Lily at thirty-eight was slow.",
+        "Lily, at thirty-eight, turned to her book, and by an effort she read what he had written.",
+    ],
+)
+def test_asks_where_the_age_stands_right_beside_a_name(other: str) -> None:
+    (one,) = found_in(CHECK, [*LILY, "She knew that Lily was forty-two years old."], MARTA, [*LILY, other])
+    assert one.evidence[1].quote == other
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "Lily, at thirty-eight yards, could hit a post.",
+        "Lily, at eleven, had gone to bed.",
+        "Lily, like a woman of thirty-eight, sat silent.",
+        "Lily’s sister, aged thirty-eight, sat silent.",
+    ],
+)
+def test_is_silent_about_what_else_stands_beside_a_name(other: str) -> None:
+    assert not found_in(CHECK, [*LILY, "She knew that Lily was forty-two years old."], MARTA, [*LILY, other])

@@ -5,6 +5,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from itertools import combinations
 
+from afterdraft.questions.ages_beside import ages_beside
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
@@ -22,7 +23,12 @@ _THEN = re.compile(
     r"|passed for|taken for)\b[^.;]*$",
     re.IGNORECASE,
 )
-_AT, _HAD = re.compile(r"\bat\s$", re.IGNORECASE), re.compile(r"^[^.;]*\bhad\b")
+_AT = re.compile(r"\bat\s$", re.IGNORECASE)
+_HAD = re.compile(
+    r"^,?(?:\s\w+\.?){0,5}\shad\b(?!\s(?:(?:long|already|quite|almost|only)\s)?(?:given\sup|learn(?:ed|t)|ceased|come\sto|grown|begun|lost"
+    r"|never|no|not|nothing|little|a|an|the|his|her|still|always)\b)"
+)  # but not 'had given up', 'had no money': that is so at the age
+_SPOKEN = re.compile(r"^.*[”\"»]", re.DOTALL)  # up to where speech ends before it
 _PASS = re.compile(
     r"\byears? (?:later|after\w*|passed|pass|went|go by|gone|rolled|had (?:passed|gone)|have (?:passed|gone))\b"
     r"|\bafter (?:\w+ )?(?:\w+ )?years\b|\b(?:next|following) year\b",
@@ -33,26 +39,43 @@ EVER = 200  # years: as many as pass where the telling only says that they do
 
 def find(seen: Seen) -> Iterator[Finding]:
     by: defaultdict[str, list[PersonTrait]] = defaultdict(list)
-    for one in seen.traits:
-        if one.trait == "age" and one.sure >= SURE and one.value.isdecimal() and _is_now(seen, one):
-            by[one.person].append(one)
+    for one in _said(seen):
+        by[one.person].append(one)
     for person, said in by.items():
         for one, other in combinations(said, 2):
-            if one.scene == other.scene or max(one.sure, other.sure) < NAMED:
+            if one.scene == other.scene or max(one.sure, other.sure) < NAMED or not _in_order(seen, one, other):
                 continue  # a scene that goes back says so in many ways
             if not _fits(one, other, between := _years(seen, one, other)):
                 yield _finding(seen, person, one, other, between)
                 break
 
 
+def _said(seen: Seen) -> list[PersonTrait]:
+    """Ages of the time that is told, whose owner is sure enough, in the order of the text."""
+    read = [one for one in seen.traits if one.trait == "age" and one.sure >= SURE and one.value.isdecimal()]
+    places = {(one.scene, one.paragraph, one.value) for one in read}
+    more = [one for one in ages_beside(seen) if (one.scene, one.paragraph, one.value) not in places]
+    both = sorted((*read, *more), key=lambda one: (one.scene, one.paragraph, one.start))
+    return [one for one in both if _is_now(seen, one)]
+
+
 def _is_now(seen: Seen, one: PersonTrait) -> bool:
     """Whether it is said of the time that is told, and for certain."""
     text = seen.texts[one.scene][one.paragraph]
     begins, ends = sentence(text, one.start, one.end)
-    before, behind = text[begins : one.start], text[one.end : ends]
+    before, behind = _SPOKEN.sub("", text[begins : one.start]), text[one.end : ends]
     then = _AT.search(before) if _AT.search(before) and not _HAD.search(behind) else None
     before = before[: then.start()] if then else before
-    return not _THEN.search(before) and not seen.story.scenes[one.scene].flashback
+    return not _THEN.search(before)
+
+
+def _in_order(seen: Seen, one: PersonTrait, other: PersonTrait) -> bool:
+    """Whether they can be held against each other: the telling is where it was; or went back before both and did not
+    come out again between; or came out between, and yet the age runs back."""
+    scenes = seen.story.scenes[one.scene : other.scene + 1]
+    if scenes[-1].flashback:
+        return all(scene.flashback for scene in scenes)
+    return not scenes[0].flashback or int(other.value) < int(one.value)
 
 
 def _years(seen: Seen, one: PersonTrait, other: PersonTrait) -> tuple[int, int]:
@@ -92,11 +115,11 @@ CHECK = Check(
     name="Ages that do not fit",
     family="continuity",
     looks_at="Two ages of one person that are further apart than the story time between them, or run back.",
-    method="Ages whose owner is surer than three in four, said of the time that is told and without ‘about’. Years "
-    "between come from story time; where that is not known, and nothing between speaks of years, a year at "
-    "most is taken to pass.",
+    method="Ages right beside a name, and others whose owner is surer than three in four, said of the time that is told "
+    "and without ‘about’. Years between come from story time; where that is not known, and nothing between speaks of "
+    "years, a year at most is taken to pass.",
     blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name. Ages against years of birth.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
