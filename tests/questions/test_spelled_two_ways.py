@@ -59,7 +59,8 @@ def test_asks_wherever_it_stands(last: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("name", "slip"), [("Kell", "Kel"), ("Vyse", "Vysi"), ("Thornby", "Thornbi"), ("Westenra", "Westenre"), ("George", "Georga")]
+    ("name", "slip"),
+    [("Kell", "Kel"), ("Vyse", "Vysi"), ("Thornby", "Thornbi"), ("Westenra", "Westenre"), ("George", "Georga")],
 )
 def test_asks_about_the_last_letter_of_a_surname(name: str, slip: str) -> None:
     often = [f"Mr. {name} went down.", f"“No,” said Mr. {name}.", f"Mr. {name} sat by the stove."] * 6

@@ -115,9 +115,9 @@ CHECK = Check(
     name="Ages that do not fit",
     family="continuity",
     looks_at="Two ages of one person that are further apart than the story time between them, or run back.",
-    method="Ages right beside a name, and others whose owner is surer than three in four, said of the time that is told "
-    "and without ‘about’. Years between come from story time; where that is not known, and nothing between speaks of "
-    "years, a year at most is taken to pass.",
+    method="Ages right beside a name, and others whose owner is surer than three in four, said of the time that is "
+    "told and without ‘about’. Years between come from story time; where that is not known, and nothing between "
+    "speaks of years, a year at most is taken to pass.",
     blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name. Ages against years of birth.",
     reads=("words", "cast", "time"),
     find=find,
