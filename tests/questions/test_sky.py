@@ -74,6 +74,13 @@ def test_asks_where_the_sky_is_otherwise(scene: list[str], sky: str) -> None:
     assert quotes([one]) == [[scene[1], scene[0]]]
 
 
+def test_a_day_that_is_told_within_a_scene_counts_until_another_is_told() -> None:
+    scene = ["Ilse came down.", "It was the 21st of December 1912.", "Nobody spoke.", "At six it was still light."]
+    (one,) = CHECK.find(over(LONDON, scene))
+    assert quotes([one]) == [[scene[3], scene[1]]]
+    assert not list(CHECK.find(over(LONDON, [*scene[:2], "Two days later she was gone.", scene[3]])))
+
+
 @pytest.mark.parametrize(
     "scene",
     [

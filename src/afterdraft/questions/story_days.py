@@ -1,8 +1,10 @@
 """The day a scene happens on, where story time knows it."""
 
+from dataclasses import dataclass
 from datetime import date
 
 from afterdraft.questions.days_told import happens
+from afterdraft.questions.question import Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.time import Time
 from afterdraft.whole.calendar import ANY_YEAR
@@ -19,19 +21,38 @@ def day(seen: Seen, number: int) -> date | None:
     return _read(first)
 
 
-def day_at(seen: Seen, number: int, paragraph: int) -> date | None:
+@dataclass(frozen=True, slots=True)
+class Told:
+    """The day at a place of a scene."""
+
+    day: date
+    year_said: bool  # where not, `ANY_YEAR` stands for it
+    span: Span | None = None  # the sentence that tells it; None where story time knows it
+
+
+def day_at(seen: Seen, number: int, paragraph: int) -> Told | None:
     """The day that was told last above a paragraph of a scene, if nothing since tells of another; else the scene's."""
-    told: date | None = None
+    told: Told | None = None
+    gone_on = False
     for one in seen.facts[number].times:
         if one.paragraph > paragraph:
             break
         if not one.spoken and one.kind in ("date", "weekday", "interval") and not one.lasting:
-            told = _read(one.value) if _is_now(seen.texts[number][one.paragraph], one) else None
-    return told or day(seen, number)
+            before, told = told, _told(seen, number, one)
+            gone_on = told is None and (gone_on or before is not None)
+    whole = None if told or gone_on else day(seen, number)
+    said = not seen.story.scenes[number].earliest.startswith("XXXX")
+    return Told(whole, said) if whole else told
 
 
-def _is_now(text: str, one: Time) -> bool:
-    return one.kind == "date" and len(one.value) == _WHOLE and not one.movable and happens(text, one)
+def _told(seen: Seen, number: int, one: Time) -> Told | None:
+    """None where it tells of no day, or of another than the one that is told of."""
+    text = seen.texts[number][one.paragraph]
+    if one.kind != "date" or len(one.value) != _WHOLE or one.movable or not happens(text, one):
+        return None
+    here = _read(one.value)
+    span = seen.sentence(seen.span(number, one.paragraph, one.start, one.end))
+    return Told(here, not one.value.startswith("XXXX"), span) if here else None
 
 
 def _read(value: str) -> date | None:

@@ -56,9 +56,9 @@ def _moons(seen: Seen, number: int) -> Iterator[_Moon]:
         for age, pattern in _MOONS:
             for match in pattern.finditer(text):
                 span = seen.span(number, place, *sentence(text, *match.span()))
-                day = day_at(seen, number, place)
-                if day and not (_ELSEWHEN.search(span.quote) or _is_spoken(seen, number, place, match.start())):
-                    yield _Moon(day, age, match.group(), span)
+                told = day_at(seen, number, place)
+                if told and not (_ELSEWHEN.search(span.quote) or _is_spoken(seen, number, place, match.start())):
+                    yield _Moon(told.day, age, match.group(), span)
 
 
 def _is_spoken(seen: Seen, number: int, paragraph: int, at: int) -> bool:

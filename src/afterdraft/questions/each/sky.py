@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 from datetime import date
+from itertools import islice
 
 from afterdraft.desk.ground import Ground
 from afterdraft.questions.check import Check
@@ -10,7 +11,7 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.sky import MONTH, moon, sun
-from afterdraft.questions.story_days import day
+from afterdraft.questions.story_days import Told, day_at
 from afterdraft.reading.time_words import number
 
 OFF = 100  # minutes by which a clock and the sun may differ: zones, summer time and twilight; chosen by hand
@@ -34,6 +35,7 @@ _MOONS = (
     (MONTH / 2, re.compile(r"\b(?:full moon|moon (?:was|stood|rose|hung) (?:\w+ )?(?:at (?:the|its) )?full)\b")),
     (0.0, re.compile(r"\b(?:new moon|(?:thin|slender|young|crescent|sickle) moon|crescent of (?:the|a) moon)\b")),
 )
+_SKY = re.compile("|".join(one.pattern for one in (_LIGHT_LATE, _DARK_EARLY, _RISES, *(moon for _, moon in _MOONS))))
 _ELSEWHEN = re.compile(
     r"\b(?:had (?!fallen|come)|would|when|until|till|before|after|next|last|every|each|like|as if|as though|if"
     r"|were|shall|will"
@@ -43,35 +45,36 @@ _ELSEWHEN = re.compile(
 
 def find(seen: Seen) -> Iterator[Finding]:
     ground = seen.marks.ground
-    if ground is None:
-        return
-    for number_ in seen.scenes:
-        if on := _day(seen, number_, ground):
-            yield from _in_scene(seen, number_, ground, on)
+    if ground is not None:
+        for number_ in seen.scenes:
+            yield from islice(_in_scene(seen, number_, ground), 1)
 
 
-def _day(seen: Seen, number_: int, ground: Ground) -> date | None:
-    """The day with its year: the one that is told, or else the one she gives."""
-    on = day(seen, number_)
-    if on is None or not seen.story.scenes[number_].earliest.startswith("XXXX"):
-        return on
-    try:
-        return on.replace(year=ground.year) if ground.year else None
-    except ValueError:  # the 29th of February of a common year
-        return None
-
-
-def _in_scene(seen: Seen, number_: int, ground: Ground, on: date) -> Iterator[Finding]:
-    hours = sun(ground, on)
+def _in_scene(seen: Seen, number_: int, ground: Ground) -> Iterator[Finding]:
     for place, text in enumerate(seen.texts[number_]):
-        for match, said in _signs(text, hours, on):
+        if not _SKY.search(text):
+            continue
+        told = day_at(seen, number_, place)
+        on = _with_year(told, ground) if told else None
+        if told is None or on is None:
+            continue
+        for match, said in _signs(text, sun(ground, on), on):
             span = seen.span(number_, place, *sentence(text, *match.span()))
             spoken = any(
                 one.paragraph == place and one.start <= match.start() < one.end for one in seen.facts[number_].quotes
             )
             if not spoken and not _ELSEWHEN.search(span.quote):
-                yield _finding(seen, number_, ground, on, span, said)
-                return
+                yield _finding(seen, number_, ground, on, (span, told.span), said)
+
+
+def _with_year(told: Told, ground: Ground) -> date | None:
+    """The year that is told, or else the one she gives."""
+    if told.year_said:
+        return told.day
+    try:
+        return told.day.replace(year=ground.year) if ground.year else None
+    except ValueError:  # the 29th of February of a common year
+        return None
 
 
 def _signs(text: str, hours: tuple[int, int] | None, on: date) -> Iterator[tuple[re.Match[str], str]]:
@@ -115,14 +118,14 @@ def _called(age: float) -> str:
     return names[round(age / MONTH * len(names)) % len(names)]
 
 
-def _finding(seen: Seen, number_: int, ground: Ground, on: date, span: Span, said: str) -> Finding:
+def _finding(seen: Seen, number_: int, ground: Ground, on: date, spans: tuple[Span, Span | None], said: str) -> Finding:
+    here, told = spans
     rests = [one for one in seen.story.scenes[number_].rests_on if one.paragraph >= 0 and one.end > one.start]
-    dates = [
-        seen.span(one.scene, one.paragraph, *sentence(seen.texts[one.scene][one.paragraph], one.start, one.end))
-        for one in rests
-    ]
+    dates = (
+        [told] if told else [seen.sentence(seen.span(one.scene, one.paragraph, one.start, one.end)) for one in rests]
+    )
     return Finding(
-        evidence=tuple(dict.fromkeys([span, *dates[:1]])),
+        evidence=tuple(dict.fromkeys([here, *dates[:1]])),
         strength=0.7,
         subject="sky",
         words={"day": f"{on.day} {on:%B} {on.year}", "place": ground.place, "sky": said},
@@ -134,12 +137,11 @@ CHECK = Check(
     name="Sun and moon",
     family="continuity",
     looks_at="Light and dark at an hour, sunrise, a full or new moon, on a day of a real year over a real place. "
-    "It asks only "
-    "where you say which (About this book).",
+    "It asks only where you say which (About this book).",
     method="Sunrise, sunset and the phase of the moon by an astronomy library (astral; within a minute, and within "
-    "a day), by "
-    "the sun's own clock of the place; an hour and forty minutes and four days are given.",
-    blind="Scenes whose day nothing tells, and books that move to other places. Years of another calendar.",
+    "a day), by the sun's own clock of the place; an hour and forty minutes and four days are given.",
+    blind="Skies whose day nothing tells, and books that move to other places. Years of another calendar.",
     reads=("words", "facts", "time", "marks"),
     find=find,
+    recipe=2,
 )
