@@ -16,8 +16,14 @@ def test_asks_where_a_coat_has_two_colours() -> None:
     assert (one.words["name"], one.words["thing"], one.words["first"]) == ("Ilse", "coat", "grey")
 
 
+def test_whose_it_is_by_name() -> None:
+    (one,) = found_in(CHECK, [*ILSE, GREY, "Ilse Brandt’s green coat was wet at the hem."], MARTA)
+    assert one.words["other"] == "green"
+
+
 def test_a_day_that_is_only_named_is_no_change() -> None:
     told = "Tobias said good day. He had the rope in his other hand, and it had been a long morning."
+    told += " “I always change at noon,” said Tobias."
     assert found_in(CHECK, [*ILSE, GREY, told, "Ilse wiped the oar on her green coat."], MARTA)
 
 

@@ -14,6 +14,10 @@ def test_asks_about_a_rank_between_others() -> None:
     assert one.words == {"surname": "Hale", "usual": "Colonel", "rare": "Captain"}
 
 
+def test_what_belongs_to_him_counts_too() -> None:
+    assert quotes(found(CHECK, HOUR, ["It was Captain Hale’s boat."], HOUR))[0][0] == "It was Captain Hale’s boat."
+
+
 def test_other_people_in_the_sentence_explain_nothing() -> None:
     told = "The young marshal, and Captain Hale and his brother, untied the old boat now."
     assert quotes(found(CHECK, HOUR, [told], HOUR))[0][0] == told

@@ -10,7 +10,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
-from afterdraft.questions.whose import Whose
+from afterdraft.questions.whose import Owner, Whose
 
 SURE = 0.5  # of whose it is
 _COLOURS = {
@@ -44,7 +44,8 @@ _WORN = re.compile(
 )
 _CHANGES = re.compile(
     r"\b(?:chang\w+|dressed|undress\w*|put(?:s|ting)? on|took off|takes off|slipped (?:on|off|into|out)|threw on"
-    r"|another (?:\w+ )?(?:dress|gown|coat|hat|suit)|used to|had worn|would wear|always|years?|weeks?|later|ago|once"
+    r"|another (?:\w+ )?(?:dress|gown|coat|hat|suit)|used to|had worn|would wear|years?|weeks?|later|ago"
+    r"|(?:once|always) (?:wore|worn)"
     r"|(?:next|following|same|every|each|other|one) (?:day|night|morning|evening)"
     r"|that (?:night|evening)|days (?:after|passed|before)|to-?morrow|yesterday)\b",
     re.IGNORECASE,
@@ -75,15 +76,19 @@ def _worn(seen: Seen, whose: Whose, number: int) -> Iterator[tuple[str, str, _Wo
     for place, text in enumerate(seen.texts[number]):
         for match in _WORN.finditer(text):
             start, end = sentence(text, *match.span())
-            own = match["how"].endswith(("’s", "is", "er")) and not match["how"].startswith("wear")
-            owner = (
-                whose.last(number, place, *match.span("how"))
-                if own
-                else whose.subject(number, place, start, match.start() + 1)
-            )
+            owner = _owner(whose, number, place, match, start)
             if owner and owner[1] >= SURE:
                 said = match["colour"]
                 yield owner[0], match["thing"], _Worn(SHADES[said], said, seen.span(number, place, start, end))
+
+
+def _owner(whose: Whose, number: int, place: int, match: re.Match[str], start: int) -> Owner | None:
+    """Whose it is by 'his' or a name, else who wears it."""
+    if match["how"].endswith("’s"):
+        return whose.ending(number, place, match.end("how") - len("’s"))
+    if match["how"].lower() in ("his", "her"):
+        return whose.last(number, place, *match.span("how"))
+    return whose.subject(number, place, start, match.start() + 1)
 
 
 def _differ(one: str, other: str) -> bool:
@@ -91,12 +96,17 @@ def _differ(one: str, other: str) -> bool:
 
 
 def _is_changed(seen: Seen, number: int, one: Span, other: Span) -> bool:
-    """Whether words between tell of time or of a change."""
-    texts = seen.texts[number]
-    if one.paragraph == other.paragraph:
-        return bool(_CHANGES.search(texts[one.paragraph], one.start, other.end))
-    first, last = texts[one.paragraph][one.start :], texts[other.paragraph][: other.end]
-    return any(_CHANGES.search(text) for text in (first, *texts[one.paragraph + 1 : other.paragraph], last))
+    """Whether words between, outside speech, tell of time or of a change."""
+    return any(
+        not _is_spoken(seen, number, place, match.start())
+        for place in range(one.paragraph, other.paragraph + 1)
+        for match in _CHANGES.finditer(seen.texts[number][place])
+        if (one.paragraph, one.start) <= (place, match.start()) < (other.paragraph, other.end)
+    )
+
+
+def _is_spoken(seen: Seen, number: int, paragraph: int, at: int) -> bool:
+    return any(one.paragraph == paragraph and one.start <= at < one.end for one in seen.facts[number].quotes)
 
 
 def _finding(seen: Seen, person: str, thing: str, one: _Worn, other: _Worn) -> Finding:
