@@ -57,7 +57,12 @@ def test_asks_within_telling_that_went_back() -> None:
     assert not found_in(CHECK, [late, *MARTA], [early, *NIGHT, "Ilse was thirty-three years old."], [late, *first])
 
 
-LILY = ["Lily came in.", "“No,” said Lily.", "“Yes,” said Lily. Lily sat down.", "She saw that Lily was slow."]
+LILY = [
+    "Lily came in.",
+    "“No,” said Lily.",
+    "“Yes,” said Lily. Lily sat down.",
+    "She saw that Lily was slow, and that she took her time.",
+]
 
 
 @pytest.mark.parametrize(
@@ -83,7 +88,32 @@ def test_asks_where_the_age_stands_right_beside_a_name(other: str) -> None:
         "Lily, at eleven, had gone to bed.",
         "Lily, like a woman of thirty-eight, sat silent.",
         "Lily’s sister, aged thirty-eight, sat silent.",
+        "Lily shook her head at a girl. She was thirty-eight.",
+        "Lily shook her head. He was thirty-eight.",
     ],
 )
 def test_is_silent_about_what_else_stands_beside_a_name(other: str) -> None:
     assert not found_in(CHECK, [*LILY, "She knew that Lily was forty-two years old."], MARTA, [*LILY, other])
+
+
+SILVER = [
+    "“No,” said Silver.",
+    "“Yes,” said Silver. He sat down.",
+    "She saw that Silver was slow, and that he knew it.",
+]
+
+
+@pytest.mark.parametrize(
+    ("other", "asks"),
+    [
+        ("He was thirty-eight.", True),
+        ("He was only a man of thirty-eight, after all.", True),
+        ("At thirty-eight, he had given up hoping.", True),
+        ("She was thirty-eight.", False),
+    ],
+)
+def test_asks_of_he_where_the_sentence_before_is_of_one_alone(other: str, asks: bool) -> None:
+    first = [*SILVER, "Silver was forty-two."]
+    behind = f"Silver appeared behind the bar. {other}"  # a name that the pipeline takes for the metal there
+    assert bool(found_in(CHECK, first, MARTA, [*SILVER, behind])) == asks
+    assert not found_in(CHECK, first, MARTA, [*SILVER, f"Silver appeared behind a fellow of his. {other}"])

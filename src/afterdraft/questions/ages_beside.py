@@ -1,9 +1,11 @@
-"""Ages that stand right beside a name: there the words alone tell whose they are."""
+"""Ages that stand right beside a name, or in the sentence behind it: there the words alone tell whose they are."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from afterdraft.questions.seen import Seen
+from afterdraft.reading.facts import Gender
+from afterdraft.reading.lexicon import KIN
 from afterdraft.reading.trait_words import PEOPLE, number
 from afterdraft.whole.traits import BY_NAME, PersonTrait
 from afterdraft.whole.turns import resolve
@@ -13,22 +15,40 @@ _SOMEBODY = "|".join([*sorted(PEOPLE - {"figure"}), "spinster", "bachelor", "wid
 _NOW = r"(?:now|only|but|just|already|still|turned|barely)"
 _NAME = r"(?P<name>[A-Z]\w+\.?(?:\s[A-Z]\w+\.?)*)"
 _AGE = r"(?P<age>[a-z]+(?:-[a-z]+)*|\d\d)"
-_BESIDE = (
+_TOLD = rf"(?:^|[.!?]”?\s){_NAME}\s(?P<told>[a-z][^.!?“”A-Z]*)[.!?]\s"
+_PATTERNS = (
     re.compile(
         rf"\b{_NAME}(?:,\s(?:who\s(?:was|is)\s)?(?:(?:at|aged|{_NOW}|an?\s(?:{_SOMEBODY})\sof)\s)+"
         rf"|,\swho\s(?:was|is)\s|\sat\s|\s(?:was|is)\s(?:{_NOW}\s)*)"
         rf"{_AGE}(?=[,.;:!?—]|\s(?:and|was|years\s(?:old|of\sage))\b)"
     ),
     re.compile(rf"\b[Aa]t\s{_AGE},\s{_NAME}\s(?:was|is|had|has|still)\b"),
+    re.compile(
+        rf"{_TOLD}(?P<he>He|She)\s(?:was|is)\s(?:{_NOW}\s)*(?:an?\s(?:{_SOMEBODY})\sof\s)?"
+        rf"{_AGE}(?=[,.;:!?—]|\s(?:and|that|years\s(?:old|of\sage))\b)"
+    ),
+    re.compile(rf"{_TOLD}At\s{_AGE},\s(?P<he>he|she)\b"),
 )
+_PRONOUNS = {"m": "he", "f": "she"}
+_OTHERS = PEOPLE | KIN
 
 
 def ages_beside(seen: Seen) -> Iterator[PersonTrait]:
-    """'Ilse, at forty, …', 'Ilse, aged forty, …', 'Ilse was forty.', 'At forty, Ilse was …', of people of the cast."""
+    """Of people of the cast: 'Ilse, at forty, …', 'Ilse, aged forty, …', 'Ilse was forty.', 'At forty, Ilse was …',
+    'Ilse sat down. She was forty.'"""
+    cast = seen.book.cast
+    genders = {person.id: person.gender for person in cast.people}
     for scene, paragraphs in enumerate(seen.texts):
         for paragraph, text in enumerate(paragraphs):
-            for match in (found for pattern in _BESIDE for found in pattern.finditer(text)):
+            for match in (found for pattern in _PATTERNS for found in pattern.finditer(text)):
                 age = number(match["age"])
-                person = resolve(match["name"].lower().replace(".", ""), seen.book.cast.by_form)
-                if person and age and age > HOURS:
+                person = resolve(match["name"].lower().replace(".", ""), cast.by_form)
+                if person and age and age > HOURS and _is_plain(match.groupdict(), genders[person]):
                     yield PersonTrait(person, "age", str(age), scene, paragraph, *match.span("age"), BY_NAME)
+
+
+def _is_plain(words: Mapping[str, str], gender: Gender) -> bool:
+    """Whether 'he' or 'she' in the sentence behind that of the name, if it is said so, can only be who bears it."""
+    if "he" not in words:
+        return True
+    return words["he"].lower() == _PRONOUNS.get(gender) and not _OTHERS & {*re.findall(r"[a-z]+", words["told"])}
