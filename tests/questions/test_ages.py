@@ -26,6 +26,8 @@ def test_asks_where_an_age_runs_back() -> None:
         "At thirty-eight, Ilse had given up hoping.",
         "At thirty-eight, Ilse had no money and no cousins.",
         "At thirty-eight, Ilse had never seen the sea.",
+        "Ilse was slow. She had just turned thirty-eight.",
+        "Ilse was in her thirty-ninth year.",
         "“I do not want it,” said Ilse, who was thirty-eight.",
     ],
 )
@@ -42,6 +44,8 @@ def test_asks_however_it_is_told(other: str) -> None:
         ("It rained.", "Marta was thirty-eight years old."),
         ("It rained.", "At thirty-eight, Ilse had sold the ferry."),
         ("It rained.", "At thirty-eight, Ilse had had a dog."),
+        ("It rained.", "Ilse was in her forty-second year."),
+        ("It rained.", "Ilse was in her forty-third year."),
     ],
 )
 def test_is_silent_where_time_passes_or_another_time_is_told(between: str, other: str) -> None:

@@ -66,6 +66,21 @@ BACK_FROM = (
     " from/ADP/prep/5 her/PRON/poss/8 forehead/NOUN/pobj/6"
 )
 CHEEK = "Her/PRON/poss/2 left/ADJ/amod/2 cheek/NOUN/nsubj/3 burned/VERB/ROOT/3"
+TURNED = "She/PRON/nsubj/2 had/AUX/aux/2 turned/VERB/ROOT/2 thirty/NUM/dobj/2 ./PUNCT/punct/2"
+TURNED_PAGES = "She/PRON/nsubj/1 turned/VERB/ROOT/1 thirty/NUM/nummod/3 pages/NOUN/dobj/1 ./PUNCT/punct/1"
+HER_YEAR = (
+    "Ilse/PROPN/nsubj/6 ,/PUNCT/punct/0 in/ADP/prep/6 her/PRON/poss/5 fortieth/ADJ/amod/5 year/NOUN/pobj/2"
+    " sat/VERB/ROOT/6 ./PUNCT/punct/6"
+)
+HIS_FORTY_FIRST = (
+    "He/PRON/nsubj/1 was/AUX/ROOT/1 in/ADP/prep/1 his/PRON/poss/7 forty/NUM/amod/7 -/PUNCT/punct/6 first/ADJ/amod/7"
+    " year/NOUN/pobj/2 ./PUNCT/punct/1"
+)
+THE_FIRST_YEAR = (
+    "He/PRON/nsubj/1 was/AUX/ROOT/1 in/ADP/prep/1 his/PRON/poss/5 second/ADJ/amod/5 year/NOUN/pobj/2 ./PUNCT/punct/1"
+)
+NOW = "She/PRON/nsubj/1 was/AUX/ROOT/1 now/ADV/advmod/1 but/ADV/advmod/4 forty/NUM/attr/1 ./PUNCT/punct/1"
+SPINSTER = "She/PRON/nsubj/1 was/AUX/ROOT/1 a/DET/det/3 spinster/NOUN/attr/1 of/ADP/prep/3 forty/NUM/pobj/4"
 
 
 @pytest.mark.parametrize(
@@ -102,6 +117,13 @@ CHEEK = "Her/PRON/poss/2 left/ADJ/amod/2 cheek/NOUN/nsubj/3 burned/VERB/ROOT/3"
         ((NAME_AT,), [("age", "40", "tom")]),
         ((THAT_YEAR,), [("age", "30", "she")]),
         ((WAS_ONE,), []),
+        ((TURNED,), [("age", "30", "she")]),
+        ((TURNED_PAGES,), []),
+        ((HER_YEAR,), [("age", "39", "ilse")]),
+        ((HIS_FORTY_FIRST,), [("age", "40", "he")]),
+        ((THE_FIRST_YEAR,), []),
+        ((NOW,), [("age", "40", "she")]),
+        ((SPINSTER,), [("age", "40", "she")]),
         ((SCAR,), [("scar", "left cheek", "his")]),
         ((LAME,), [("limp", "right leg", "she")]),
         ((CHEEK,), []),

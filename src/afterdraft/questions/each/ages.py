@@ -45,7 +45,7 @@ def find(seen: Seen) -> Iterator[Finding]:
         for one, other in combinations(said, 2):
             if one.scene == other.scene or max(one.sure, other.sure) < NAMED or not _in_order(seen, one, other):
                 continue  # a scene that goes back says so in many ways
-            if not _fits(one, other, between := _years(seen, one, other)):
+            if not _fits(seen, one, other, between := _years(seen, one, other)):
                 yield _finding(seen, person, one, other, between)
                 break
 
@@ -88,9 +88,15 @@ def _years(seen: Seen, one: PersonTrait, other: PersonTrait) -> tuple[int, int]:
     return 0, EVER if any(_PASS.search(text) for text in told) else 1
 
 
-def _fits(one: PersonTrait, other: PersonTrait, between: tuple[int, int]) -> bool:
+def _fits(seen: Seen, one: PersonTrait, other: PersonTrait, between: tuple[int, int]) -> bool:
+    """Some say 'in her fortieth year' of who is forty: then a year more is as good."""
     older = int(other.value) - int(one.value)
-    return between[0] <= older <= between[1] or not -BACK <= older <= FORTH
+    least, most = older - _is_of_a_year(seen, one), older + _is_of_a_year(seen, other)
+    return (least <= between[1] and between[0] <= most) or not -BACK <= older <= FORTH
+
+
+def _is_of_a_year(seen: Seen, one: PersonTrait) -> bool:
+    return seen.texts[one.scene][one.paragraph][: one.end].endswith(" year")
 
 
 def _finding(seen: Seen, person: str, one: PersonTrait, other: PersonTrait, between: tuple[int, int]) -> Finding:
