@@ -51,6 +51,7 @@ def test_twenty_mixed_edits_are_taken_back_done_again_and_there_after_reopening(
         after = desk(home)
         assert after != before
         assert edits(home) - first >= TWENTY
+        page.goto(f"{base}/notes")  # it is there anew sooner than the split, some fifty times
         _press_until(page, "Undo", lambda: edits(home) == first)
         assert desk(home) == before
         done = edits(home)

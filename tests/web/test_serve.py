@@ -1,14 +1,19 @@
-"""The server as a process: its address, its lock, its ways to end."""
+"""The server as a process: its address, its lock, its ways to end.
+
+What is about a start, an end or what either leaves behind has a real one; the others have a forked one, which is
+sooner there.
+"""
 
 import json
 import os
-import shutil
 import signal
 import socket
 import subprocess
 import time
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import pytest
 
@@ -17,23 +22,37 @@ from tests.cli.manuscripts import harbour
 from tests.server import Server, afterdraft, command, environment, running
 
 
+@cache
+def begun() -> bytes:
+    with TemporaryDirectory() as folder:
+        home = Path(folder)
+        made = home / "harbour.afterdraft"
+        assert afterdraft("begin", harbour(home), "-o", made, home=home).returncode == 0
+        return made.read_bytes()
+
+
 @pytest.fixture
 def book(home: Path) -> Path:
     made = home / "harbour.afterdraft"
-    assert afterdraft("begin", harbour(home), "-o", made, home=home).returncode == 0
+    made.write_bytes(begun())
     return made
 
 
 @pytest.fixture
-def server(home: Path) -> Iterator[Server]:
-    """A real start: it is what these tests are about."""
+def started(home: Path) -> Iterator[Server]:
     with running(home) as server:
         yield server
 
 
 @pytest.fixture
-def with_book(home: Path, book: Path) -> Iterator[Server]:
+def started_with_book(home: Path, book: Path) -> Iterator[Server]:
     with running(home, book) as server:
+        yield server
+
+
+@pytest.fixture
+def with_book(home: Path, book: Path) -> Iterator[Server]:
+    with running(home, book, forked=True) as server:
         yield server
 
 
@@ -41,9 +60,9 @@ def backups(home: Path) -> list[Path]:
     return sorted((home / "data").rglob("*.afterdraft"))
 
 
-def test_the_address_leads_to_a_page(server: Server) -> None:
-    with server.client() as client:
-        answer = client.get(server.address, follow_redirects=True)
+def test_the_address_leads_to_a_page(started: Server) -> None:
+    with started.client() as client:
+        answer = client.get(started.address, follow_redirects=True)
     assert answer.status_code == 200
     assert answer.headers["content-type"].startswith("text/html")
     assert "key" not in str(answer.url)
@@ -57,9 +76,9 @@ def test_listens_to_this_machine_only(server: Server) -> None:
             asking.connect((host, server.port))
 
 
-def test_a_book_named_is_opened(with_book: Server) -> None:
-    with with_book.client() as client:
-        assert "The Low Harbour" in client.get(with_book.address, follow_redirects=True).text
+def test_a_book_named_is_opened(started_with_book: Server) -> None:
+    with started_with_book.client() as client:
+        assert "The Low Harbour" in client.get(started_with_book.address, follow_redirects=True).text
 
 
 def test_a_second_one_hands_its_book_to_the_first(server: Server, book: Path) -> None:
@@ -102,14 +121,14 @@ def test_what_the_first_refuses_the_second_says(server: Server) -> None:
 
 
 @pytest.mark.slow
-def test_one_that_does_not_answer_is_said_to_be_so(server: Server) -> None:
-    server.process.send_signal(signal.SIGSTOP)
+def test_one_that_does_not_answer_is_said_to_be_so(started: Server) -> None:
+    started.process.send_signal(signal.SIGSTOP)
     try:
-        second = afterdraft("--no-open", home=server.home)
+        second = afterdraft("--no-open", home=started.home)
     finally:
-        server.process.send_signal(signal.SIGCONT)
+        started.process.send_signal(signal.SIGCONT)
     assert second.returncode == 4
-    assert f"process {server.process.pid}" in second.stderr
+    assert f"process {started.process.pid}" in second.stderr
 
 
 def test_a_port_that_is_taken_is_left_to_who_has_it(home: Path) -> None:
@@ -135,19 +154,19 @@ def afterdraft_address(home: Path) -> int:
 
 
 @pytest.mark.parametrize("how", [signal.SIGTERM, signal.SIGINT, signal.SIGHUP])
-def test_a_signal_closes_it_in_order(with_book: Server, book: Path, how: signal.Signals) -> None:
-    before = len(backups(with_book.home))
-    assert with_book.stop(how) == 0
-    assert len(backups(with_book.home)) == before + 1
+def test_a_signal_closes_it_in_order(started_with_book: Server, book: Path, how: signal.Signals) -> None:
+    before = len(backups(started_with_book.home))
+    assert started_with_book.stop(how) == 0
+    assert len(backups(started_with_book.home)) == before + 1
     assert not book.with_name(f"{book.name}-wal").exists()  # one whole file, fit to be copied
 
 
-def test_close_ends_it_with_a_backup(with_book: Server) -> None:
-    before = len(backups(with_book.home))
-    with with_book.client() as client:
+def test_close_ends_it_with_a_backup(started_with_book: Server) -> None:
+    before = len(backups(started_with_book.home))
+    with started_with_book.client() as client:
         assert client.post("/close").status_code == 200
-    assert with_book.ended() == 0
-    assert len(backups(with_book.home)) == before + 1
+    assert started_with_book.ended() == 0
+    assert len(backups(started_with_book.home)) == before + 1
 
 
 def test_after_close_nothing_is_opened_any_more(with_book: Server) -> None:
@@ -160,11 +179,11 @@ def test_after_close_nothing_is_opened_any_more(with_book: Server) -> None:
         assert late.json() == {"error": "Afterdraft is closing. Nothing was changed."}
 
 
-def test_after_a_kill_the_next_one_starts(with_book: Server, book: Path) -> None:
-    with_book.kill()
-    with running(with_book.home, book) as next_one, next_one.client() as client:
+def test_after_a_kill_the_next_one_starts(started_with_book: Server, book: Path) -> None:
+    started_with_book.kill()
+    with running(started_with_book.home, book) as next_one, next_one.client() as client:
         assert client.get(next_one.address, follow_redirects=True).status_code == 200
-        assert next_one.key != with_book.key
+        assert next_one.key != started_with_book.key
 
 
 def test_a_deep_link_opens_its_book_after_a_restart(with_book: Server) -> None:
@@ -174,24 +193,24 @@ def test_a_deep_link_opens_its_book_after_a_restart(with_book: Server) -> None:
         assert "The Low Harbour" in client.get(page, follow_redirects=True).text
 
 
-def test_the_owner_file_is_for_this_user_only(server: Server) -> None:
-    (owner,) = (server.home / "run").rglob("owner.json")
-    assert json.loads(owner.read_text("utf-8"))["key"] == server.key
+def test_the_owner_file_is_for_this_user_only(started: Server) -> None:
+    (owner,) = (started.home / "run").rglob("owner.json")
+    assert json.loads(owner.read_text("utf-8"))["key"] == started.key
     assert owner.stat().st_mode & 0o777 == 0o600
     assert owner.parent.stat().st_mode & 0o777 == 0o700
-    server.stop()
+    started.stop()
     assert owner.read_text("utf-8") == ""
 
 
-def test_the_key_is_written_nowhere_else(server: Server) -> None:
-    with server.client() as client:
-        client.get(server.address, follow_redirects=True)
+def test_the_key_is_written_nowhere_else(started: Server) -> None:
+    with started.client() as client:
+        client.get(started.address, follow_redirects=True)
         client.get("/?key=guess")
         client.get("/nowhere")
-    server.stop()
-    files = [path for path in server.home.rglob("*") if path.is_file()]
+    started.stop()
+    files = [path for path in started.home.rglob("*") if path.is_file()]
     assert files
-    assert [path for path in files if server.key.encode() in path.read_bytes()] == []
+    assert [path for path in files if started.key.encode() in path.read_bytes()] == []
 
 
 def test_no_browser_is_started_without_a_screen(home: Path) -> None:
@@ -223,7 +242,6 @@ def test_a_runtime_folder_of_someone_else_is_not_used(home: Path) -> None:
 
 
 def test_an_unwritable_list_of_recent_books_does_not_stop_it(home: Path, book: Path) -> None:
-    shutil.rmtree(home / "config")
     (home / "config").write_text("a file where a folder should be", encoding="utf-8")
     with running(home, book) as server, server.client() as client:
         assert "The Low Harbour" in client.get(server.address, follow_redirects=True).text
@@ -243,8 +261,8 @@ def test_an_unwritable_log_does_not_stop_it(home: Path) -> None:
         assert server.stop() == 0
 
 
-def test_the_exit_is_clean(server: Server) -> None:
-    server.stop()
-    assert server.log == ""
-    assert (server.home / "stderr.txt").read_text("utf-8") == ""
-    assert isinstance(server.process, subprocess.Popen)
+def test_the_exit_is_clean(started: Server) -> None:
+    started.stop()
+    assert started.log == ""
+    assert (started.home / "stderr.txt").read_text("utf-8") == ""
+    assert isinstance(started.process, subprocess.Popen)

@@ -199,10 +199,10 @@ def test_a_paragraph_beyond_a_million_characters_is_cut_at_sentences(monkeypatch
 
 @pytest.mark.parametrize("piece", ["_a ", "*", "* ", "a_b", "\\", "# x\n", "-\n", "\f", "\x00a", "“’ ", " \n", "\t"])
 def test_no_input_takes_long(piece: str) -> None:
-    began = time.monotonic()
+    began = time.process_time()
     with contextlib.suppress(EmptyManuscript, UnknownFormat):
         read((piece * 200_000).encode(), "hostile.txt")
-    assert time.monotonic() - began < 10  # seconds: the budget for hostile input
+    assert time.process_time() - began < 10  # seconds of this process: the budget for hostile input
 
 
 @given(st.binary(max_size=400))
