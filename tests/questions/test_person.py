@@ -7,13 +7,13 @@ from tests.questions.asked import found_in, quotes
 from tests.questions.people import ILSE, MARTA, NIGHT
 
 pytestmark = pytest.mark.slow
+OF_OTHERS = "She had her coat on. He gave her his arm, and they went down to the rope he had tied for them."
 OTHERS = [ILSE + MARTA] * 12  # a book that is told of others throughout
 
 
 def test_asks_about_an_i_in_the_telling() -> None:
     told = "She crossed the yard. I took the lamp and I shut the door."
-    others = "She had her coat on. He gave her his arm, and they went down to the rope he had tied for them."
-    one = found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, others, told])
+    one = found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told])
     assert quotes(one) == [["I took the lamp and I shut the door."]]
 
 
@@ -57,3 +57,46 @@ def test_a_name_with_me_in_it_and_a_letter_are_no_i() -> None:
     cup = "She took up the god-forgive-me, and he gave her the spoon, and she drank what he had left her."
     letter = "I had your letter, and I took it to the ferry for you."
     assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, cup], [*NIGHT, *MARTA, letter])
+
+
+def test_asks_about_what_an_i_does_beside_what_it_thinks() -> None:
+    told = "I rose and crossed the boathouse. I thought of the key, and said nothing."
+    assert quotes(found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told])) == [
+        ["I rose and crossed the boathouse."]
+    ]
+
+
+@pytest.mark.parametrize(
+    "told",
+    ["Chance, I fancy, was the god of all ferrymen on that river.", "Marta No, I took the key and I shut the box."],
+)
+def test_is_silent_about_a_teller_who_fancies_and_about_a_play(told: str) -> None:
+    assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told])
+
+
+def test_asks_where_a_man_is_only_spoken_of_right_before() -> None:
+    scene = [*TELLER, *TELLER, "I had left the rope for Tobias, and my hands were cold.", STRAY, *TELLER]
+    assert quotes(found_in(CHECK, scene)) == [[STRAY]]
+
+
+def test_asks_about_sentences_among_those_of_the_i() -> None:
+    mixed = f"I had left the rope on its hook, and my hands were cold. {STRAY}"
+    assert quotes(found_in(CHECK, [*TELLER, "I had left the rope for Tobias, and I sat down.", mixed, *TELLER])) == [
+        [STRAY]
+    ]
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "The sixth had lost his cap; he was pale, and his coat was wet, and he felt the cold.",
+        "He feels more than he says, and his eyes see what he wants.",
+        "The ferryman put his pipe away, for he felt cold, and he ran.",
+    ],
+)
+def test_is_silent_about_somebody_without_a_name_and_what_is_always_so(told: str) -> None:
+    assert not found_in(CHECK, [*TELLER, *TELLER, told, *TELLER])
+
+
+def test_is_silent_about_whom_a_scene_begins_with() -> None:
+    assert not found_in(CHECK, [STRAY, *TELLER, *TELLER])

@@ -77,7 +77,7 @@ _USUAL = re.compile(
     re.IGNORECASE,
 )
 _REPORT = re.compile(
-    r"\b(?:said|told|explained|asked|replied|answered|averred|declared)\b[^“”‘]*\b(?:that|if|whether)\b"
+    r"(?<!had )\b(?:said|told|explained|asked|replied|answered|averred|declared)\b[^“”‘]*\b(?:that|if|whether)\b"
 )
 _GUESSED = re.compile(r"\s+(?:\w+\s)?(?:despised|envied)\b")  # by an I, of others: one sees as much
 _TELLER = re.compile(r"\b(?:I|me|my|we|us|our)\b")
