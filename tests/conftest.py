@@ -41,9 +41,15 @@ def read_scenes(tmp_path_factory: pytest.TempPathFactory) -> facts.Read:
 
 
 @pytest.fixture
-def server(home: Path) -> Iterator[Server]:
+def opens() -> Path | None:
+    """The book that the server opens as it starts; a file of tests may have another `opens` (`tests.browser.walk`)."""
+    return None
+
+
+@pytest.fixture
+def server(home: Path, opens: Path | None) -> Iterator[Server]:
     """The real server with an empty home; its log is shown when the test fails."""
-    with running(home, forked=True) as server:
+    with running(home, *([opens] if opens else []), forked=True) as server:
         yield server
 
 
@@ -83,7 +89,7 @@ def context(context: BrowserContext) -> Iterator[BrowserContext]:
 
 @pytest.fixture
 def page(page: Page, server: Server) -> Page:
-    """A browser window, let in, at the first page."""
+    """A browser window, let in, at the first page: of the folder of books, or of the book that was opened."""
     page.goto(server.address)
     return page
 

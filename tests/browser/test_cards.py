@@ -7,9 +7,10 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from tests.browser.access import clean
-from tests.browser.walk import anew, bring_in, saved
+from tests.browser.walk import anew, opens, saved
 from tests.server import Server
 
+__all__ = ["opens"]
 pytestmark = pytest.mark.browser
 
 LINES = """() => Object.fromEntries([...document.querySelectorAll("[data-line]")].map((line) =>
@@ -28,7 +29,6 @@ def face(code: str) -> str:
 
 @pytest.fixture
 def cards(page: Page) -> Page:
-    bring_in(page)
     with anew(page):
         page.get_by_role("navigation", name="Screens").get_by_role("link", name="Cards").click()
     expect(page.get_by_role("heading", name="Cards")).to_be_visible()

@@ -7,16 +7,16 @@ import pytest
 from playwright.sync_api import Browser, Locator, Page, expect
 
 from tests.browser.access import clean
-from tests.browser.walk import anew, bring_in
+from tests.browser.walk import anew, opens
 from tests.server import Server
 
+__all__ = ["opens"]
 pytestmark = pytest.mark.browser
 
 
 @pytest.fixture
 def scene(page: Page) -> Iterator[Page]:
     """The first scene of a book that nothing is marked in yet."""
-    bring_in(page)
     page.get_by_role("link", name="Go on to the scenes").first.click()
     expect(page.get_by_role("heading", name="Scene 1", exact=True)).to_be_visible()
     return page  # type: ignore[return-value]
@@ -267,7 +267,8 @@ def test_marks_stand_in_the_reverse_outline_and_are_found_by_search(scene: Page)
     expect(page.locator("details.line[open]")).to_contain_text("The lost sugar")
 
 
-def test_several_cards_are_marked_at_once_and_it_is_one_edit(page: Page) -> None:
+def test_several_cards_are_marked_at_once_and_it_is_one_edit(page: Page, server: Server) -> None:
+    page.goto(server.origin)
     page.get_by_role("button", name="Open the demonstration book").click()
     page.get_by_role("navigation", name="Screens").get_by_role("link", name="Cards").click()
     boxes = page.get_by_role("checkbox", name=re.compile("^Choose "))
@@ -296,6 +297,7 @@ def test_all_of_it_without_scripts(browser: Browser, server: Server) -> None:
     context = browser.new_context(java_script_enabled=False)
     page = context.new_page()
     page.goto(server.address)
+    page.goto(server.origin)
     page.get_by_role("button", name="Open the demonstration book").click()
     unfold(page, "#runs")
     page.get_by_label("Setup", exact=True).fill("A new matter")
@@ -322,7 +324,6 @@ def test_all_of_it_without_scripts(browser: Browser, server: Server) -> None:
 
 
 def test_access_of_every_state(page: Page) -> None:
-    bring_in(page)
     screens = page.get_by_role("navigation", name="Screens")
     with anew(page):
         screens.get_by_role("link", name="Threads").click()

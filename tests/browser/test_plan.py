@@ -6,14 +6,14 @@ import pytest
 from playwright.sync_api import Locator, Page, expect
 
 from tests.browser.access import clean
-from tests.browser.walk import anew, bring_in
+from tests.browser.walk import anew, opens
 
+__all__ = ["opens"]
 pytestmark = pytest.mark.browser
 
 
 @pytest.fixture
 def book(page: Page) -> Page:
-    bring_in(page)
     return page
 
 

@@ -8,15 +8,15 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from tests.browser.access import clean
-from tests.browser.walk import anew, bring_in
+from tests.browser.walk import anew, opens
 from tests.server import Server
 
+__all__ = ["opens"]
 pytestmark = pytest.mark.browser
 
 
 @pytest.fixture
 def cards(page: Page) -> Page:
-    bring_in(page)
     with anew(page):
         page.get_by_role("navigation", name="Screens").get_by_role("link", name="Cards").click()
     expect(page.get_by_role("heading", name="Cards")).to_be_visible()

@@ -5,14 +5,14 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 
-from tests.browser.walk import anew, bring_in, saved, summary
+from tests.browser.walk import anew, opens, saved, summary
 from tests.server import Server, running
 
+__all__ = ["opens"]
 pytestmark = pytest.mark.browser
 
 
 def test_the_same_summary_changed_in_two_windows_shows_both_texts(page: Page, context: BrowserContext) -> None:
-    bring_in(page)
     with anew(page):
         page.get_by_role("link", name="Go on to the scenes").first.click()
     other = context.new_page()
@@ -31,7 +31,6 @@ def test_the_same_summary_changed_in_two_windows_shows_both_texts(page: Page, co
 
 
 def test_different_fields_changed_in_two_windows_do_not_meet(page: Page, context: BrowserContext) -> None:
-    bring_in(page)
     with anew(page):
         page.get_by_role("link", name="Go on to the scenes").first.click()
     other = context.new_page()
@@ -49,7 +48,6 @@ def test_different_fields_changed_in_two_windows_do_not_meet(page: Page, context
 
 
 def test_a_window_that_comes_to_the_front_shows_what_the_other_did(page: Page, context: BrowserContext) -> None:
-    bring_in(page)
     with anew(page):
         page.get_by_role("link", name="Go on to the scenes").first.click()
     other = context.new_page()
@@ -63,7 +61,6 @@ def test_a_window_that_comes_to_the_front_shows_what_the_other_did(page: Page, c
 def test_words_typed_while_the_program_is_gone_are_saved_when_it_is_back(
     page: Page, server: Server, home: Path
 ) -> None:
-    bring_in(page)
     with anew(page):
         page.get_by_role("link", name="Go on to the scenes").first.click()
     server.kill()
@@ -78,7 +75,6 @@ def test_words_typed_while_the_program_is_gone_are_saved_when_it_is_back(
 
 
 def test_leaving_the_page_at_once_saves_what_was_typed(page: Page) -> None:
-    bring_in(page)
     with anew(page):
         page.get_by_role("link", name="Go on to the scenes").first.click()
     summary(page).fill("Typed and left.")
@@ -90,7 +86,6 @@ def test_leaving_the_page_at_once_saves_what_was_typed(page: Page) -> None:
 
 
 def test_an_undo_button_that_is_out_of_date_changes_nothing(page: Page, context: BrowserContext) -> None:
-    bring_in(page)
     with anew(page):
         page.get_by_role("link", name="Go on to the scenes").first.click()
     summary(page).fill("First.")

@@ -1,11 +1,13 @@
 """Steps that several browser tests take, each as a person takes it."""
 
+import shutil
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
 
+import pytest
 from playwright.sync_api import Locator, Page, expect
 
 from afterdraft import demodata
@@ -21,6 +23,15 @@ def bring_in(page: Page, *files: Path) -> None:
     page.get_by_label("Choose the file of your draft").set_input_files(files or (begun(),))
     expect(page.get_by_role("heading", name="The split")).to_be_visible(timeout=PATIENT)
     page.wait_for_load_state("load")  # keys are listened to from then on
+
+
+@pytest.fixture
+def opens(home: Path) -> Path:
+    """That book, where books are kept: a window stands at its split from the first."""
+    file = home / "Books" / begun().name
+    file.parent.mkdir()
+    shutil.copyfile(begun(), file)
+    return file
 
 
 @contextmanager
