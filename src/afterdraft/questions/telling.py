@@ -58,9 +58,14 @@ _PASSIVE = re.compile(
 _MIGHT = re.compile(r"\s+(?:would|should|might|must|may|will|could\snot|couldn[’']t|cannot)\b")
 _SEEN = re.compile(
     rf"\s+{_HELPS}{{0,3}}(?:(?:wished|hoped|decided)\sto\b|wished\s(?:him|them|her|me|us|you|everybody)\b"
-    r"|thought\s(?:for\s(?:a|some|one)\s(?:\w+\s)?\w+(?=\s*[.;]|\sand\b)|a\s(?:while|moment|little|bit)|it\sover|about\sit|it\s(?:best|well|better|fit|proper|necessary|right|wise|prudent)|better|fit|it\s[^.;,]{1,40}\sto)\b"
+    r"|thought\s(?:for\s(?:a|some|one)\s(?:\w+\s)?\w+(?=\s*[.;]|\sand\b)|a\s(?:while|moment|little|bit)|it\sover"
+    r"|about\sit|it\s(?:best|well|better|fit|proper|necessary|right|wise|prudent)|better|fit|it\s[^.;,]{1,40}\sto)\b"
     r"|decided\b|remembered\s(?:himself|herself|to)\b|(?:believed|think|thought)\sin\b)"
 )  # what is said or done shows it
+_OPINION = re.compile(
+    rf"\s+{_HELPS}{{0,3}}thought\s(?:the|a|an|his|her|their|it|him|them|this|young|old)\b"
+    r"(?:(?!\b(?:was|were|had|would|could|might|should|must|did)\b)[^,.;:])*[,.;:]"
+)  # 'thought the country damp': what she thinks of things, whoever knows her knows
 _KNEW = re.compile(rf"\s+{_HELPS}{{0,3}}(?:knew|known|know|understood)\b")
 _KNEW_THAT = re.compile(
     rf"\s+{_HELPS}{{0,3}}(?:knew|known|understood)(?:\s*,|\s(?:\w+ly\s|now\s|then\s|at\sonce\s|well\s|very\s|too\s|only\s)*"
@@ -135,6 +140,6 @@ def _is_own_clause(text: str, one: Mention, before: str) -> bool:
     """Whether a clause of its own says that somebody thinks so, and what: no 'words she knew', no 'was feared'."""
     if _WHEN.search(before) or not _LEADS.search(before):
         return False
-    if any(pattern.match(text, one.end) for pattern in (_NOT, _PASSIVE, _MIGHT, _SEEN)):
+    if any(pattern.match(text, one.end) for pattern in (_NOT, _PASSIVE, _MIGHT, _SEEN, _OPINION)):
         return False
     return not _KNEW.match(text, one.end) or bool(_KNEW_THAT.match(text, one.end))
