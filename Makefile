@@ -7,16 +7,22 @@ PYTHON = .venv/bin/python
 CHECKED = src tests bench demo scripts
 ARGS =
 
-.PHONY: demo test check bench bench-full lock clean
+.PHONY: demo test check compiled bench bench-full lock clean
 .DEFAULT_GOAL := demo
 
 demo:
 	@scripts/environment.sh run
 	@.venv/bin/afterdraft demo $(ARGS)
 
-test: check
+test:
+	@scripts/environment.sh all
+	@$(MAKE) --no-print-directory --jobs 2 check compiled
 	@browser=$$($(PYTHON) scripts/browser.py) && \
 	PYTHONDONTWRITEBYTECODE= BROWSER_PATH="$$browser" $(PYTHON) -m pytest -n 3 --dist loadfile --no-loadscope-reorder $(ARGS)
+
+# Modules of the tests, compiled once beside the checks, not by each worker
+compiled:
+	@PYTHONDONTWRITEBYTECODE= $(PYTHON) -m pytest --collect-only -q $(ARGS) >/dev/null 2>&1 || true
 
 check:
 	@scripts/environment.sh all

@@ -1,4 +1,5 @@
-"""The demonstration book with what its writer marked: listed faults are asked about, and no trap is."""
+"""The demonstration book read with the real model, and what its writer marked: listed faults are asked about, no trap
+is, and the planted differences of eyes are read off it with whose they are."""
 
 import json
 from collections.abc import Sequence
@@ -14,9 +15,12 @@ from afterdraft.platform import folders
 from afterdraft.questions.asking import ask
 from afterdraft.questions.question import Question
 from afterdraft.questions.seen import Seen
+from afterdraft.whole.book import read_book
+from afterdraft.whole.traits import can_both_be, find_traits
+from demo.build import DEMODATA
 from demo.revise import consistent
 from demo.source import parts, plain
-from tests.demo.reading import FORGOTTEN
+from tests.demo.reading import FORGOTTEN, paragraphs_of
 from tests.facts import Read
 
 LISTS: dict[str, list[dict[str, Any]]] = json.loads(Path("demo/faults.json").read_text(encoding="utf-8"))
@@ -101,6 +105,23 @@ def test_of_the_consistent_book_next_to_nothing_is_asked(read_scenes: Read) -> N
     asked = ask(Seen(texts=scenes, facts=tuple(read_scenes(scenes))))
     others = [one for one in asked if one.check != "names alike" and one.subject != "thing: envelope"]
     assert len(others) <= 1, [one.asks for one in asked]
+
+
+@pytest.mark.slow
+def test_both_differences_of_eyes_are_found_and_no_other(read_scenes: Read) -> None:
+    scenes = list(read_scenes(paragraphs_of(DEMODATA / "manuscript.docx")))
+    book = read_book(scenes)
+    names = {person.id: person.name for person in book.cast.people}
+    eyes: dict[str, list[str]] = {}
+    for one in find_traits(book, scenes):
+        if one.trait == "eyes":
+            eyes.setdefault(names[one.person], []).append(one.value)
+    differing = {
+        name: values
+        for name, values in eyes.items()
+        if not all(can_both_be("eyes", first, other) for first in values for other in values)
+    }
+    assert differing == {"jossie wragg": ["green", "brown"], "tam ockley": ["dark", "blue"]}
 
 
 def _is_asked(listed: dict[str, Any], kind: str, asked: Sequence[Question], *, whole: bool = False) -> bool:
