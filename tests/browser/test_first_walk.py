@@ -76,7 +76,7 @@ def test_the_whole_walk_by_keyboard(page: Page) -> None:
 
 
 def test_single_letters_can_be_turned_off(page: Page) -> None:
-    bring_in(page, MANUSCRIPT)
+    bring_in(page)
     page.get_by_role("link", name="Keys").click()
     page.get_by_role("button", name="Turn them off").click()
     expect(page.get_by_text("Single-letter keys are off. Those")).to_be_visible()
