@@ -1,7 +1,7 @@
 """Where the telling, outside speech, says what somebody thinks, feels or perceives, and whose that is."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -33,24 +33,39 @@ class Thought:
     plain: bool  # the paragraph says who: by name, or by a name behind which 'he' can be nobody else
 
 
+@dataclass(frozen=True, slots=True)
+class _Named:
+    """By name or by what they are, outside speech."""
+
+    mention: Mention
+    person: str | None
+    gender: Gender
+
+
 def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
     """Of a scene, in order."""
     scene, cast = seen.facts[number], seen.book.cast
     people = meant(scene, told_in(scene, cast))
     known = genders(cast.people)
     guesses = antecedents(scene, people, seen.book.spoken[number], known)
-    plain = _plain(seen, number, people)
+    named = [
+        _Named(one, person, known.get(person or "", "") or one.gender)
+        for one, person in zip(scene.mentions, people, strict=True)
+        if not one.spoken and one.kind in ("name", "role")
+    ]
     by_i = told_by_i(scene)
     found = []
-    for one, person, guess, named in zip(scene.mentions, people, guesses, plain, strict=True):
+    for one, person, guess in zip(scene.mentions, people, guesses, strict=True):
         if one.spoken or one.kind == "role":
             continue
-        inward, deep = inside(seen.texts[number][one.paragraph], one)
+        text = seen.texts[number][one.paragraph]
+        inward, deep = inside(text, one)
         if inward or one.feels:
-            told = inward and is_known(seen.texts[number][one.paragraph], one, deep=deep, told_by_i=by_i)
-            who, sure = (person or named or "", 1.0) if person or named else guess or ("", 0.0)
+            person = person or _plainly(_silenced(text, scene.quotes, one.paragraph), one, named)
+            told = inward and is_known(text, one, deep=deep, told_by_i=by_i)
+            who, sure = (person, 1.0) if person else guess or ("", 0.0)
             gender = known.get(who, "") if one.kind == "name" else one.gender
-            found.append(Thought(who, one, gender, inward, told, sure, plain=bool(person or named)))
+            found.append(Thought(who, one, gender, inward, told, sure, plain=bool(person)))
     return tuple(found)
 
 
@@ -69,40 +84,25 @@ def whose(one: Thought, viewpoint: str, gender: Gender, *, tells: bool) -> Whose
     return "unsure" if one.person not in ("", viewpoint) and one.sure >= SURE else "own"
 
 
-def _plain(seen: Seen, number: int, people: Sequence[str | None]) -> Iterator[str | None]:
-    """Beside each 'he' of a scene that does something, the one person of that gender whom its sentence and the one
-    before it name, as saying or doing something, and not again behind it."""
-    scene, known = seen.facts[number], genders(seen.book.cast.people)
-    named = [
-        (one, person, known.get(person or "", "") or one.gender)
-        for one, person in zip(scene.mentions, people, strict=True)
-        if not one.spoken and one.kind in ("name", "role")
-    ]
-    texts = [
-        _silenced(text, [one for one in scene.quotes if one.paragraph == place])
-        for place, text in enumerate(seen.texts[number])
-    ]
-    for he in scene.mentions:
-        if he.spoken or not he.subject or he.form not in ("he", "she"):
-            yield None
-            continue
-        text = texts[he.paragraph]
-        start, end = _with_the_one_before(text, he)
-        like = [
-            (one, person)
-            for one, person, gender in named
-            if one.paragraph == he.paragraph and start <= one.start < end and gender in ("", he.gender)
-        ]
-        before = [(one, person) for one, person in like if one.start < he.start]
-        who = before[0][1] if len({person for _, person in before}) == 1 else None
-        again = any(person == who for one, person in like if one.start > he.start)
-        yield who if not again and any(_begins(text, one) for one, _ in before) else None
+def _plainly(text: str, he: Mention, named: Sequence[_Named]) -> str | None:
+    """Who a 'he' that does something is: the one person of that gender whom its sentence and the one before it name, as
+    saying or doing something, and not again behind it."""
+    if not he.subject or he.form not in ("he", "she"):
+        return None
+    here = [one for one in named if one.mention.paragraph == he.paragraph and one.gender in ("", he.gender)]
+    start, end = _with_the_one_before(text, he) if here else (0, 0)
+    like = [one for one in here if start <= one.mention.start < end]
+    before = [one for one in like if one.mention.start < he.start]
+    who = before[0].person if len({one.person for one in before}) == 1 else None
+    again = any(one.person == who for one in like if one.mention.start > he.start)
+    return who if not again and any(_begins(text, one.mention) for one in before) else None
 
 
-def _silenced(text: str, quotes: Sequence[Quote]) -> str:
+def _silenced(text: str, quotes: Sequence[Quote], paragraph: int) -> str:
     """As long as the paragraph, with commas where somebody speaks: what is said there ends no sentence."""
     for one in quotes:
-        text = text[: one.start] + "," * (one.end - one.start) + text[one.end :]
+        if one.paragraph == paragraph:
+            text = text[: one.start] + "," * (one.end - one.start) + text[one.end :]
     return text
 
 
