@@ -2,7 +2,7 @@
 
 import re
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from random import Random
 
 from bench.faults.people import Person, acts, alone, behind, holds, narrated, people
@@ -32,7 +32,6 @@ _THINKS = (
 )
 _SELF = re.compile(rf"\bI {_THINKS}")
 _PRONOUN = {"m": re.compile(rf"\b[Hh]e {_THINKS}"), "f": re.compile(rf"\b[Ss]he {_THINKS}")}
-FAR = 4  # times as often as another of that gender is the one named whose scene it is
 TELLER = 15  # of 1,000 words outside speech that are 'I', in a scene that an I tells
 
 
@@ -53,16 +52,6 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
         fault = Fault("viewpoint", (edit,), (Shown(edit.scene, said),), enough=1)
         if holds(scenes, fault):
             yield fault
-
-
-def _is_another(scene: Sequence[str], one: Person, inside: str, known: Sequence[Person]) -> bool:
-    """Whether the scene plainly is not that person's: it is an I's, of the other gender, or names another far more."""
-    if inside in ("I", one.name):
-        return inside == "I"
-    owner = next(each for each in known if each.name == inside)
-    told = "\n".join(scene)
-    times = [len(each.pattern.findall(told)) for each in (owner, one)]
-    return owner.gender != one.gender or times[0] >= FAR * times[1]
 
 
 def _thoughts(told: str, known: tuple[Person, ...]) -> Counter[str]:
