@@ -16,10 +16,14 @@ def test_asks_about_two_full_moons_a_fortnight_apart() -> None:
 
 def test_a_day_that_is_told_within_a_scene_counts() -> None:
     begins = ["Ilse came down to the landing.", "She had a basket with her."]
-    found = list(CHECK.find(dated([*begins, *FIRST], [*begins, "It was the seventeenth of May.", "The moon was full."])))
+    found = list(
+        CHECK.find(dated([*begins, *FIRST], [*begins, "It was the seventeenth of May.", "The moon was full."]))
+    )
     assert [one.numbers for one in found] == [{"days": 14}]
     gone_on = "Two days later the rope broke."
-    assert not list(CHECK.find(dated(FIRST, [*begins, "It was the seventeenth of May.", gone_on, "The moon was full."])))
+    assert not list(
+        CHECK.find(dated(FIRST, [*begins, "It was the seventeenth of May.", gone_on, "The moon was full."]))
+    )
 
 
 def test_asks_about_a_new_moon_right_after_a_full_one() -> None:
