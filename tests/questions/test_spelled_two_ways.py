@@ -48,6 +48,7 @@ def test_asks_about_a_short_name_that_stands_often(name: str, short: str) -> Non
     "last",
     [
         "“Tobyas,” said Marta, “mind the rope.”",  # called by it, not quoting it
+        "She heard Tobyas, who had a pronounced limp.",
         "She heard Tobiass on the stairs.",  # no plural of a name in -s
         "It was Tobyas’s Pole that she wanted.",
         "“Ask Tobyas,” said Marta, “about the child that is to be christened.”",

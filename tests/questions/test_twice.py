@@ -48,6 +48,6 @@ def test_is_silent_about_what_is_led_in_twice_or_is_spoken() -> None:
     assert not found(CHECK, ["It rained.", LONG], ["She wrote this:", LONG])
 
 
-@pytest.mark.parametrize("before", ["She remembered the ferry again.", "She wrote this:"])
+@pytest.mark.parametrize("before", ["She remembered the ferry again.", "She wrote this:", "She asked again:"])
 def test_asks_though_the_second_merely_stands_behind_such_words(before: str) -> None:
     assert len(found(CHECK, ["It rained.", PASSAGE], [before, PASSAGE])) == 1

@@ -27,7 +27,7 @@ _INFLECTED = re.compile(r"(?:[’']s?|s[’'])$")
 _VOWELS = frozenset("aeiouy")
 _QUOTED = re.compile(r"[“‘\"]$"), re.compile(r"[”’\"]")
 _SPELLED = re.compile(
-    r"\b(?:spel(?:t|led|ling)|sign(?:s|ed)\s(?:(?:him|her|my)self|(?:his|her|my)\sname)|pronounced?)\b"
+    r"\b(?:spel(?:t|led|ling)|sign(?:s|ed)\s(?:(?:him|her|my)self|(?:his|her|my)\sname)|pronounced?\s(?:it|as|like|his|her|the\sname))\b"
 )
 _CALLED = re.compile(r"\b(?:call(?:s|ed)?\s(?:him|her|me|himself|herself|myself)|christened(?:\s(?:him|her|me))?)\s$")
 _ENDINGS = frozenset("saonye")  # of families, feminines, pet names

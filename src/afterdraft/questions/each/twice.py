@@ -17,7 +17,10 @@ QUOTED = 0.55  # strength of that
 OFTEN = 3  # places from which it is a refrain
 _CLOSING = re.compile(r"[.!?…,;]*[”’\"]*")
 _LED_IN = re.compile(r":\s*[—–-]*\s*[“‘\"*_]*$")
-_BEFORE = re.compile(r"\b(?:remember\w*|recall\w*|repeat\w*|quot\w+|again|same)\b[^.!?]*$", re.IGNORECASE)
+_BEFORE = re.compile(
+    r"\b(?:remember\w*|recall\w*|repeat\w*|quot\w+|same\swords|(?:read|ran|stood|wrote|written)\b[^.!?]*\bagain)\b[^.!?]*$",
+    re.IGNORECASE,
+)
 _WORD = re.compile(r"[^\W_]+(?:[’'][^\W_]+)*")
 
 
