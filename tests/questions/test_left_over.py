@@ -44,3 +44,7 @@ def test_a_name_of_somebody_on_her_list_is_let_be() -> None:
     assert list(CHECK.find(seen))
     edgar = Given(people=(GivenPerson("p1", "Kit", ("kit", "edgar")),))
     assert not list(CHECK.find(replace(seen, given=edgar)))
+
+
+def test_a_name_one_letter_from_a_known_one_is_a_spelling() -> None:
+    assert not found_in(CHECK, ILSE, MARTA, ILSE, [*NIGHT, "“It was only the wind,” said Tobjas."])

@@ -74,16 +74,28 @@ def test_is_silent_about_a_teller_who_fancies_and_about_a_play(told: str) -> Non
     assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told])
 
 
-def test_asks_where_a_man_is_only_spoken_of_right_before() -> None:
-    scene = [*TELLER, *TELLER, "I had left the rope for Tobias, and my hands were cold.", STRAY, *TELLER]
-    assert quotes(found_in(CHECK, scene)) == [[STRAY]]
+def test_a_man_who_is_only_spoken_of_near_by_may_be_meant() -> None:
+    before = "I had left the rope for Tobias, and my hands were cold."
+    assert not found_in(CHECK, [*TELLER, *TELLER, before, STRAY, *TELLER])
+    mixed = f"I had left the rope on its hook, and my hands were cold. {STRAY}"
+    assert not found_in(CHECK, [*TELLER, "I had left the rope for Tobias, and I sat down.", mixed, *TELLER])
 
 
 def test_asks_about_sentences_among_those_of_the_i() -> None:
     mixed = f"I had left the rope on its hook, and my hands were cold. {STRAY}"
-    assert quotes(found_in(CHECK, [*TELLER, "I had left the rope for Tobias, and I sat down.", mixed, *TELLER])) == [
-        [STRAY]
-    ]
+    assert quotes(found_in(CHECK, [*TELLER, *TELLER, mixed, *TELLER])) == [[STRAY]]
+
+
+def test_in_a_book_that_an_i_tells_an_i_among_others_is_the_teller() -> None:
+    told = "I rose and crossed the boathouse. I took the key, and I went."
+    others = [*NIGHT, *MARTA, OF_OTHERS, told]
+    assert found_in(CHECK, *OTHERS, others)
+    assert not found_in(CHECK, *OTHERS, others, *[[*TELLER, *TELLER]] * (2 * len(OTHERS)))
+
+
+def test_a_teller_who_does_nothing_is_let_be() -> None:
+    told = "I only use the word for a monster in a castle, and nobody can tell me what it did with them."
+    assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told])
 
 
 @pytest.mark.parametrize(

@@ -28,6 +28,8 @@ def test_asks_about_the_present_in_a_scene_told_in_the_past(turns: str) -> None:
         "“Tobias lifts the lamp and goes down,” she said.",
         "There is a kind of man who never lifts a lamp.",
         "The river always runs north here.",
+        "She runs away!",
+        "That is why Tobias keeps a lamp.",
         "He said that Tobias goes down.",
         "Tobias lifted the lamp and went down.",
     ],

@@ -60,6 +60,9 @@ _UNSURE = re.compile(
 )
 
 
+_NOT_ITSELF = re.compile(r"\b(?:for|of|with|to|from|against|towards?|about|on|by|in)\s(?:poor\s|old\s)*$")
+
+
 def is_gone(before: str, behind: str) -> bool:
     """Whether a sentence, split where it means somebody, tells for certain that they are dead or have left for good.
 
@@ -67,16 +70,17 @@ def is_gone(before: str, behind: str) -> bool:
     (True, True)
     >>> is_gone("She thought that ", " was dead."), is_gone("", " was dead tired.")
     (False, False)
+    >>> is_gone("His love for ", " was dead.")
+    False
     """
     if behind.startswith(("’", "'")):
         return bool(_OF_WHOM.match(behind)) and "?" not in behind and not _UNSURE.search(before)  # not 'Ada’s father'
     if "?" in behind or _UNSURE.search(before):
         return bool(_LAST.search(before) and _LAST_HOW.match(behind))
     pairs = ((_END, _END_HOW), (_LAID, _LAID_WHERE), (_SO, _SO_ENDS), (_FOUND, _FOUND_HOW), (_LAST, _LAST_HOW))
+    itself = not _NOT_ITSELF.search(before)  # 'his love for Ada is dead'
     return bool(
-        _DIES.match(behind)
-        or _LEAVES.match(behind)
-        or _NOT_WOKEN.match(behind)
+        (itself and any(one.match(behind) for one in (_DIES, _LEAVES, _NOT_WOKEN)))
         or _TAKEN.search(before)
         or any(one.search(before) and other.match(behind) for one, other in pairs)
     )

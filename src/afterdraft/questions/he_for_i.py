@@ -16,21 +16,9 @@ from afterdraft.whole.tellers import told_in
 from afterdraft.whole.turns import GENDERS, meant
 
 MANY = 3  # times that 'he', 'him' or 'his' stands there at least
-NEAR, NEARER = (
-    3,
-    1,
-)  # paragraphs before, in which somebody stands who may be meant; the same, where it is told from inside
+NEAR = 3  # paragraphs before, in which somebody stands who may be meant
 AROUND, MINE = 2, 2  # paragraphs on either side; how many of them say I, where an I tells
 _MINE = re.compile(r"\b(?:I|me|my|mine|myself|we|us|our|ours)\b", re.IGNORECASE)
-_INSIDE = re.compile(
-    r"\b(?:[Hh]e|[Ss]he)\s+(?:(?:\w+ly|had|never|not|could|did|then|soon|even|also|again|now|was|began\sto)\s+){0,3}"
-    r"(?:heard?|saw|see|felt(?!\s(?:in|for|about)\b)|feel|kn[eo]w|thought|think|wondered|remember(?:ed)?|wish(?:ed)?"
-    r"|hoped?|fear(?:ed)?|dreaded|perceived|noticed|reali[sz]ed|resolved|determined|conscious|aware|glad|sorry|afraid"
-    r"|ashamed|believed?|guessed|supposed?|imagined|fancied|doubted|understood|judged|recogni[sz]ed|forgot|meant|wanted"
-    r"|longed|reflected|recollected|recalled)\b"
-    r"|\b(?:his|her)\s(?:heart|mind|thoughts|blood|soul|conscience|fears?|hopes?|spirits)\b"
-    r"|\b(?:seemed|appeared|occurred)\sto\s(?:him|her)\b|\bfound\s(?:him|her)self\b"
-)
 _SOMEBODY = PEOPLE | TRADES | KINSHIP | words_of("one other others another first second third fourth fifth sixth last")
 _WORD = re.compile(r"\w+")
 _NOUN = re.compile(r"\b(?:the|a|an|this|that|some|any)\s(?:\w+\s)?\w+(?:man|woman|body|boy|girl|ist)\b", re.IGNORECASE)
@@ -66,7 +54,7 @@ def he_for_i(seen: Seen, number: int) -> Iterator[Run]:
     met = list(_met(seen, number))
     talked = {quote.paragraph for quote in scene.quotes}
     for place, text in enumerate(seen.texts[number]):
-        runs = () if place < NEARER or place in talked or not _is_mine(seen.texts[number], place) else _without_i(text)
+        runs = () if not place or place in talked or not _is_mine(seen.texts[number], place) else _without_i(text)
         for run, gender in product(runs, (own,) if own in GENDERS else GENDERS):
             his = [
                 one
@@ -113,16 +101,12 @@ def _is_met(seen: Seen, number: int, he: Mention, run: range, met: Sequence[_Met
     somebody = not _SOMEBODY.isdisjoint(_WORD.findall(text[: he.start].lower())) or _NOUN.search(text, 0, he.start)
     if somebody or verbs.past <= verbs.present:
         return True
-    inside = bool(_INSIDE.search(text, run.start, run.stop))
     before = range(run.start, he.start)
-    return any(_may_be(one, he.paragraph, before, inside) for one in met if one.gender in ("", he.gender))
+    return any(_may_be(one, he.paragraph, before) for one in met if one.gender in ("", he.gender))
 
 
-def _may_be(one: _Met, place: int, before: range, inside: bool) -> bool:
-    """Whether it is somebody met in that paragraph before its run, or named at its beginning; or met in those before:
-    where it is told from inside, only who acts or speaks right before."""
+def _may_be(one: _Met, place: int, before: range) -> bool:
+    """Whether somebody was met in that paragraph before its run, or named at its beginning, or met in those before."""
     if one.paragraph == place:
         return one.start < before.start or (one.how in ("acts", "named") and one.start < before.stop)
-    if inside:
-        return place - NEARER <= one.paragraph < place and one.how in ("acts", "said")
     return place - NEAR <= one.paragraph < place

@@ -129,5 +129,5 @@ CHECK = Check(
     "two people of one name. Flashbacks whose time nothing says.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=4,
+    recipe=5,
 )

@@ -2,7 +2,9 @@
 
 import re
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+
+from rapidfuzz.distance import OSA
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding
@@ -11,6 +13,7 @@ from afterdraft.reading import lexicon
 from afterdraft.reading.facts import Mention
 
 EARLY = 0.1  # share of the book in which people are still brought in; chosen by hand
+OFTEN = 5  # times that a name stands at least, of which another may be a misspelling
 STRENGTH = 0.8
 KNOWN = 2  # others of the cast who are in the scene at least
 _WORD = re.compile(r"[^\W\d_]+")
@@ -28,6 +31,7 @@ def find(seen: Seen) -> Iterator[Finding]:
     counted = Counter(word for scene in seen.texts for text in scene for word in _WORD.findall(text))
     whole = sum(len(text) for scene in seen.texts for text in scene)
     hers = {word for one in seen.given.people for form in one.forms for word in form.split()}
+    often = [word for word, times in counted.items() if times >= OFTEN and word[0].isupper()]
     known = Counter(one.scene for one in seen.book.appearances if one.presence != "mentioned" and one.mentions > 0)
     before = 0
     for number, scene in enumerate(seen.facts):
@@ -37,7 +41,7 @@ def find(seen: Seen) -> Iterator[Finding]:
                 (place, one) for place, one in enumerate(scene.mentions) if _stands_alone(seen, number, one, counted)
             ]
             for place, one in alone:
-                if place in tags and one.form.split()[-1] not in hers:
+                if place in tags and one.form.split()[-1] not in hers and not _is_misspelt(seen, number, one, often):
                     yield _finding(seen, number, one)
         before += sum(len(text) for text in seen.texts[number])
 
@@ -53,6 +57,12 @@ def _stands_alone(seen: Seen, number: int, one: Mention, counted: Counter[str]) 
     if words[0].lower() in lexicon.ROLES:
         return False
     return not _INTRODUCED.search(text[: one.start]) and not _EXPLAINED.match(text, one.end)
+
+
+def _is_misspelt(seen: Seen, number: int, one: Mention, often: Sequence[str]) -> bool:
+    """Whether it is a letter away from a name that stands often: that is asked about as a spelling."""
+    written = seen.texts[number][one.paragraph][one.start : one.end].split()[-1]
+    return any(OSA.distance(written, word, score_cutoff=1) <= 1 for word in often)
 
 
 def _finding(seen: Seen, number: int, one: Mention) -> Finding:
@@ -80,5 +90,5 @@ CHECK = Check(
     "among a person's earlier names, and every place where it still stands is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=4,
+    recipe=5,
 )

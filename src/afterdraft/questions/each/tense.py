@@ -50,7 +50,7 @@ _GENERAL = re.compile(
     r"|still|reader|I|you|we|one|man|men|people|says|writes|tells|seems|means|must|will|shall|may|can"
     r"|me|my|us|our|if|unless|whether|understands|knows|likes|loves|wants|needs|owes|owns|lives|belongs|contains|exists)\b"
 )
-_INSET = re.compile(r"^\s*[*_—>\[(]|[:]\s*$")
+_INSET = re.compile(r"^\s*[*_—>\[(]|[:!]\s*$|^\s*(?:That|This|Such)\s(?:is|are|lies|stands|comes|goes)\b")
 
 
 def find(seen: Seen) -> Iterator[Finding]:
@@ -130,7 +130,8 @@ def _finding(seen: Seen, number: int, place: int, runs: Sequence[tuple[int, int]
 
 
 def _tells(one: Mention) -> bool:
-    return one.subject and not one.spoken and one.kind in ("name", "pronoun", "role")
+    somebody = one.kind in ("pronoun", "role") or (one.kind == "name" and one.entity in ("person", ""))
+    return one.subject and not one.spoken and somebody
 
 
 def _is_free(text: str, start: int, end: int, speech: Sequence[tuple[int, int]]) -> bool:
@@ -179,5 +180,5 @@ CHECK = Check(
     "both tenses stand; scenes told in the present.",
     reads=("words", "facts"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
