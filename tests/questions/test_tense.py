@@ -75,6 +75,17 @@ def test_asks_about_a_whole_paragraph_among_others_in_the_past(now: str) -> None
 @pytest.mark.parametrize(
     "now",
     [
+        "In summer the ferry is slack. The men are seen on the bank at noon, and there is no work for them.",
+        "As I write there is a noise of hammering below, and it is the box that is being nailed down.",
+    ],
+)
+def test_is_silent_about_a_paragraph_in_which_nobody_does_anything(now: str) -> None:
+    assert not found_in(CHECK, [*QUIET * 4, now, *QUIET])
+
+
+@pytest.mark.parametrize(
+    "now",
+    [
         "There is a kind of man who knows the river. He is always early, and he never speaks of it.",
         "The reader knows that Tobias is early. He stands by the stove, and she sees him.",
         "I know that he is dead, and I think of him. I shall write of it when I am calm.",

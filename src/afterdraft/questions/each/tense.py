@@ -50,6 +50,7 @@ _GENERAL = re.compile(
     r"|still|reader|I|you|we|one|man|men|people|says|writes|tells|seems|means|must|will|shall|may|can"
     r"|me|my|us|our|if|unless|whether|understands|knows|likes|loves|wants|needs|owes|owns|lives|belongs|contains|exists)\b"
 )
+_AND = re.compile(r"\band (?:then |now )?([a-z]+)\b")
 _INSET = re.compile(r"^\s*[*_—>\[(]|[:!]\s*$|^\s*(?:That|This|Such)\s(?:is|are|lies|stands|comes|goes)\b")
 
 
@@ -103,7 +104,17 @@ def _is_in_present(seen: Seen, number: int, scene: SceneFacts, place: int) -> bo
     if past < AROUND * present or past < LEAST_AROUND or told < STILL * (told + untold):
         return False
     diary = any(it.dateline for it in scene.times)
-    return _specific(scene, place, text) >= (OF_A_DIARY if diary else SPECIFIC)
+    return _somebody_acts(scene, place, text) and _specific(scene, place, text) >= (OF_A_DIARY if diary else SPECIFIC)
+
+
+def _somebody_acts(scene: SceneFacts, place: int, text: str) -> bool:
+    """Whether somebody does something there: what only is so is an essay's, or a custom."""
+    here = [one for one in scene.mentions if one.paragraph == place and not one.spoken]
+    if sum(one.kind == "self" and _acts_myself(text, one) for one in here) >= HAPPENS:
+        return True
+    goes_on = any(form(word) == "s" and word not in _NO_VERB for word in _AND.findall(text))
+    told = [one for one in here if _tells(one) and _acts_or_is(text, one)]
+    return any(goes_on or _acts(text, one) for one in told)
 
 
 def _specific(scene: SceneFacts, place: int, text: str) -> float:
