@@ -18,6 +18,7 @@ HAPPENS, FEW = 2, 5  # verbs in the present of such a paragraph, and how many fo
 ROUND = 8  # paragraphs on either side, likewise
 AROUND, LEAST_AROUND = 4, 3  # verbs in the past there for each in the present, and at all, likewise
 SPECIFIC, OF_A_DIARY = 1.5, 2.5  # points, likewise; diaries stand in the present of their writing too
+SOFT = 0.55  # strength where nobody does anything: mostly a custom, or an essay, on novels that nothing was mended on
 _LEADS = (":", ":—")  # what is set in
 _NEXT = re.compile(
     r"\s+(?:(?:\w+ly|then|now|still|just|only|also|even|at\s(?:once|last)|all\sat\sonce|soon|again)\s+)?([a-z]+)\b(?![’'])"
@@ -104,7 +105,7 @@ def _is_in_present(seen: Seen, number: int, scene: SceneFacts, place: int) -> bo
     if past < AROUND * present or past < LEAST_AROUND or told < STILL * (told + untold):
         return False
     diary = any(it.dateline for it in scene.times)
-    return _somebody_acts(scene, place, text) and _specific(scene, place, text) >= (OF_A_DIARY if diary else SPECIFIC)
+    return _specific(scene, place, text) >= (OF_A_DIARY if diary else SPECIFIC)
 
 
 def _somebody_acts(scene: SceneFacts, place: int, text: str) -> bool:
@@ -130,10 +131,12 @@ def _specific(scene: SceneFacts, place: int, text: str) -> float:
 
 
 def _finding(seen: Seen, number: int, place: int, runs: Sequence[tuple[int, int]]) -> Finding:
-    long = sum(len(sentences(seen.texts[number][place][start:end])) for start, end in runs)
+    text = seen.texts[number][place]
+    long = sum(len(sentences(text[start:end])) for start, end in runs)
+    sharp = (0.85 if long > 1 else 0.7) if _somebody_acts(seen.facts[number], place, text) else SOFT
     return Finding(
         evidence=tuple(seen.span(number, place, start, end) for start, end in runs),
-        strength=0.85 if long > 1 else 0.7,
+        strength=sharp,
         subject="present",
         words={"tense": "present", "told": "past"},
         numbers={"sentences": long},
