@@ -19,10 +19,9 @@ def measure(*, full: bool) -> Section:
         title="The first questions of novels, judged",
         corpus=(
             f"{len(results)} novels of the structure corpus by a rule written down first (`bench/judged`). The first "
-            f"{FIRST} questions of each, all where fewer are asked, are judged against the text; those of the report "
-            "half after all mends, and nothing is mended by them. What was asked of the first five of that half was "
-            "seen before the last round of mends, what is asked of the second was not. Those that have no judgement "
-            "yet are not in the share."
+            f"{FIRST} questions of each, all where fewer are asked, are judged against the text. What was asked of the "
+            "report half was seen before the last round of mends: the fresh figure is that of round 7 in "
+            "`bench/history.md`. Questions that have no judgement yet are not in the share."
         ),
         figures=tuple(figure for group in GROUPS for figure in figures(group, results)),
         lines=tuple(lines(results)),
