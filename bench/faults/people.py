@@ -2,9 +2,10 @@
 
 import re
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from random import Random
 
 from bench.faults.planted import Edit, Fault, Scenes, Shown
 
@@ -197,6 +198,27 @@ def after_name(scenes: Scenes, place: Place, name: str, words: str) -> Edit:
     text = scenes[place.scene][place.paragraph]
     at = place.start + len(name)
     return Edit(place.scene, place.paragraph, (text[:at] + words + text[at:],))
+
+
+def told_in_halves(
+    scenes: Scenes,
+    random: Random,
+    kind: str,
+    two: Callable[[Person], Sequence[str]],
+    said: Callable[[Person, str, range], Iterator[tuple[Edit, str]]],
+    often: int,
+) -> Iterator[Fault]:
+    """Of somebody among the most named `two` things that do not go together, one told in each half of the novel;
+    `said` gives edits between two scenes, with the words that tell the thing."""
+    chosen = list(people(scenes)[:often])
+    random.shuffle(chosen)
+    halves = range(len(scenes) // 2), range(len(scenes) // 2, len(scenes))
+    for person in chosen:
+        told = (said(person, thing, half) for thing, half in zip(two(person), halves, strict=True))
+        for (first, words), (second, others) in zip(*told, strict=False):
+            fault = Fault(kind, (first, second), (Shown(second.scene, others), Shown(first.scene, words)))
+            if holds(scenes, fault):
+                yield fault
 
 
 def stands_once(scenes: Scenes, edits: Sequence[Edit], shown: Shown) -> bool:

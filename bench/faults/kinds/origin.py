@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from random import Random
 
-from bench.faults.people import Person, acts, after_name, behind, holds, people
-from bench.faults.planted import Edit, Fault, Scenes, Shown
+from bench.faults.people import Person, acts, after_name, behind, told_in_halves
+from bench.faults.planted import Edit, Fault, Scenes
 
 OFTEN = 12  # of the novel's people, the most named
 LANDS = (
@@ -27,26 +27,19 @@ SAYS = (
 
 
 def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
-    chosen = list(people(scenes)[:OFTEN])
-    random.shuffle(chosen)
-    half = len(scenes) // 2
-    for person in chosen:
-        one, other = random.sample(random.choice(LANDS), 2)
-        for (first, words), (second, others) in zip(
-            _said(scenes, person, one, 0, half, random),
-            _said(scenes, person, other, half, len(scenes), random),
-            strict=False,
-        ):
-            fault = Fault("origin", (first, second), (Shown(second.scene, others), Shown(first.scene, words)))
-            if holds(scenes, fault):
-                yield fault
+    return told_in_halves(
+        scenes,
+        random,
+        "origin",
+        lambda _: random.sample(random.choice(LANDS), 2),
+        lambda person, place, half: _said(scenes, person, place, half, random),
+        OFTEN,
+    )
 
 
-def _said(
-    scenes: Scenes, person: Person, place: str, first: int, last: int, random: Random
-) -> Iterator[tuple[Edit, str]]:
+def _said(scenes: Scenes, person: Person, place: str, half: range, random: Random) -> Iterator[tuple[Edit, str]]:
     """Edits of sentences between two scenes, and the words that tell it."""
-    free = [one for one in acts(scenes, person) if first <= one.scene < last]
+    free = [one for one in acts(scenes, person) if one.scene in half]
     for one in random.sample(free, len(free)):
         if place in FOLK and random.random() < 0.5:
             folk = FOLK[place].format(man=person.pronouns["man"])

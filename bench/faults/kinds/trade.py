@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from random import Random
 
-from bench.faults.people import Person, acts, after_name, behind, fitting, holds, people
-from bench.faults.planted import Edit, Fault, Scenes, Shown
+from bench.faults.people import Person, acts, after_name, behind, fitting, told_in_halves
+from bench.faults.planted import Edit, Fault, Scenes
 
 OFTEN = 12  # of the novel's people, the most named
 MEN = ("baker", "sailor", "schoolmaster", "carpenter", "solicitor", "painter", "farmer", "tailor", "chemist", "miller")
@@ -22,27 +22,19 @@ SAYS = (
 
 
 def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
-    chosen = list(people(scenes)[:OFTEN])
-    random.shuffle(chosen)
-    half = len(scenes) // 2
-    for person in chosen:
-        one, other = random.sample(MEN if person.gender == "m" else WOMEN, 2)
-        pairs = zip(
-            _said(scenes, person, one, 0, half, random),
-            _said(scenes, person, other, half, len(scenes), random),
-            strict=False,
-        )
-        for (first, words), (second, others) in pairs:
-            fault = Fault("trade", (first, second), (Shown(second.scene, others), Shown(first.scene, words)))
-            if holds(scenes, fault):
-                yield fault
+    return told_in_halves(
+        scenes,
+        random,
+        "trade",
+        lambda person: random.sample(MEN if person.gender == "m" else WOMEN, 2),
+        lambda person, trade, half: _said(scenes, person, trade, half, random),
+        OFTEN,
+    )
 
 
-def _said(
-    scenes: Scenes, person: Person, trade: str, first: int, last: int, random: Random
-) -> Iterator[tuple[Edit, str]]:
+def _said(scenes: Scenes, person: Person, trade: str, half: range, random: Random) -> Iterator[tuple[Edit, str]]:
     """Edits of sentences between two scenes, and the words that tell it."""
-    free = [one for one in acts(scenes, person) if first <= one.scene < last]
+    free = [one for one in acts(scenes, person) if one.scene in half]
     for one in random.sample(free, len(free)):
         how, pattern = random.choice(SAYS)
         if not fitting(scenes, person, [one], how, pattern):
