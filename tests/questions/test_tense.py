@@ -75,12 +75,13 @@ def test_asks_about_a_whole_paragraph_among_others_in_the_past(now: str) -> None
 @pytest.mark.parametrize(
     "now",
     [
-        "In summer the ferry is slack. The men are seen on the bank at noon, and there is no work for them.",
+        "Tobias is on the bank at noon, and he is quite still. She has the key, and there is no work for him.",
         "As I write there is a noise of hammering below, and it is the box that is being nailed down.",
     ],
 )
 def test_asks_softly_about_a_paragraph_in_which_nobody_does_anything(now: str) -> None:
-    assert all(one.strength < 0.6 for one in found_in(CHECK, [*QUIET * 4, now, *QUIET]))
+    (soft,) = found_in(CHECK, [*QUIET * 4, now, *QUIET])
+    assert soft.strength < 0.6
     (sharp,) = found_in(CHECK, [*QUIET * 4, "He takes the rope. He ties it, and she sees him go.", *QUIET])
     assert sharp.strength > 0.8
 
@@ -92,6 +93,7 @@ def test_asks_softly_about_a_paragraph_in_which_nobody_does_anything(now: str) -
         "The reader knows that Tobias is early. He stands by the stove, and she sees him.",
         "I know that he is dead, and I think of him. I shall write of it when I am calm.",
         "The house is old. It has a stove, and the river runs behind it.",
+        "In summer the ferry is slack. The men are seen on the bank at noon, and there is no work for them.",
     ],
 )
 def test_is_silent_about_a_paragraph_of_what_is_so(now: str) -> None:
