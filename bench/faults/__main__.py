@@ -1,4 +1,4 @@
-"""`python -m bench.faults [KIND…] [--half tune] [--full] [--copies 3 --first 2]`: those missed with their words."""
+"""`python -m bench.faults [KIND…] [--half tune|others] [--full] [--copies 3]`: those missed with their words."""
 
 import argparse
 
@@ -9,8 +9,10 @@ from bench.faults.section import HALVES, ROUNDS, measured
 def main() -> None:
     parser = argparse.ArgumentParser(prog="python -m bench.faults", description=__doc__)
     parser.add_argument("kinds", nargs="*", help="all where none is named")
-    parser.add_argument("--half", choices=HALVES, default="tune", help="looking at the other one spoils it")
-    parser.add_argument("--full", action="store_true", help="every novel of that half")
+    parser.add_argument(
+        "--half", choices=(*HALVES, "others"), default="tune", help="looking at the report half spoils it"
+    )
+    parser.add_argument("--full", action="store_true", help="every novel of it")
     parser.add_argument("--copies", type=int, default=ROUNDS, help="of each novel, each with a seed of its own")
     parser.add_argument("--first", type=int, default=0, help="number of the first copy: others are other seeds")
     parser.add_argument("--processes", type=int, default=1)

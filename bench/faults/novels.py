@@ -1,15 +1,48 @@
 """The corpus folder's novels as scenes of paragraphs. Imports nothing of the program."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from typing import Literal
 
 from bench import corpus
 from bench.faults.planted import Scenes
+from bench.reading.novels import Paragraph, chapters, novel
+from bench.slips.books import books
 from bench.structure.halves import Half, half
 
+Group = Half | Literal["others"]
 
-def novels(which: Half) -> Iterator[tuple[str, Scenes]]:
+DIALOGUE = (
+    "AlicesAdventuresInWonderland",
+    "DaisyMiller",
+    "HardTimes",
+    "NightAndDay",
+    "TheGambler",
+    "WhereAngelsFearToTread",
+)
+SLIPS = ("huckleberry-finn", "mysterious-island", "pickwick", "tom-sawyer", "twenty-thousand-leagues")
+
+
+def novels(which: Group) -> Iterator[tuple[str, Scenes]]:
     """Title and scenes, in the order of their files."""
+    if which == "others":
+        yield from _others()
+        return
     for path in corpus.paths():
-        novel = corpus.novel(path)
-        if half(novel.title) == which:
-            yield novel.title, tuple(scene for chapter in novel.chapters for scene in chapter.scenes if scene)
+        found = corpus.novel(path)
+        if half(found.title) == which:
+            yield found.title, tuple(scene for chapter in found.chapters for scene in chapter.scenes if scene)
+
+
+def _others() -> Iterator[tuple[str, Scenes]]:
+    """Novels of the corpora of dialogue and of slips that the structure corpus has not, chapters for scenes: for
+    tuning too, where what was chosen on its half is tried on other authors."""
+    for slug in DIALOGUE:
+        found = novel(slug)
+        yield found.title, _scenes(found.chapters)
+    for book in books():
+        if book.file.split("/")[0] in SLIPS:
+            yield book.title, _scenes(chapters(book.text().decode()))
+
+
+def _scenes(found: Sequence[Sequence[Paragraph]]) -> Scenes:
+    return tuple(tuple(one.text for one in chapter) for chapter in found)

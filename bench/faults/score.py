@@ -11,10 +11,10 @@ from afterdraft.questions.question import Question, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.analysed import Analysed
 from bench.faults.kinds import KINDS
+from bench.faults.novels import Group
 from bench.faults.planted import Fault, Scenes, Shown, plant
 from bench.reading.kept import analysed
 from bench.slips.seen import facts
-from bench.structure.halves import Half
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,13 +28,13 @@ class Answer:
 @dataclass(frozen=True, slots=True)
 class Result:
     title: str
-    half: Half
+    half: Group
     words: int
     answers: tuple[Answer, ...]
     others: int  # questions about something else
 
 
-def result(title: str, half: Half, scenes: Scenes, kinds: Sequence[str], round_: int = 0) -> Result:
+def result(title: str, half: Group, scenes: Scenes, kinds: Sequence[str], round_: int = 0) -> Result:
     planted, faults = plant(scenes, [KINDS[kind] for kind in kinds], f"{title} {round_}")
     seen = replace(seen_of(scenes, planted), marks=_marks(faults))
     questions = ask(seen)

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor
 
 from bench.faults.kinds import KINDS
-from bench.faults.novels import novels
+from bench.faults.novels import Group, novels
 from bench.faults.planted import Scenes
 from bench.faults.score import Answer, Result, result
 from bench.report import Figure, Section
@@ -36,7 +36,7 @@ def measure(*, full: bool) -> Section:
 
 
 def measured(
-    halves: Sequence[Half],
+    halves: Sequence[Group],
     kinds: Sequence[str],
     *,
     full: bool,
@@ -56,11 +56,11 @@ def measured(
         return list(pool.map(_result, jobs))
 
 
-def _result(job: tuple[str, Half, Scenes, Sequence[str], int]) -> Result:
+def _result(job: tuple[str, Group, Scenes, Sequence[str], int]) -> Result:
     return result(*job)
 
 
-def _some(which: Half, *, full: bool) -> list[tuple[str, Scenes]]:
+def _some(which: Group, *, full: bool) -> list[tuple[str, Scenes]]:
     found = list(novels(which))
     return found if full else sorted(found, key=_length)[:NOVELS]
 

@@ -58,7 +58,7 @@ def novel(slug: str) -> Novel:
     return Novel(
         slug=slug,
         title=found["title"],
-        chapters=_chapters((FOLDER / f"{slug}.txt").read_text("utf-8")),
+        chapters=chapters((FOLDER / f"{slug}.txt").read_text("utf-8")),
         characters=tuple(
             Character(c["id"], c["name"], tuple(dict.fromkeys([c["name"], *c["aliases"]])), c["gender"], c["category"])
             for c in found["characters"]
@@ -70,15 +70,16 @@ def novel(slug: str) -> Novel:
     )
 
 
-def _chapters(text: str) -> tuple[tuple[Paragraph, ...], ...]:
-    chapters: list[list[Paragraph]] = [[]]
+def chapters(text: str) -> tuple[tuple[Paragraph, ...], ...]:
+    """Of a plain manuscript with blank lines between paragraphs, divided by its headings."""
+    found: list[list[Paragraph]] = [[]]
     for match in re.finditer(r"\S(?:.*\n?(?!\s*\n))*.*", text):
         paragraph = _paragraph(match.group(), match.start())
         if HEADING.match(paragraph.text):
-            chapters.append([])
+            found.append([])
         elif paragraph.text:
-            chapters[-1].append(paragraph)
-    return tuple(tuple(chapter) for chapter in chapters if chapter)
+            found[-1].append(paragraph)
+    return tuple(tuple(chapter) for chapter in found if chapter)
 
 
 def _paragraph(text: str, start: int) -> Paragraph:
