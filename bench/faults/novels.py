@@ -1,12 +1,13 @@
 """The corpus folder's novels as scenes of paragraphs. Imports nothing of the program."""
 
+import gzip
 from collections.abc import Iterator, Sequence
 from typing import Literal
 
 from bench import corpus
 from bench.faults.planted import Scenes
 from bench.reading.novels import Paragraph, chapters, novel
-from bench.slips.books import books
+from bench.slips.books import FOLDER
 from bench.structure.halves import Half, half
 
 Group = Half | Literal["others"]
@@ -19,7 +20,14 @@ DIALOGUE = (
     "TheGambler",
     "WhereAngelsFearToTread",
 )
-SLIPS = ("huckleberry-finn", "mysterious-island", "pickwick", "tom-sawyer", "twenty-thousand-leagues")
+SLIPS = {
+    "huckleberry-finn": "Adventures of Huckleberry Finn",
+    "moby-dick": "Moby-Dick",
+    "mysterious-island": "The Mysterious Island",
+    "pickwick": "The Pickwick Papers",
+    "tom-sawyer": "The Adventures of Tom Sawyer",
+    "twenty-thousand-leagues": "Twenty Thousand Leagues Under the Sea",
+}
 
 
 def novels(which: Group) -> Iterator[tuple[str, Scenes]]:
@@ -39,9 +47,9 @@ def _others() -> Iterator[tuple[str, Scenes]]:
     for slug in DIALOGUE:
         found = novel(slug)
         yield found.title, _scenes(found.chapters)
-    for book in books():
-        if book.file.split("/")[0] in SLIPS:
-            yield book.title, _scenes(chapters(book.text().decode()))
+    for folder, title in SLIPS.items():
+        text = gzip.decompress((FOLDER / folder / "text.txt.gz").read_bytes()).decode()
+        yield title, _scenes(chapters(text))
 
 
 def _scenes(found: Sequence[Sequence[Paragraph]]) -> Scenes:
