@@ -23,6 +23,7 @@ def said(text: str) -> Told:
     [
         ("3 May. Rain on the quay.", [("3 May", "XXXX-05-03")]),
         ("On the 3rd of May, 1893, it rained.", [("3rd of May, 1893", "1893-05-03")]),
+        ("The 19th, 20th, and 21st of October, were fair.", [("21st of October", "XXXX-10-21")]),
         ("the fifteenth day of June", [("fifteenth day of June", "XXXX-06-15")]),
         ("June the 15th", [("June the 15th", "XXXX-06-15")]),
         ("June 15th, 1914", [("June 15th, 1914", "1914-06-15")]),
@@ -148,6 +149,43 @@ def test_a_long_paragraph_takes_no_long_time() -> None:
 )
 def test_a_date_that_heads_its_paragraph_is_a_dateline(text: str, heads: bool) -> None:
     assert [one.dateline for one in times(text, 0) if one.kind == "date"] == [heads]
+
+
+@pytest.mark.parametrize(
+    ("text", "heads"),
+    [
+        ("“Harrow Quay, March 18th, 17—.”", True),
+        ("“*Harrow Quay, 24 August.*", True),
+        ("“May 12, 1827. Mr. Lamb in the chair.”", True),
+        ("“4 October, noon.—Rain.", True),
+        ("“The 29th.”", False),
+        ("“The 29th,” he said, “is soon.”", False),
+        ("“March the third, I think, sir.”", False),
+        ("“March the third,” he said, “or near it.”", False),
+    ],
+)
+def test_a_letter_that_is_read_out_has_its_date_and_talk_has_none(text: str, heads: bool) -> None:
+    assert [one.dateline for one in times(text, 0, [(0, len(text))]) if one.kind == "date"] == [heads]
+
+
+@pytest.mark.parametrize(
+    ("text", "aside"),
+    [
+        ("It rained until the 15th of August.", True),
+        ("She had not been so busy since Christmas.", True),
+        ("The days before Christmas were short.", True),
+        ("It was the Christmas holidays.", True),
+        ("They had their family Christmas first.", True),
+        ("A storm—The boat—The 3rd of May—Ashore at last.", True),
+        ("It was the 3rd of May.", False),
+        ("On the 3rd of May the boat sailed.", False),
+        ("Christmas came, and nobody wrote.", False),
+        ("She was alone that Christmas.", False),
+        ("The next day, May 3, they sailed.", False),
+    ],
+)
+def test_a_date_that_is_looked_to_from_another_time(text: str, aside: bool) -> None:
+    assert [one.aside for one in times(text, 0) if one.kind == "date"] == [aside]
 
 
 def test_a_movable_feast_waits_for_its_year() -> None:

@@ -38,6 +38,25 @@ NEXT_ACTS = "With/ADP/prep/5 his/PRON/poss/2 aunt/NOUN/pobj/0 ,/PUNCT/punct/5 To
 DOCTOR = "Ilse/PROPN/nsubj/1 was/AUX/ROOT/1 a/DET/det/3 doctor/NOUN/attr/1"
 PRETENDED = "Ilse/PROPN/nsubj/1 pretended/VERB/ROOT/1 to/PART/aux/3 be/AUX/xcomp/1 a/DET/det/5 doctor/NOUN/attr/3"
 
+WHICH_WERE = (
+    "Ilse/PROPN/poss/2 's/PART/case/0 eyes/NOUN/nsubj/10 ,/PUNCT/punct/2 which/PRON/nsubj/5 were/AUX/relcl/2"
+    " brown/ADJ/acomp/5 ,/PUNCT/punct/2 did/AUX/aux/10 not/PART/neg/10 move/VERB/ROOT/10"
+)
+OF_A_BROWN = "She/PRON/nsubj/1 had/VERB/ROOT/1 eyes/NOUN/dobj/1 of/ADP/prep/2 a/DET/det/5 brown/NOUN/pobj/3"
+OF_BROWN_MEN = "She/PRON/nsubj/1 met/VERB/ROOT/1 eyes/NOUN/dobj/1 of/ADP/prep/2 brown/ADJ/amod/5 men/NOUN/pobj/3"
+GREY_AND_BLACK = (
+    "The/DET/det/4 grey/ADJ/amod/4 and/CCONJ/cc/1 black/ADJ/conj/1 eyes/NOUN/nsubj/7 of/ADP/prep/4"
+    " Ilse/PROPN/pobj/5 shone/VERB/ROOT/7"
+)
+SHE_SAT = (
+    "Ilse/PROPN/nsubj/1 felt/VERB/ROOT/1 that/SCONJ/mark/4 she/PRON/nsubj/4 knew/VERB/ccomp/1 ./PUNCT/punct/1",
+    "The/DET/det/8 grey/ADJ/amod/8 eyes/NOUN/nsubj/9 shone/VERB/ROOT/9",
+)
+SAW_HER = (
+    "Tom/PROPN/nsubj/1 watched/VERB/ROOT/1 her/PRON/dobj/1 ./PUNCT/punct/1",
+    "The/DET/det/6 grey/ADJ/amod/6 eyes/NOUN/nsubj/7 shone/VERB/ROOT/7",
+)
+
 WHOSE = (
     "Ilse/PROPN/nsubj/6 ,/PUNCT/punct/0 whose/PRON/poss/3 eyes/NOUN/nsubj/4 were/AUX/relcl/0 green/ADJ/acomp/4"
     " sang/VERB/ROOT/6"
@@ -128,6 +147,12 @@ SPINSTER = "She/PRON/nsubj/1 was/AUX/ROOT/1 a/DET/det/3 spinster/NOUN/attr/1 of/
         ((LAME,), [("limp", "right leg", "she")]),
         ((CHEEK,), []),
         ((FROM_HER,), [("hair", "fair", "her")]),
+        ((WHICH_WERE,), [("eyes", "brown", "ilse")]),
+        ((OF_A_BROWN,), [("eyes", "brown", "she")]),
+        ((OF_BROWN_MEN,), []),
+        ((GREY_AND_BLACK,), []),
+        (SHE_SAT, [("eyes", "grey", "ilse")]),
+        (SAW_HER, []),
         ((BACK_FROM,), [("hair", "fair", "her")]),
     ],
 )

@@ -68,6 +68,24 @@ def test_what_she_says_wins() -> None:
     assert found.scenes[0].part_of_day == "evening"
 
 
+def test_a_date_in_passing_whose_year_is_not_said_goes_on_and_not_back() -> None:
+    found = story("It was the 1st of June.", "It was Christmas Eve.", "It was the 18th of February.")
+    assert [one.days[1] for one in found.scenes] == [0, 206, 262]
+    before = story("It was Christmas Day.", "She slept.", "It was the 1st of July, 1866.")
+    assert (before.scenes[0].earliest, before.scenes[2].earliest) == ("1865-12-25", "1866-07-01")
+    assert not any(one.flashback for one in (*found.scenes, *before.scenes))
+
+
+def test_a_day_of_a_month_that_is_not_said_is_the_next() -> None:
+    found = story("It was the 28th of May, 1893.", "On the 17th the post came.", "On the 20th, she left.")
+    assert [one.earliest for one in found.scenes] == ["1893-05-28", "1893-06-17", "1893-06-20"]
+
+
+def test_a_date_that_is_looked_to_from_another_time_dates_no_scene() -> None:
+    found = story("It was the 1st of June, 1893.", "The rain lasted until the 15th of August.", "On 3 June it stopped.")
+    assert [one.latest for one in found.scenes] == ["1893-06-01", "1893-06-03", "1893-06-03"]
+
+
 def test_telling_that_goes_back_is_a_flashback() -> None:
     found = story("On 3 May 1893 it rained.", "On 3 May 1880 she was a child.", "On 4 May 1893 it shone.")
     assert [one.flashback for one in found.scenes] == [False, True, False]

@@ -22,3 +22,4 @@ class Time:
     lasting: bool = False  # an interval that says how long, and not how much later or before
     twelve: bool = False  # a clock time without its half of the day
     movable: str = ""  # a feast that needs the year: days from Easter Sunday, as "+49"
+    aside: bool = False  # a date that is looked to from another time: 'until the 15th', 'her Christmas presents'

@@ -106,7 +106,8 @@ PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "day only",
         rf"\b(?i:the\s|on\sthe\s)(?P<day>{_ordinal})"
-        rf"(?:\s(?i:of\s(?:the|this|that)\s(?:same\s)?month|inst\b|instant|ult\b))?{_stop}",
+        rf"(?:\s(?i:of\s(?:the|this|that)\s(?:same\s)?month|inst\b|instant|ult\b))?{_stop}"
+        rf"(?!(?:,\s(?:the\s)?{_ordinal})*,?\s(?:and|or|to)\s(?:the\s)?{_ordinal})",  # 'the 19th and 20th of May'
     ),
     ("weekday", rf"\b(?P<weekday>{_capital(DAYS)})s?(?:\s(?P<part>(?i:morning|afternoon|evening|night)))?\b"),
     (
@@ -137,6 +138,18 @@ HEADS = (
     rf"(?:{_capital(DAYS)},?\s(?:the\s)?)?(?:1\d{{3}}\.?—)?$"
 )  # what may stand before the date that heads a paragraph: a place, a weekday
 HEADED = r"[*_]*(?:\s*(?:[.,:;—\n)”]|--|$)|\s\d{1,2}\s?[ap]\.?m)"  # and what behind
+# likewise, of a letter that is read out: “May the third, sir.” is talk
+HEADED_SPEECH = rf"(?!,?\s(?!(?:later|close|{_any(PARTS)}|noon|midnight)\b)[a-z]|,?[”\"’]\s\S|,\s[A-Z])"
+LOOKED_TO = (
+    r"(?i)\b(?:since|until|till|before|by|from|to|between|after|about|around|for|or|than|near|towards?|every|each|last"
+    r"|next|like)\s(?:the\s)?$"
+)  # right before a date that is not the day of what is told
+OWN_FEAST = r"(?i)\b(?:his|her|their|my|your|our|family|merry|happy)\s$"  # 'a merry Christmas'
+BESIDE_FEAST = (
+    r"(?i)[ -](?:weeks?|seasons?|holidays?|presents?|gifts?|chapter|dinners?|party|pudding|trees?|cards?|carols?"
+    r"|shopping|term|vacation|box|numbers?|stor(?:y|ies)|eggs?|bonnets?)\b"
+)
+ARGUMENT = r"^(?:[^.!?\n]*—){3}"  # 'A storm—The 3rd of May—Ashore': what a chapter tells, at its head
 PART = rf"\b{_any(PARTS)}\Z"
 
 _stems = tuple(word[:3].capitalize() for word in MONTHS)

@@ -7,7 +7,20 @@ import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from afterdraft.reading.time import Time, TimeKind
-from afterdraft.reading.time_patterns import DATELINE, HEADED, HEADS, HINTS, PART, PATTERNS, compiled
+from afterdraft.reading.time_patterns import (
+    ARGUMENT,
+    BESIDE_FEAST,
+    DATELINE,
+    HEADED,
+    HEADED_SPEECH,
+    HEADS,
+    HINTS,
+    LOOKED_TO,
+    OWN_FEAST,
+    PART,
+    PATTERNS,
+    compiled,
+)
 from afterdraft.reading.time_words import DAYS, FEASTS, MOVABLE, PARTS, SEASONS, UNITS, VAGUE, month, number, year
 
 Spans = Sequence[tuple[int, int]]
@@ -35,10 +48,9 @@ def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
                 kind, value, more = read
                 start, end = _span(match, more)
                 spoken = any(begun <= start < done for begun, done in speech)
-                heads = _whole(value) and bool(
-                    compiled(HEADS).match(text[:start]) and compiled(HEADED).match(text, end)
-                )
-                found.append(Time(paragraph, start, end, kind, value, spoken, heads, **more))  # type: ignore[arg-type]
+                heads = _whole(value) and _heads(text, start, end, value, spoken=spoken)
+                aside = kind == "date" and not heads and _aside(text, start, end, feast=name == "feast")
+                found.append(Time(paragraph, start, end, kind, value, spoken, heads, aside=aside, **more))  # type: ignore[arg-type]
                 taken.append((start, end))
                 if (
                     name == "next" and kind == "interval" and (part := compiled(PART).search(text, start, end))
@@ -49,6 +61,18 @@ def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
         if not any(start < done and begun < end for begun, done in taken):
             found.append(Time(paragraph, start, end, "date", f"{UNSAID}-XX-{day:02}", dateline=True))
     yield from sorted(found, key=lambda one: (one.start, one.end))
+
+
+def _heads(text: str, start: int, end: int, value: str, *, spoken: bool) -> bool:
+    """Whether it is all that the paragraph begins with, or what a letter that is read out begins with."""
+    letter = not spoken or (f"{UNSAID}-XX" not in value and compiled(HEADED_SPEECH).match(text, end))
+    return bool(letter and compiled(HEADS).match(text[:start]) and compiled(HEADED).match(text, end))
+
+
+def _aside(text: str, start: int, end: int, *, feast: bool) -> bool:
+    """Whether a date is looked to from another time, or stands in a list of what a chapter tells."""
+    kept = feast and (compiled(BESIDE_FEAST).match(text, end) or compiled(OWN_FEAST).search(text[:start]))
+    return bool(kept or compiled(LOOKED_TO).search(text[:start]) or compiled(ARGUMENT).match(text))
 
 
 def _span(match: re.Match[str], more: dict[str, object]) -> tuple[int, int]:

@@ -1,6 +1,7 @@
 """Eyes, hair and beards: their colours, and whose they are."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import pairwise
 
 from afterdraft.reading.grammar import SUBJECTS, Grammar
 from afterdraft.reading.lexicon import words_of
@@ -12,6 +13,7 @@ from afterdraft.reading.trait_owners import (
     Scope,
     alone_before,
     described,
+    is_colour,
     of_part,
     otherwise,
     phrase,
@@ -23,6 +25,8 @@ _DESCRIBING = words_of("amod compound nmod appos acl conj acomp attr oprd advmod
 _PREPOSITION = frozenset({"prep"})
 _PREDICATE = frozenset({"acomp", "attr", "oprd"})
 _COLOURED = words_of("coloured colored")
+_CLAUSE = frozenset({"relcl"})
+_WHICH = words_of("which that")
 _SO = words_of("so very as quite almost")
 
 
@@ -42,7 +46,7 @@ def looks(within: Scope) -> Iterator[Said]:
             owner = alone_before(within, token) if owner is None else owner
             beside = [*range(token - 1, phrase(grammar, token) - 1, -1), *_colour_of(grammar, token)]
             found = list(_look(grammar, kind, owner, token, beside, claimed=mine is None))
-            said = [*_beside(grammar, token), *_after_being(grammar, token)]
+            said = [*_beside(grammar, token), *_after_being(grammar, token), *_behind(grammar, token)]
             yield from found or _look(grammar, kind, owner, token, said, claimed=True)
             before = (token, kind, owner) if owner is not None else before
 
@@ -53,12 +57,20 @@ def _look(
     """A colour goes before a shade. What is `claimed` counts only where it is asserted; 'her grey eyes' are grey."""
     said = [(LOOKS[kind].get(_colour(grammar, one)), one) for one in tokens if not _of_others(grammar, one)]
     known = [(value, one) for value, one in said if value]
+    if kind == "eyes" and _two(grammar, known):
+        return
     known.sort(key=lambda pair: pair[0] in SHADES and kind == "eyes")
     for value, one in known[:1]:
         first, last = min(part, one), max(part, one)
         once = set(grammar.small[phrase(grammar, part) : last]) & ONCE
         if not once and not (claimed and otherwise(grammar, last)):
             yield kind, value, owner, first, last
+
+
+def _two(grammar: Grammar, known: Sequence[tuple[str | None, int]]) -> bool:
+    """'The grey and black eyes': of two people, or of every colour."""
+    places = sorted(one for value, one in known if value not in SHADES)
+    return any(other - one == 2 and grammar.small[one + 1] == "and" for one, other in pairwise(places))
 
 
 def _of_others(grammar: Grammar, token: int) -> bool:
@@ -101,6 +113,19 @@ def _beside(grammar: Grammar, token: int) -> list[int]:
     after = token + 1 + grammar.followed(token, _SO)  # 'eyes so dark that …' hangs on anything
     behind = [after] if after < len(grammar.small) and grammar.of.pos[after] == "ADJ" else []
     return [*found, *below, *behind]
+
+
+def _behind(grammar: Grammar, token: int) -> list[int]:
+    """'Eyes, which were brown', 'eyes of a deep brown'."""
+    colours = [
+        colour
+        for preposition in grammar.on(token, _PREPOSITION)
+        for colour in grammar.children[preposition]
+        if grammar.small[preposition] == "of" and is_colour(grammar, colour)
+    ]
+    subjects = [one for verb in grammar.on(token, _CLAUSE) for one in grammar.on(verb, SUBJECTS)]
+    said = [said for one in subjects if grammar.small[one] in _WHICH for said in _after_being(grammar, one)]
+    return [*said, *colours, *(below for one in colours for below in _beside(grammar, one))]
 
 
 def _after_being(grammar: Grammar, token: int) -> list[int]:

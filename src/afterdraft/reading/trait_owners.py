@@ -17,6 +17,7 @@ BEING = words_of("is are was were been am 's 're 'm seemed looked became become"
 _HAVING = words_of("has have had having 've possessed wore wears")
 _SHOWING = words_of("turned fixed kept raised lifted threw cast closed opened shut dropped lowered")
 _POSSESSIVE = words_of("his her my")
+_NOMINATIVE = words_of("he she")
 _AWAY = words_of("back away")
 _POINTING = words_of("the those these")
 _DESCRIBING = frozenset({"ADJ", "ADV", "NOUN", "PROPN", "VERB", "NUM"})
@@ -86,8 +87,9 @@ def of_part(within: Scope, token: int) -> int | None:
     grammar = within.grammar
     for one in dict.fromkeys((token, grammar.first(token))):
         for preposition in grammar.on(one, _OF):
-            if grammar.small[preposition] == "of" and grammar.children[preposition]:
-                return _of_noun(within, grammar.children[preposition][0])
+            whom = grammar.children[preposition][:1] if grammar.small[preposition] == "of" else ()
+            if whom and not any(is_colour(grammar, other) for other in grammar.children[preposition]):
+                return _of_noun(within, whom[0])
     for _ in range(_FAR):
         token = grammar.first(token)
         for owner in grammar.on(token, _OWNER):
@@ -105,6 +107,11 @@ def of_part(within: Scope, token: int) -> int | None:
     return None
 
 
+def is_colour(grammar: Grammar, token: int) -> bool:
+    """Whether it is what 'of' leads to in 'eyes of a deep brown'."""
+    return grammar.of.deps[token] == "pobj" and grammar.small[token].rsplit("-", 1)[-1] in COLOURS
+
+
 def alone_before(within: Scope, token: int) -> int | None:
     """'The grey eyes' of a sentence that means nobody: whoever the sentence before alone is about."""
     grammar = within.grammar
@@ -115,8 +122,17 @@ def alone_before(within: Scope, token: int) -> int | None:
         return None
     before = [number for number, distance in met.items() if distance == -1]
     first, *others = before or [-1]
-    alone = all(within.mentions[one].form in _POSSESSIVE for one in others)
+    hers = all(within.mentions[one].kind == "pronoun" and _is_own(within, one) for one in others)
+    alone = hers and len({within.mentions[one].gender for one in others}) <= 1
     return first if first >= 0 and within.mentions[first].subject and alone else None
+
+
+def _is_own(within: Scope, mention: int) -> bool:
+    """Whether a pronoun can be who stands before it: 'him' of 'Ilse saw him' is another."""
+    tokens = [token for token, number in within.by_token.items() if number == mention]
+    relations = {within.grammar.of.deps[token] for token in tokens}
+    nominative = within.mentions[mention].form in _NOMINATIVE
+    return bool(relations & _OWNER) or (nominative and bool(relations & SUBJECTS))
 
 
 def _from_own(within: Scope, verb: int) -> int | None:

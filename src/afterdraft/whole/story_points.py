@@ -2,11 +2,11 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.time import Time
-from afterdraft.reading.times import times
+from afterdraft.reading.times import UNSAID, times
 from afterdraft.whole.calendar import DAY, Span, day_of, span
 from afterdraft.whole.parts_of_day import hours
 
@@ -14,6 +14,8 @@ OPENING = 2  # paragraphs of a scene or entry in which its time is looked for; c
 NEAR = 240  # characters of a paragraph, likewise
 PREAMBLE = 3  # paragraphs before a scene's first dateline that are its heading: whose journal, which letter, where
 BESIDE = 16  # characters behind a date in which its clock or part of day stands
+AHEAD, AHEAD_MONTH = 137, 10  # days from the date before to the middle of those that may be meant: half of a year, and
+# of a month, less what telling goes back in passing: chosen by hand
 HEADING, HERS = -1, -2  # paragraphs of what stands in a scene's heading, and in the writer's own words
 
 
@@ -48,18 +50,30 @@ def points(scenes: Sequence[SceneFacts], heads: Sequence[Sequence[str]], hers: M
 
 
 def dated(found: Sequence[Point]) -> tuple[list[Point], bool]:
-    """The points with their spans, years that are not said taken to lie nearest to the date before; and whether any
-    year is said at all."""
+    """The points with their spans, and whether any year is said at all.
+
+    Years that are not said are taken to lie nearest to the date before; of a date in passing, and of a month that is
+    not said, a little ahead of it: stories go on, and only headings are known to go back."""
     near = next((_first(point.date, None) for point in found if point.date and _year_said(point.date)), None)
-    known = near is not None
+    known, told = near is not None, False
     made = []
     for point in found:
-        if point.date and (within := span(point.date, near)):
+        if point.date and (within := span(point.date, _about(point, near, told=told))):
             made.append(_spanned(point, within))
-            near = day_of(within[0]) if point.headed or near is None else near
+            first = day_of(within[0])
+            near = first if point.headed or near is None or first > near or not told else near
+            told = True
         else:
             made.append(point)
     return made, known
+
+
+def _about(point: Point, near: date | None, *, told: bool) -> date | None:
+    """What a date whose year or month is not said lies nearest to."""
+    ahead = AHEAD_MONTH if point.date and point.date.value.startswith(f"{UNSAID}-XX") else AHEAD
+    if near is None or (point.headed and ahead != AHEAD_MONTH):
+        return near
+    return near + timedelta(days=ahead if told else -ahead)
 
 
 def _scene(number: int, scene: SceneFacts, heads: Sequence[Sequence[str]], hers: Mapping[int, str]) -> Iterator[Point]:
@@ -72,7 +86,7 @@ def _scene(number: int, scene: SceneFacts, heads: Sequence[Sequence[str]], hers:
     if not starts or starts[0].paragraph >= PREAMBLE:
         opening = (*lines, *_opening(scene, 0, starts[0].paragraph if starts else scene.paragraphs))
         head = next((one for one in lines if one.kind == "date" and len(one.value) >= len("XXXX-05-03")), None)
-        inside = next((one for one in opening if one.kind == "date" and _is_day(one)), None)
+        inside = next((one for one in opening if one.kind == "date" and _is_day(one) and not one.aside), None)
         yield Point(number, opening, head or inside, head is not None, begins=True)
     ends = [one.paragraph for one in starts[1:]] + [scene.paragraphs]
     for place, (start, end) in enumerate(zip(starts, ends, strict=False)):
