@@ -52,6 +52,12 @@ def test_is_silent_where_time_passes_or_another_time_is_told(between: str, other
     assert not found_in(CHECK, [*ILSE, "Ilse was forty-two years old."], [*MARTA, between], [*NIGHT, other])
 
 
+@pytest.mark.parametrize("between", ["“After all these years!” said Marta.", "“We’ll sell next year,” said Marta."])
+def test_years_that_are_talked_of_do_not_pass(between: str) -> None:
+    first, other = "Ilse was forty-two years old.", "Ilse was forty-eight years old."
+    assert len(found_in(CHECK, [*ILSE, first], [*MARTA, between], [*NIGHT, other])) == 1
+
+
 def test_asks_within_telling_that_went_back() -> None:
     early, late = "It was the 3rd of May, 1871.", "It was the 9th of May, 1880."
     first, other = [*ILSE, "Ilse was forty-two years old."], [*NIGHT, "Ilse was thirty-eight years old."]

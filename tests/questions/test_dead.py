@@ -52,6 +52,11 @@ def test_asks_however_it_is_told(told: str) -> None:
         "That was the end of Tobias’s pipe; the funeral of the ferryman was on the Thursday.",
         "That was the end of Tobias, Marta thought, and she went on with the funeral.",
         "Tobias was killed two or three times over in her dreams.",
+        "Tobias, doubtless, was dead, and the ferry with him.",
+        "But Tobias, most likely, had perished with the boat.",
+        "No doubt Tobias had been drowned.",
+        "Tobias was probably dead.",
+        "In all likelihood Tobias was dead.",
     ],
 )
 def test_is_silent_where_nobody_is_dead_for_certain(middle: str) -> None:
@@ -62,6 +67,17 @@ def test_is_silent_about_what_somebody_said_before() -> None:
     assert not found_in(CHECK, ILSE, NIGHT, [*MARTA, "Tobias died in the spring, of his chest."])
     last = ["The house was quiet.", "“Nobody buys a ferry,” Tobias had said, the year before."]
     assert not found_in(CHECK, [*ILSE, "Tobias died in the spring, of his chest."], last)
+
+
+def test_what_seems_to_say_says_nothing() -> None:
+    dies = [*MARTA, "Tobias died in the spring, of his chest."]
+    assert not found_in(CHECK, [*ILSE, *NIGHT], dies, ["It rained.", "Tobias seemed to say, “Have you forgotten me?”"])
+
+
+def test_asks_about_a_name_that_is_also_a_word() -> None:
+    silver = ["Silver came in.", "“No,” said Silver.", "“Yes,” said Silver. He sat down.", "Silver laughed at him."]
+    dies = ["They called him. He fell, and did not get up again. Silver was dead."]
+    assert len(found_in(CHECK, [*ILSE, *silver], dies, ["It rained.", "“No,” said Silver."])) == 1
 
 
 BACK = ["It was the 3rd of May, 1871. The river was high.", "“Sit down,” said Marta. Marta was slow."]

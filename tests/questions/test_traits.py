@@ -24,6 +24,7 @@ def test_asks_where_eyes_are_of_two_colours() -> None:
         ("Ilse had hair the children pulled. Her straw-coloured hair was long.", "Ilse’s hair was black."),
         ("Tobias rubbed the scar on his left cheek.", "The scar on Tobias’s right cheek was red."),
         ("Ilse’s green eyes were half shut, as if the light hurt them.", "Ilse’s brown eyes were open."),
+        ("She turned. Ilse turned round, and pushed back her black hair.", "Ilse’s hair was golden."),
         ("Tobias was lame of the left leg.", "Tobias, who limped with the right leg, sat down."),
     ],
 )
@@ -38,6 +39,10 @@ def test_asks_however_it_is_told(first: str, other: str) -> None:
         ("Ilse had green eyes.", "Marta’s brown eyes were on the lamp."),
         ("Ilse had black hair then.", "Ilse had grey hair now."),
         ("Ilse had blue eyes.", "Ilse sat down, and her eyes were dark with anger."),
+        ("Ilse had blue eyes.", "The blue and black eyes of Ilse were all that he saw."),
+        ("Tobias had black eyes.", "His face was so thin that Tobias thought of fever; but his blue eyes were young."),
+        ("Marta had black eyes.", "Marta heard her greet the lad, and knew how brilliant her blue eyes became."),
+        ("Ilse had black hair then.", "Ilse turned grey, and her hair had turned red in the wet."),
         ("Tobias rubbed the scar on his left cheek.", "The scar on Tobias’s right hand was red."),
     ],
 )

@@ -3,9 +3,14 @@
 import re
 
 _CALM = r"(?:(?:now|also|already|at\slast|suddenly|instantly|quietly|been|since|long|then)\s)*"
+_GUESS = (
+    r"doubtless|undoubtedly|no\sdoubt|without\s(?:a\s)?doubt|(?:most|very)\slikely|likely\senough|probabl[ye]|presumably"
+    r"|(?:in\s)?all\s(?:likelihood|probability)|apparently|evidently|surely|certainly|possibly|maybe|as\sgood\sas"
+)  # what is said to be sure is a guess
 _APART = (
     r"(?:\s(?:himself|herself)|\sand\s(?:(?:the|his|her)\s)?\w+"
-    r"|,\s(?![^,]*\b(?:seem|appear|th[io]|said|say|hear|believ|fear|suppos|perhaps|if|would|might))[^,.;:!?“”]{1,60},)?"
+    r"|,\s(?![^,]*\b(?:seem|appear|th[io]|said|say|hear|believ|fear|suppos|perhaps|if|would|might))"
+    rf"(?![^,]*\b(?:{_GUESS})\b)[^,.;:!?“”]{{1,60}},)?"
 )  # what may stand between the word and its verb
 _KILLED = (
     r"killed|drowned|buried|murdered|hanged|executed|beheaded|guillotined|strangled|dead|(?:shot|struck|stone)\sdead"
@@ -53,7 +58,8 @@ _LAST_HOW = re.compile(r"\salive\b")
 _UNSURE = re.compile(
     r"\b(?:(?:if|though|think|thinks|thought|believe|believed|suppose|supposed|fear|feared|wish|wished|hope|hoped|until|till"
     r"|unless|would|might|may|should|could|dream|dreamed|dreamt|perhaps|whether|nearly|almost|as\sif|fancied"
-    r"|imagined|pretend|pretended|rumou?r|told|said|heard|conjectured|guessed|supposing|not|or)\b[^.;!?]*"
+    r"|imagined|pretend|pretended|rumou?r|told|said|heard|conjectured|guessed|supposing|not|or"
+    rf"|{_GUESS})\b[^.;!?]*"
     r"|(?:when|before|after|never|since|once|as)\s(?!(?:morning|dawn|noon|night|evening|long|then|that)\s)"
     r"(?:\w+\s){0,2}|had\s)$",
     re.IGNORECASE,

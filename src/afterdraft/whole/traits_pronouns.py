@@ -15,6 +15,7 @@ FEW = 40  # of whom it was met before, that are looked at
 BACK = 2  # paragraphs before its own in which whom it means may stand
 ALONE = 0.85  # how sure, of the only one of the gender in a pronoun's own sentence; chosen by hand
 PLAIN, DIVIDED = 0.8, 0.5  # the same, where who acted last is also who was named last, and where not; chosen by hand
+_ACTED_ON = frozenset({"her", "him"})
 Owner = tuple[str, float]  # person, how sure
 
 
@@ -47,9 +48,9 @@ def antecedents(
             continue
         mention, person = scene.mentions[number], people[number]
         if mention.kind == "pronoun":
-            others = _named_behind(scene, people, number)
+            others = _named_behind(scene, people, number) | _whoever_hears(met, mention)
             near = [one for one in met[-FEW:] if not _is_of(one, others)]
-            found[number] = _careful(scene, people, number, _alone(near, mention) or _meant(near, mention))
+            found[number] = _careful(scene, people, number, _alone(near, mention) or _plain(near, mention))
             if others and not found[number]:
                 found[number] = _introduced(scene, people, number, others, genders)
         elif mention.kind == "self":
@@ -85,6 +86,25 @@ def _named_behind(scene: SceneFacts, people: Sequence[str | None], place: int) -
         if person and mention.kind == "name" and not (mention.spoken or mention.subject):
             found.add(person)
     return frozenset(found)
+
+
+def _whoever_hears(met: Sequence[_Met], pronoun: Mention) -> frozenset[str]:
+    """'Ada heard her greet him' is not Ada."""
+    acting = [one for one in _of_sentence(met, pronoun) if one.acts and one.owner]
+    return frozenset(one.owner[0] for one in acting[-1:] if one.owner and pronoun.subject and pronoun.form in _ACTED_ON)
+
+
+def _of_sentence(met: Sequence[_Met], pronoun: Mention) -> list[_Met]:
+    """Those of its gender who stand before it in its sentence."""
+    found: list[_Met] = []
+    for one in reversed(met if not pronoun.first else ()):
+        if one.paragraph != pronoun.paragraph:
+            break
+        if one.gender == pronoun.gender:
+            found.insert(0, one)
+        if one.begins:
+            break
+    return found
 
 
 def _introduced(
@@ -131,6 +151,14 @@ def _careful(scene: SceneFacts, people: Sequence[str | None], place: int, owner:
         if owner and people[number] == owner[0] and mention.kind == "name" and not mention.spoken:
             return owner[0], min(owner[1], DIVIDED)
     return owner
+
+
+def _plain(met: Sequence[_Met], pronoun: Mention) -> Owner | None:
+    """As `_meant`, less sure where the sentence names somebody behind another 'he': 'His face was so thin that Tom
+    thought of fever; but his eyes'."""
+    owner, before = _meant(met, pronoun), _of_sentence(met, pronoun)
+    named = [place for place, one in enumerate(before) if one.named]
+    return (owner[0], min(owner[1], DIVIDED)) if owner and named and named[-1] > 0 and not before[0].named else owner
 
 
 def _meant(met: Sequence[_Met], pronoun: Mention) -> Owner | None:

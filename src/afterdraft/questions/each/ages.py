@@ -84,8 +84,17 @@ def _years(seen: Seen, one: PersonTrait, other: PersonTrait) -> tuple[int, int]:
     if None not in (*first, *second):
         least, most = (second[0] or 0) - (first[1] or 0), (second[1] or 0) - (first[0] or 0)
         return max(0, int(least / YEAR)), int(most / YEAR) + 1
-    told = [text for number in range(one.scene, other.scene + 1) for text in seen.texts[number]]
-    return 0, EVER if any(_PASS.search(text) for text in told) else 1
+    return 0, EVER if any(_pass(seen, number) for number in range(one.scene, other.scene + 1)) else 1
+
+
+def _pass(seen: Seen, number: int) -> bool:
+    """Whether a scene tells, outside speech, that years go by."""
+    speech = [(one.paragraph, one.start, one.end) for one in seen.facts[number].quotes]
+    return any(
+        not any(one == place and start <= match.start() < end for one, start, end in speech)
+        for place, text in enumerate(seen.texts[number])
+        for match in _PASS.finditer(text)
+    )
 
 
 def _fits(seen: Seen, one: PersonTrait, other: PersonTrait, between: tuple[int, int]) -> bool:
@@ -127,5 +136,5 @@ CHECK = Check(
     blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name. Ages against years of birth.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=3,
+    recipe=4,
 )

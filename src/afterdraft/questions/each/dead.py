@@ -15,12 +15,17 @@ from afterdraft.questions.whose import Owner, Whose
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.lexicon import KIN
 from afterdraft.whole.story_time import SceneTime
-from afterdraft.whole.turns import meant
+from afterdraft.whole.turns import meant, resolve
 
 DATE = len("1871-05-03")
 _BACK = re.compile(
-    r"\b(?:had|would|used\sto|once|years?\s(?:ago|before)|remember\w*|dream\w*|ghost|as\sif|like)\b", re.I
+    r"\b(?:had|would|used\sto|once|years?\s(?:ago|before)|remember\w*|dream\w*|ghost|as\sif|like"
+    r"|seem\w*\sto|appear\w*\sto)\b",
+    re.I,
 )
+
+
+_HEADS = re.compile(r"(?:^|[.!?]\s)(?P<name>[A-Z]\w+)(?=,?\s(?:[a-z]+\s){0,3}(?:was|had|lay|died|left|sailed)\b)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +70,24 @@ def _deaths(seen: Seen) -> Mapping[str, Sequence[_Death]]:
             if is_gone(text[begins : one.start], text[one.end : ends]):
                 form = one.form if one.kind == "name" else ""
                 found[owner[0]].append(_Death(number, seen.span(number, one.paragraph, begins, ends), form))
+        for person, death in _unread(seen, number):
+            found[person].append(death)
     return found
+
+
+def _unread(seen: Seen, number: int) -> Iterator[tuple[str, _Death]]:
+    """Of names that are words besides, and were read as such where they begin a sentence: 'Silver was dead.'"""
+    scene, cast = seen.facts[number], seen.book.cast
+    taken = {(one.paragraph, one.start) for one in scene.mentions}
+    for paragraph, text in enumerate(seen.texts[number]):
+        speech = [(one.start, one.end) for one in scene.quotes if one.paragraph == paragraph]
+        for match in _HEADS.finditer(text):
+            start, end = match.span("name")
+            person = resolve(form := match["name"].lower(), cast.by_form)
+            if person and (paragraph, start) not in taken and not any(one <= start < last for one, last in speech):
+                begins, ends = sentence(text, start, end)
+                if is_gone(text[begins:start], text[end:ends]):
+                    yield person, _Death(number, seen.span(number, paragraph, begins, ends), form)
 
 
 def _is_plain(scene: SceneFacts, owners: Sequence[Owner | None], place: int) -> bool:
@@ -129,5 +151,5 @@ CHECK = Check(
     "two people of one name. Flashbacks whose time nothing says.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=5,
+    recipe=6,
 )

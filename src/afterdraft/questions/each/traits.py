@@ -15,8 +15,8 @@ SURE = 0.75  # of whose it is, from which it is asked about: below, an owner is 
 SPEAKS = 0.8  # of 'she' in the paragraph of her own words; chosen on the demonstration book
 BESIDE = 20  # characters behind the words
 _SEEMS = re.compile(
-    r"\b(?:seem\w*|look(?:ed|s)? (?:\w+ )?(?:dark|black|light|grey|gray|green|blue|red|tall|short)|appear\w*|grew|grown"
-    r"|turned|as if|as though|like|almost|in (?:this|that|the) (?:light|dark\w*)|dyed|wig|bruised|blackened|swollen"
+    r"\b(?:seem\w*|look(?:ed|s)? (?:\w+ )?(?:dark|black|light|grey|gray|green|blue|red|tall|short)|appear\w*"
+    r"|(?:grew|grown|turned|gone|went) (?:\w+ )?(?:dark|black|light|grey|gray|green|blue|red|white|fair|pale)|as if|as though|like|almost|in (?:this|that|the) (?:light|dark\w*)|dyed|wig|bruised|blackened|swollen"
     r"|shadow\w*|darkened|(?:dark|black|red|bright) with|more than usual\w*)\b"
 )
 KINDS = ("eyes", "hair", "beard", "height", "hand", "scar", "limp")
@@ -86,5 +86,5 @@ CHECK = Check(
     "hair and disguise are asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
