@@ -59,6 +59,41 @@ def test_asks_of_the_rarest_few_alone() -> None:
     assert 0 < len(found) < len(turns)
 
 
+def test_a_gesture_needs_fewer_words_than_anything_else() -> None:
+    gesture = "stroked his chin thoughtfully"
+    (one,) = asked([f"Tobias {gesture}.", *FAR], [*FAR, f"At noon the lodger {gesture}, and left."], verbs=("stroked",))
+    assert one.words["words"] == gesture
+    other = "moored the skiff thoughtfully"
+    assert not asked([f"Tobias {other}.", *FAR], [*FAR, f"And the lodger {other}."], verbs=("moored",))
+
+
+def test_far_apart_only_many_rare_words_stay_in_mind() -> None:
+    long_way = [PLAIN] * 400
+    assert not asked([PLAIN, f"Tobias {TURN} and sat."], long_way, [f"Later he {TURN}, and was gone."])
+    rare = "wrung the vermilion brim of his borrowed bowler"
+    assert asked([f"Tobias {rare} and sat."], long_way, [f"Later he {rare}, and was gone."])
+
+
+def test_far_apart_two_scenes_that_open_alike_are_asked_about() -> None:
+    assert asked([f"Tobias {TURN} and sat.", *FAR], [PLAIN] * 400, [f"Later he {TURN}, and was gone.", *FAR])
+
+
+def test_is_silent_where_the_second_points_back_to_the_first() -> None:
+    first = [f"Tobias {TURN} and sat.", *FAR]
+    for second in (f"He {TURN}, as he did before.", f"He {TURN} once more.", f"He thought of the day when he {TURN}."):
+        assert not asked(first, [*FAR, second])
+
+
+def test_two_turns_in_the_same_two_paragraphs_are_one_question() -> None:
+    both = f"Tobias {TURN}. He folded the crimson awning over the gunwale."
+    assert len(asked([both, *FAR], [*FAR, both], verbs=("wrung", "folded"))) == 1
+
+
+def test_a_line_in_another_tongue_is_a_quotation() -> None:
+    line = "alpestri valloncelli fiorivano rugiadosi intrecciati vermigli"
+    assert not asked([f"Tobias hummed {line}.", *FAR], [*FAR, f"Later {line}."], verbs=("fiorivano",))
+
+
 _RARE = [
     ("sexton", "shouldered", "handles", "crimson", "barrows"),
     ("cobbler", "swallowed", "remnants", "mouldy", "gherkins"),

@@ -37,6 +37,10 @@ def test_asks_where_days_lie_otherwise_than_is_said(first: str, second: str, apa
         ("There were three Sundays.", "The next day, Saturday, they set out."),
         ("They met at Christmas.", "Three weeks later they went home, and so at Easter."),
         ("It was the 3rd of May.", "Left the mill on the 1st of May, arriving early next morning."),
+        ("On the 3rd of May it rained.", "On the 20th of May, twelve days after having begun, they were done."),
+        ("On the 3rd of May it rained.", "On the 20th of May, a week after his return, the miller spoke."),
+        ("On the 3rd of May it rained. In the morning they slept.", "The next day, the 5th of May, they set out."),
+        ("On the 3rd of May it rained.", "They sailed for two days. The next day, the 6th of May, they landed."),
     ],
 )
 def test_is_silent_where_they_agree_or_nothing_is_said(first: str, second: str) -> None:

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from typing import Literal
 
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentence
+from afterdraft.questions.sentences import sentence, silenced
 from afterdraft.questions.telling import inside, is_known
-from afterdraft.reading.facts import Gender, Mention, Quote
+from afterdraft.reading.facts import Gender, Mention
 from afterdraft.whole.book import genders
 from afterdraft.whole.evidence import told_by_i
 from afterdraft.whole.tellers import told_in
@@ -61,7 +61,7 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
         text = seen.texts[number][one.paragraph]
         inward, deep = inside(text, one)
         if inward or one.feels:
-            person = person or _plainly(_silenced(text, scene.quotes, one.paragraph), one, named)
+            person = person or _plainly(silenced(text, scene.quotes, one.paragraph), one, named)
             told = inward and is_known(text, one, deep=deep, told_by_i=by_i)
             who, sure = (person, 1.0) if person else guess or ("", 0.0)
             gender = known.get(who, "") if one.kind == "name" else one.gender
@@ -96,14 +96,6 @@ def _plainly(text: str, he: Mention, named: Sequence[_Named]) -> str | None:
     who = before[0].person if len({one.person for one in before}) == 1 else None
     again = any(one.person == who for one in like if one.mention.start > he.start)
     return who if not again and any(_begins(text, one.mention) for one in before) else None
-
-
-def _silenced(text: str, quotes: Sequence[Quote], paragraph: int) -> str:
-    """As long as the paragraph, with commas where somebody speaks: what is said there ends no sentence."""
-    for one in quotes:
-        if one.paragraph == paragraph:
-            text = text[: one.start] + "," * (one.end - one.start) + text[one.end :]
-    return text
 
 
 def _with_the_one_before(text: str, one: Mention) -> tuple[int, int]:

@@ -1,6 +1,9 @@
 """The sentence round some words of a paragraph, told from its points alone."""
 
 import re
+from collections.abc import Sequence
+
+from afterdraft.reading.facts import Quote
 
 _ABBREVIATED = r"(?<!\bMr)(?<!\bMrs)(?<!\bMs)(?<!\bDr)(?<!\bSt)(?<!\bProf)(?<!\bRev)(?<!\bCapt)(?<!\bCol)(?<!\b[A-Z])"
 _END = re.compile(rf"{_ABBREVIATED}[.!?…]+[”’\"')\]*_]*(?=\s+[“‘\"'(\[*_—]*[A-Z0-9])|\n")
@@ -35,3 +38,11 @@ def sentences(text: str) -> list[tuple[int, int]]:
             found.append((begins, ends))
         begins = ends
     return found
+
+
+def silenced(text: str, quotes: Sequence[Quote], paragraph: int) -> str:
+    """As long as the paragraph, with commas where somebody speaks: what is said there ends no sentence."""
+    for one in quotes:
+        if one.paragraph == paragraph:
+            text = text[: one.start] + "," * (one.end - one.start) + text[one.end :]
+    return text

@@ -13,18 +13,34 @@ from afterdraft.questions.sentences import sentence
 from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.quotations import quotations
 
-RUN = 6  # words that are the same at least
+RUN, GESTURE = 6, 4  # words that are the same at least, and in a gesture
 APART = 400  # words between, a page and more: nearer it is said again on purpose
-NEAR = 0.25  # share of the book's words up to which two of its rarer words are enough; chosen on the tuning half
-FAR_WORDS, NEAR_WORDS = 3, 2  # of the book's rarer words that have to be among them, likewise
+NEAR = 5_000  # words between up to which readers still have the first in mind; by questions judged on the tuning half
+NEAR_WORDS = 2  # of the book's rarer words that have to be among them, likewise
+FAR, FAR_WORDS = 8, 3  # words that are the same, and rarer ones among them, that stay in mind for longer, likewise
 SCARCE = 8_000  # words of the book to one use of a word that is scarce in it, likewise
 ALWAYS = 6  # times that a word may stand in any book and be scarce
 PHRASE = 9  # words of what may be a name, or a picture in which nothing happens, likewise
 LONG = 4  # letters of such a word
+BESIDE = 6  # words on either side that may point back to the first
 MOST = 3  # of them asked about in a book, the rarest
 _WORD = re.compile(r"[^\W_]+(?:[’'][^\W_]+)*")
 _STOPS = re.compile(r"[.;:!?…]")
 _JOINING = words_of("and but or to of in on at with by for as that the a an")
+_SMALL = _JOINING | words_of("i he she it we they his her its my our their him them was were had is be from into up")
+_BODY = words_of(
+    """
+    head hair brow brows forehead temples eye eyes eyebrow eyebrows eyelids cheek cheeks nose mouth lip lips tooth teeth
+    chin jaw beard moustache face ear ears throat neck shoulder shoulders arm arms elbow elbows hand hands palm palms
+    fist fists finger fingers thumb thumbs knee knees lap thigh thighs leg legs foot feet heel heels toes breath
+    sighed shrugged nodded frowned grinned winced blushed shuddered shivered sniffed yawned scowled
+    """
+)
+_POINTS_BACK = re.compile(
+    r"\b(?:again|once\smore|before|as\susual|another|the\ssame|such|remember\w*|recall\w*|connected|moreover|still"
+    r"|thought\sof|like)\b",
+    re.IGNORECASE,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,13 +60,37 @@ class _Echo:
     first: Sequence[_Word]
     again: Sequence[_Word]
     scarce: int  # words of it that are scarce in the book
-    between: float  # share of the book
+    between: int  # words
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    found = sorted(_echoes(list(_words(seen))), key=lambda one: (-one.scarce, one.between))
-    for one in found[:MOST]:
+    words = list(_words(seen))
+    found = [*_echoes(words, RUN), *(one for one in _echoes(words, GESTURE) if _is_gesture(one.first))]
+    asked: dict[tuple[int, ...], _Echo] = {}
+    for one in sorted(found, key=lambda one: (-one.scarce, one.between, -len(one.first))):
+        if _stays_in_mind(one) and not _points_back(seen, one.again):
+            first, again = one.first[0], one.again[0]
+            asked.setdefault((first.scene, first.paragraph, again.scene, again.paragraph), one)
+    for one in list(asked.values())[:MOST]:
         yield _finding(seen, one)
+
+
+def _points_back(seen: Seen, run: Sequence[_Word]) -> bool:
+    """Whether the words beside it, in its sentence, say that it comes again."""
+    text = seen.texts[run[0].scene][run[0].paragraph]
+    begins, ends = sentence(text, run[0].start, run[-1].end)
+    before, behind = text[begins : run[0].start].split(), text[run[-1].end : ends].split()
+    return bool(_POINTS_BACK.search(" ".join(before[-BESIDE:])) or _POINTS_BACK.search(" ".join(behind[:BESIDE])))
+
+
+def _stays_in_mind(one: _Echo) -> bool:
+    """Whether a reader has the first still in mind: it is near, or rare and long, or both open scenes."""
+    opens = all(run[0].paragraph == 0 for run in (one.first, one.again)) and len(one.first) >= RUN
+    return one.between <= NEAR or opens or (len(one.first) >= FAR and one.scarce >= FAR_WORDS)
+
+
+def _is_gesture(run: Sequence[_Word]) -> bool:
+    return any(one.small in _BODY for one in run)
 
 
 def _words(seen: Seen) -> Iterator[_Word]:
@@ -74,12 +114,12 @@ def _is_inside(text: str, start: int) -> bool:
     return text[:start].rstrip()[-1:].isalpha()
 
 
-def _echoes(words: list[_Word]) -> Iterator[_Echo]:
+def _echoes(words: list[_Word], least: int) -> Iterator[_Echo]:
     small = [one.small for one in words]
     counted = Counter(small)
     often = max(ALWAYS, len(words) // SCARCE)
     done = 0
-    for at, other in sorted(_twice(small).items()):
+    for at, other in sorted(_twice(small, least).items()):
         if at < done or other - at < APART:
             continue
         long = _same(words, at, other)
@@ -88,18 +128,17 @@ def _echoes(words: list[_Word]) -> Iterator[_Echo]:
             long -= 1
         first, again = words[at : at + long], words[other : other + long]
         scarce = len({one.small for one in first if len(one.small) >= LONG and _is_scarce(one.small, counted, often)})
-        between = (other - at) / len(words)
-        if RUN <= long < LEAST and scarce >= (NEAR_WORDS if between <= NEAR else FAR_WORDS) and _tells(first, again):
-            yield _Echo(first, again, scarce, between)
+        if least <= long < LEAST and scarce >= NEAR_WORDS and _tells(first, again):
+            yield _Echo(first, again, scarce, other - at)
 
 
-def _twice(small: Sequence[str]) -> dict[int, int]:
+def _twice(small: Sequence[str], least: int) -> dict[int, int]:
     """Where runs begin that stand exactly twice: first place, second. By their hashes, which take less memory than they
     do; whoever uses it compares the words."""
     first: dict[int, int] = {}
     again: dict[int, int | None] = {}
-    for at in range(len(small) - RUN + 1):
-        run = hash(tuple(small[at : at + RUN]))
+    for at in range(len(small) - least + 1):
+        run = hash(tuple(small[at : at + least]))
         if run in first:
             again[run] = None if run in again else at
         else:
@@ -130,9 +169,10 @@ def _goes_on(first: _Word, one: _Word) -> bool:
 
 def _tells(first: Sequence[_Word], again: Sequence[_Word]) -> bool:
     """Whether the narration tells it, and something happens there: a thing that is only named again has the same name,
-    unless it is a long one."""
+    unless it is a long one. Without a small word it is no sentence of this language's."""
     both = (*first, *again)
-    return all(one.told for one in both) and (len(first) >= PHRASE or any(one.event for one in both))
+    told = all(one.told for one in both) and sum(one.small in _SMALL for one in first) >= len(first) // 4
+    return told and (len(first) >= PHRASE or any(one.event for one in both))
 
 
 def _finding(seen: Seen, one: _Echo) -> Finding:
@@ -155,13 +195,16 @@ CHECK = Check(
     id="echo",
     name="A turn of phrase that comes again",
     family="accidents",
-    looks_at=f"{RUN} to {LEAST - 1} words of the narration in which something happens, word for word in two places "
-    "more than a page apart, with two or three words among them that are rare in this book. "
+    looks_at=f"{RUN} to {LEAST - 1} words of the narration in which something happens, or {GESTURE} of a gesture, word "
+    "for word in two places more than a page apart and so near that a reader has the first in mind. "
     f"The {MOST} rarest are asked about.",
-    method=f"Every run of {RUN} words is looked up in the whole book and followed for as long as the words are the "
-    "same. A word is rare that stands six times at most, or once in 8,000 words. What stands three times is taken "
-    "for a refrain. Common practice of copy editors; the measure of rareness is our own.",
-    blind="An echo that is meant is asked about too. The same picture in other words is not seen.",
+    method=f"Every run of {RUN} words, or of {GESTURE} where one names a part of the body, is looked up in the whole "
+    f"book and followed for as long as the words are the same. Two have to be rare: standing six times at most, or "
+    f"once in 8,000 words. Up to {NEAR:,} words lie between, or both open a scene, or {FAR} words are the same, "
+    f"{FAR_WORDS} of them rare. What stands three times is taken for a refrain, and a second sentence that points back "
+    "(‘again’, ‘the same’) for one that means it. Common practice of copy editors; the measures are our own.",
+    blind="An echo that is meant is asked about too, if nothing says so. The same picture in other words is not seen.",
     reads=("words", "facts"),
     find=find,
+    recipe=2,
 )

@@ -3,16 +3,17 @@
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.days_told import happens, has_month
+from afterdraft.questions.passing import passes_time
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.reading.time import Time
-from afterdraft.reading.time_words import DAYS as WEEKDAYS
-from afterdraft.reading.time_words import MONTHS
 from afterdraft.whole.calendar import day_of, span
+from afterdraft.whole.story_points import Said
 
 FAR = 60  # days between two dates up to which they are of one telling; chosen by hand
 SCENES = 2  # scenes apart, likewise
@@ -25,11 +26,7 @@ _SAME = re.compile(
 )
 _APPOSED = re.compile(r",\s(?:on\s)?(?:the\s|a\s)?")
 _LASTS = re.compile(r"\sof\b")
-_PASSES = re.compile(
-    r"\b(?:next|following|later|ago|days|weeks?|fortnight|months?|years?|mornings?|dawn|daybreak|sunrise|a?woke|slept)\b"
-    rf"|\b(?:{'|'.join(WEEKDAYS)})\b|\b(?:{'|'.join(MONTHS)})\s\d|\d(?:st|nd|rd|th)?\s(?:of\s)?(?:{'|'.join(MONTHS)})\b",
-    re.IGNORECASE,
-)
+_RECKONED = re.compile(r"(?<=\bafter)\s(?:\w+ing|the|a|an|his|her|their|its|my|our)\b")  # from what happened then
 _WHOLE = len("XXXX-05-03")
 
 
@@ -45,12 +42,31 @@ def find(seen: Seen) -> Iterator[Finding]:
     done = {span.scene for one in beside for span in one.evidence}
     for one in seen.story.contradictions:
         said = [each for each in one.said if each.paragraph >= 0 and each.end > each.start]
-        if one.what == "time" and len(said) > 1 and not any(each.scene in done for each in said):
+        known = any(each.scene in done for each in said)
+        if one.what == "time" and len(said) > 1 and not known and _follow(seen, said):
             yield Finding(
                 evidence=tuple(_sentence(seen, each.scene, each.paragraph, each.start, each.end) for each in said),
                 strength=0.7,
                 subject="interval",
             )
+
+
+def _follow(seen: Seen, said: Sequence[Said]) -> bool:
+    """Whether nothing passes time between the places, of which each is reckoned from the one before; the first, if
+    it is no day, from the day told last."""
+    day = _told_before(seen, said[0])
+    return not any(passes_time(seen, one, then) for one, then in pairwise((day, *said) if day else said))
+
+
+def _told_before(seen: Seen, one: Said) -> Said | None:
+    """The day told last before a place, in its scene or the one before; None where the place is a day itself."""
+    here = one.scene, one.paragraph, one.start
+    for number in range(one.scene, max(-1, one.scene - SCENES), -1):
+        for time in reversed(seen.facts[number].times):
+            at = number, time.paragraph, time.start
+            if at <= here and not time.spoken and _kind(seen.texts[number][time.paragraph], time):
+                return None if at == here else Said(*at, time.end)
+    return None
 
 
 def _side_by_side(seen: Seen) -> Iterator[Finding]:
@@ -78,7 +94,7 @@ def _held_against(
     if length:
         days, said = length
         apart = _apart(before.time, after.time, days)
-        if apart is not None and apart != days and (days or _is_same_day(seen, before, after)):
+        if apart is not None and apart != days and _is_next_told(seen, before, after):
             yield _finding(seen, before, _Day(after.scene, said), after, days, apart)
     elif passed and after.time.kind == "date":
         days = sum(_length(one.time) for one in passed)
@@ -124,27 +140,18 @@ def _between(seen: Seen, number: int, times: tuple[Time, ...], place: int) -> tu
     for other in times:
         if other.paragraph == one.paragraph and start <= other.start < end:
             behind = one.end <= other.start and not _APPOSED.fullmatch(text[one.end : other.start])
-            if (days := _length(other)) and not behind and not _LASTS.match(text, other.end):
+            from_it = not any(pattern.match(text, other.end) for pattern in (_LASTS, _RECKONED))
+            if (days := _length(other)) and not behind and from_it:
                 return days, other
             if _SAME.match(text, other.start) and _APPOSED.fullmatch(text[other.end : one.start]):
                 return 0, other
     return None
 
 
-def _is_same_day(seen: Seen, before: _Day, after: _Day) -> bool:
-    """Whether both are of one scene and no words between their sentences pass time."""
-    if before.scene != after.scene:
-        return False
-    texts = seen.texts[after.scene]
-    first, last = before.time.paragraph, after.time.paragraph
-    begin = sentence(texts[first], before.time.start, before.time.end)[1]
-    end = sentence(texts[last], after.time.start, after.time.end)[0]
-    between = (
-        texts[first][begin:end]
-        if first == last
-        else "\n".join((texts[first][begin:], *texts[first + 1 : last], texts[last][:end]))
-    )
-    return not _PASSES.search(between)
+def _is_next_told(seen: Seen, before: _Day, after: _Day) -> bool:
+    """Whether no words between them pass time, so that the one is reckoned from the other."""
+    one, other = (Said(it.scene, it.time.paragraph, it.time.start, it.time.end) for it in (before, after))
+    return not passes_time(seen, one, other)
 
 
 def _apart(first: Time, second: Time, days: int) -> int | None:
@@ -195,9 +202,9 @@ CHECK = Check(
     method="Two days told outside speech, dates with their month or weekdays, and an interval in the sentence of the "
     "second, or at the head of a sentence between two dates. Besides, the contradictions of a Simple Temporal Network "
     "of all scenes (Dechter, Meiri & Pearl 1991).",
-    blind="Intervals reckoned from an event whose day is not told beside it. ‘A week’ and ‘a month’ that are meant "
-    "roughly.",
+    blind="Intervals reckoned from an event whose day is not told beside it, and days between which a "
+    "morning, a night’s sleep or some days pass. ‘A week’ and ‘a month’ that are meant roughly.",
     reads=("words", "facts", "time"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
