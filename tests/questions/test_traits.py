@@ -48,3 +48,9 @@ def test_asks_however_it_is_told(first: str, other: str) -> None:
 )
 def test_is_silent_about_shades_other_people_and_grey_hair(first: str, other: str) -> None:
     assert not found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])
+
+
+def test_a_name_that_is_also_a_word_has_its_own_looks() -> None:
+    gold = ["Mr. Gold came in.", "“No,” said Mr. Gold.", "“Yes,” said Gold. He sat down.", "Gold laughed at him."]
+    first, other = [*ILSE, *gold, "Tobias had black eyes."], [*NIGHT, "Tobias let go. Gold rubbed his blue eyes."]
+    assert not found_in(CHECK, first, MARTA, other)

@@ -3,7 +3,8 @@
 import pytest
 
 from afterdraft.reading.analysed import Analysed
-from afterdraft.reading.mentions import mentions
+from afterdraft.reading.mentions import hides, mentions, names_within
+from tests.reading.rows import parsed
 
 
 def analysed(text: str, *tokens: str) -> Analysed:
@@ -34,3 +35,15 @@ def test_names_by_tokens(text: str, tokens: str, expected: list[str]) -> None:
     found = mentions(analysed(text, *tokens.split()), 0, [])
     assert [one.form for one in found] == expected
     assert all(text[one.start : one.end].lower().replace(".", "") == one.form for one in found)
+
+
+def test_a_known_name_that_is_a_word_besides_is_a_name_where_it_begins_a_sentence() -> None:
+    gold = parsed("Gold/NOUN/nsubj/1 blinked/VERB/ROOT/1").of
+    met = "Then/ADV/advmod/2 Gold/PROPN/nsubj/2 blinked/VERB/ROOT/2"
+    known = names_within(mentions(parsed(met).of, 0, ()))
+    assert known == {"gold"}
+    assert [one.form for one in mentions(gold, 0, (), known)] == ["gold"]
+    assert hides(gold, known)
+    assert not hides(parsed("Brass/NOUN/nsubj/1 shone/VERB/ROOT/1").of, known)
+    assert not mentions(gold, 0, ())
+    assert not names_within(mentions(parsed("Gold/PROPN/nsubj/1 blinked/VERB/ROOT/1").of, 0, ()))

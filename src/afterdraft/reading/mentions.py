@@ -1,6 +1,6 @@
 """Where somebody is meant in a paragraph: by name, by what they are ('the old man'), by a pronoun, as 'I'."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from afterdraft.reading import lexicon, speech_words
 from afterdraft.reading.analysed import Analysed
@@ -8,6 +8,7 @@ from afterdraft.reading.facts import Entity, Gender, Kind, Mention
 from afterdraft.reading.lexicon import words_of
 
 SUBJECTS = frozenset({"nsubj", "nsubjpass"})
+HIDDEN = SUBJECTS | {"poss"}
 PLACING = words_of(
     """
     in at near from through across towards toward into via around
@@ -24,17 +25,40 @@ ROLE_WORDS = 3  # words of a role before its noun that are still looked at: 'the
 Spans = Sequence[tuple[int, int]]
 
 
-def mentions(analysed: Analysed, number: int, speech: Spans) -> tuple[Mention, ...]:
-    """All mentions of paragraph `number`, in order; `speech` is where it is spoken, in order."""
+def mentions(
+    analysed: Analysed, number: int, speech: Spans, known: frozenset[str] = frozenset()
+) -> tuple[Mention, ...]:
+    """All mentions of paragraph `number`, in order; `speech` is where it is spoken, in order.
+
+    `known` are names that are words besides: the pipeline takes them for words where they begin a sentence."""
     spoken = _inside(analysed, speech)
     found: list[Mention] = []
     token = 0
     while token < len(analysed.words):
-        last, kind, form = _at(analysed, token, spoken)
+        last, kind, form = _at(analysed, token, spoken, known)
         if kind:
             found.append(_mention(analysed, number, token, last, kind, form, spoken, speech))
         token = last + 1
     return tuple(found)
+
+
+def names_within(found: Iterable[Mention]) -> frozenset[str]:
+    """Names of one word that stand within sentences, where a capital tells a name."""
+    return frozenset(
+        one.form
+        for one in found
+        if one.kind == "name" and one.large and not one.first and " " not in one.form and one.entity in ("person", "")
+    )
+
+
+def hides(analysed: Analysed, known: frozenset[str]) -> bool:
+    """Whether such a name is taken for a word somewhere in the paragraph."""
+    return any(_is_hidden(analysed, place, known) for place in range(len(analysed.words)))
+
+
+def _is_hidden(analysed: Analysed, place: int, known: frozenset[str]) -> bool:
+    noun = analysed.pos[place] == "NOUN" and analysed.deps[place] in HIDDEN
+    return noun and analysed.words[place][0].isupper() and bare(analysed.words[place]) in known
 
 
 def form(name: str) -> str:
@@ -63,7 +87,7 @@ def _inside(analysed: Analysed, speech: Spans) -> list[bool]:
     return inside
 
 
-def _at(analysed: Analysed, token: int, spoken: Sequence[bool]) -> tuple[int, Kind | None, str]:
+def _at(analysed: Analysed, token: int, spoken: Sequence[bool], known: frozenset[str]) -> tuple[int, Kind | None, str]:
     """The mention that begins at `token`: its last token, kind and form; no kind where there is none."""
     word = analysed.words[token]
     small = bare(word)
@@ -71,7 +95,7 @@ def _at(analysed: Analysed, token: int, spoken: Sequence[bool]) -> tuple[int, Ki
         return token, "self", small
     if small in lexicon.HE or small in lexicon.SHE:
         return token, "pronoun", small
-    if word[0].isupper() and (name := _name(analysed, token, spoken)):
+    if word[0].isupper() and (name := _name(analysed, token, spoken, known)):
         last, form = name
         article = token and bare(analysed.words[token - 1]) == "the"
         return last, "role" if article and last == token else "name", form
@@ -80,7 +104,7 @@ def _at(analysed: Analysed, token: int, spoken: Sequence[bool]) -> tuple[int, Ki
     return token, None, ""
 
 
-def _name(analysed: Analysed, token: int, spoken: Sequence[bool]) -> tuple[int, str] | None:
+def _name(analysed: Analysed, token: int, spoken: Sequence[bool], known: frozenset[str]) -> tuple[int, str] | None:
     """Capitalised words that run on: the last token and the form. A title alone is a name when it begins none."""
     words: list[str] = []
     last = token
@@ -88,7 +112,7 @@ def _name(analysed: Analysed, token: int, spoken: Sequence[bool]) -> tuple[int, 
     while place < len(analysed.words) and spoken[place] == spoken[token]:
         word = analysed.words[place]
         small = bare(word)
-        if word[0].isupper() and _is_name(analysed, place, words):
+        if word[0].isupper() and _is_name(analysed, place, words, known):
             words.append(small)
             last = place
             while _is_hyphened(analysed, last):
@@ -125,7 +149,7 @@ def _title_point(analysed: Analysed, place: int) -> bool:
     )
 
 
-def _is_name(analysed: Analysed, place: int, before: Sequence[str]) -> bool:
+def _is_name(analysed: Analysed, place: int, before: Sequence[str], known: frozenset[str]) -> bool:
     word = analysed.words[place]
     small = bare(word)
     if small in lexicon.TITLES:
@@ -138,7 +162,8 @@ def _is_name(analysed: Analysed, place: int, before: Sequence[str]) -> bool:
         return len(word) == 2 and bool(before)  # an initial inside a name
     if before or not _first(analysed, place):
         return analysed.pos[place] in ("PROPN", "NOUN", "ADJ", "X", "INTJ", "VERB", "ADV")
-    return analysed.pos[place] == "PROPN" or analysed.kinds[place] == "PERSON"
+    plain = analysed.pos[place] == "PROPN" or analysed.kinds[place] == "PERSON"
+    return plain or _is_hidden(analysed, place, known)
 
 
 def _roman(small: str) -> bool:

@@ -1,7 +1,7 @@
 """`scene_facts`: the paragraphs of one scene, analysed, to what can be said of it."""
 
-from collections.abc import Iterable, Sequence
-from itertools import groupby
+from collections.abc import Iterable, Mapping, Sequence
+from itertools import chain, groupby
 
 from afterdraft.manuscript.words import count
 from afterdraft.reading import tag_subjects, tags
@@ -10,7 +10,7 @@ from afterdraft.reading.events import events
 from afterdraft.reading.facts import Mention, Quote, SceneFacts
 from afterdraft.reading.grammar import Grammar, grammar
 from afterdraft.reading.measures import counted
-from afterdraft.reading.mentions import mentions
+from afterdraft.reading.mentions import hides, mentions, names_within
 from afterdraft.reading.place import Place
 from afterdraft.reading.places import places
 from afterdraft.reading.quotations import Quote as Stretch
@@ -20,7 +20,7 @@ from afterdraft.reading.times import times
 from afterdraft.reading.trait import Trait
 from afterdraft.reading.traits import traits
 
-RECIPE = 20  # part of every cache key: a change of what is read off a scene counts it up
+RECIPE = 21  # part of every cache key: a change of what is read off a scene counts it up
 
 
 def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
@@ -34,10 +34,9 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
     when: list[Time] = []
     where: list[Place] = []
     leading: tuple[tags.Tag, Mention] | None = None  # from the paragraph before, where that leads up to this one
-    for number, paragraph in enumerate(paragraphs):
+    for number, (paragraph, here) in enumerate(zip(paragraphs, _mentions(paragraphs, stretches), strict=True)):
         spoken = stretches.get(number, [])
-        spans = [(one.start, one.end) for one in spoken]
-        here = mentions(paragraph, number, spans)
+        spans = _spans(spoken)
         parsed.append(grammar(paragraph, spans))
         dated = times(paragraph.text, number, spans)
         when.extend(dated)
@@ -57,6 +56,21 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
         times=tuple(when),
         places=tuple(where),
     )
+
+
+def _mentions(paragraphs: Sequence[Analysed], stretches: Mapping[int, Sequence[Stretch]]) -> list[tuple[Mention, ...]]:
+    """Of each paragraph; read again where a name of the scene is hidden in it."""
+    speech = [_spans(stretches.get(number, ())) for number in range(len(paragraphs))]
+    found = [mentions(one, number, speech[number]) for number, one in enumerate(paragraphs)]
+    known = names_within(chain.from_iterable(found))
+    return [
+        mentions(one, number, speech[number], known) if hides(one, known) else here
+        for number, (one, here) in enumerate(zip(paragraphs, found, strict=True))
+    ]
+
+
+def _spans(spoken: Iterable[Stretch]) -> list[tuple[int, int]]:
+    return [(one.start, one.end) for one in spoken]
 
 
 def _by_paragraph(stretches: Iterable[Stretch]) -> dict[int, list[Stretch]]:

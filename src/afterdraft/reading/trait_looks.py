@@ -45,6 +45,8 @@ def looks(within: Scope) -> Iterator[Said]:
             owner = mine if mine is not None else of_part(within, token)
             owner = alone_before(within, token) if owner is None else owner
             beside = [*range(token - 1, phrase(grammar, token) - 1, -1), *_colour_of(grammar, token)]
+            if kind == "eyes" and _two(grammar, beside):
+                continue
             found = list(_look(grammar, kind, owner, token, beside, claimed=mine is None))
             said = [*_beside(grammar, token), *_after_being(grammar, token), *_behind(grammar, token)]
             yield from found or _look(grammar, kind, owner, token, said, claimed=True)
@@ -57,8 +59,6 @@ def _look(
     """A colour goes before a shade. What is `claimed` counts only where it is asserted; 'her grey eyes' are grey."""
     said = [(LOOKS[kind].get(_colour(grammar, one)), one) for one in tokens if not _of_others(grammar, one)]
     known = [(value, one) for value, one in said if value]
-    if kind == "eyes" and _two(grammar, known):
-        return
     known.sort(key=lambda pair: pair[0] in SHADES and kind == "eyes")
     for value, one in known[:1]:
         first, last = min(part, one), max(part, one)
@@ -67,10 +67,10 @@ def _look(
             yield kind, value, owner, first, last
 
 
-def _two(grammar: Grammar, known: Sequence[tuple[str | None, int]]) -> bool:
+def _two(grammar: Grammar, tokens: Sequence[int]) -> bool:
     """'The grey and black eyes': of two people, or of every colour."""
-    places = sorted(one for value, one in known if value not in SHADES)
-    return any(other - one == 2 and grammar.small[one + 1] == "and" for one, other in pairwise(places))
+    colours = sorted(one for one in tokens if LOOKS["eyes"].get(_colour(grammar, one), "dark") not in SHADES)
+    return any(other - one == 2 and grammar.small[one + 1] == "and" for one, other in pairwise(colours))
 
 
 def _of_others(grammar: Grammar, token: int) -> bool:

@@ -13,6 +13,7 @@ from afterdraft.whole.speakers import Spoken
 BEHIND = 100  # letters behind a pronoun: about a sentence
 FEW = 40  # of whom it was met before, that are looked at
 BACK = 2  # paragraphs before its own in which whom it means may stand
+FAR = 6  # paragraphs from where somebody was named, behind which 'he' after 'he' is less surely that one; by hand
 ALONE = 0.85  # how sure, of the only one of the gender in a pronoun's own sentence; chosen by hand
 PLAIN, DIVIDED = 0.8, 0.5  # the same, where who acted last is also who was named last, and where not; chosen by hand
 _ACTED_ON = frozenset({"her", "him"})
@@ -39,6 +40,7 @@ def antecedents(
     is near. `people` is what `turns.meant` gives, `spoken` the speakers of the scene."""
     met: list[_Met] = []
     found: list[Owner | None] = [None] * len(scene.mentions)
+    named: dict[str, int] = {}  # the paragraph in which somebody was last named
     for _, _, which, number in _in_order(scene, spoken):
         if which == "quote":
             one = spoken[number]
@@ -50,11 +52,15 @@ def antecedents(
         if mention.kind == "pronoun":
             others = _named_behind(scene, people, number) | _whoever_hears(met, mention)
             near = [one for one in met[-FEW:] if not _is_of(one, others)]
-            found[number] = _careful(scene, people, number, _alone(near, mention) or _plain(near, mention))
+            found[number] = _careful(scene, people, number, _likely(near, mention))
+            if (owner := found[number]) and mention.paragraph - named.get(owner[0], 0) > FAR:
+                found[number] = owner[0], min(owner[1], DIVIDED)
             if others and not found[number]:
                 found[number] = _introduced(scene, people, number, others, genders)
         elif mention.kind == "self":
             continue
+        elif person:
+            named[person] = mention.paragraph
         known = (person, PLAIN) if person else found[number]
         gender = genders.get(known[0], "") if known else ""
         if known or mention.kind == "pronoun" or (mention.kind == "role" and (mention.gender or mention.subject)):
@@ -153,12 +159,12 @@ def _careful(scene: SceneFacts, people: Sequence[str | None], place: int, owner:
     return owner
 
 
-def _plain(met: Sequence[_Met], pronoun: Mention) -> Owner | None:
-    """As `_meant`, less sure where the sentence names somebody behind another 'he': 'His face was so thin that Tom
-    thought of fever; but his eyes'."""
-    owner, before = _meant(met, pronoun), _of_sentence(met, pronoun)
-    named = [place for place, one in enumerate(before) if one.named]
-    return (owner[0], min(owner[1], DIVIDED)) if owner and named and named[-1] > 0 and not before[0].named else owner
+def _likely(met: Sequence[_Met], pronoun: Mention) -> Owner | None:
+    """Less sure where the sentence names somebody behind another 'he': 'His face was so thin that Tom thought of fever;
+    but his eyes'."""
+    owner, before = _alone(met, pronoun) or _meant(met, pronoun), _of_sentence(met, pronoun)
+    behind = bool(before) and not before[0].named and any(one.named for one in before)
+    return (owner[0], min(owner[1], DIVIDED)) if owner and behind else owner
 
 
 def _meant(met: Sequence[_Met], pronoun: Mention) -> Owner | None:

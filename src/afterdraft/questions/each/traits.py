@@ -16,7 +16,8 @@ SPEAKS = 0.8  # of 'she' in the paragraph of her own words; chosen on the demons
 BESIDE = 20  # characters behind the words
 _SEEMS = re.compile(
     r"\b(?:seem\w*|look(?:ed|s)? (?:\w+ )?(?:dark|black|light|grey|gray|green|blue|red|tall|short)|appear\w*"
-    r"|(?:grew|grown|turned|gone|went) (?:\w+ )?(?:dark|black|light|grey|gray|green|blue|red|white|fair|pale)|as if|as though|like|almost|in (?:this|that|the) (?:light|dark\w*)|dyed|wig|bruised|blackened|swollen"
+    r"|(?:grew|grown|turned|gone|went) (?:\w+ )?(?:dark|black|light|grey|gray|green|blue|red|white|fair|pale)"
+    r"|as if|as though|like|almost|in (?:this|that|the) (?:light|dark\w*)|dyed|wig|bruised|blackened|swollen"
     r"|shadow\w*|darkened|(?:dark|black|red|bright) with|more than usual\w*)\b"
 )
 KINDS = ("eyes", "hair", "beard", "height", "hand", "scar", "limp")
@@ -25,7 +26,7 @@ KINDS = ("eyes", "hair", "beard", "height", "hand", "scar", "limp")
 def find(seen: Seen) -> Iterator[Finding]:
     by: defaultdict[tuple[str, str], list[PersonTrait]] = defaultdict(list)
     for one in seen.traits:
-        if one.trait in KINDS and _sure(seen, one) >= SURE and not _seems(seen, one):
+        if one.trait in KINDS and _sure(seen, one) >= SURE and not _seems(seen, one) and not _of_another(seen, one):
             by[one.person, one.trait].append(one)
     for (person, trait), said in by.items():
         differing = [pair for pair in combinations(said, 2) if not can_both_be(trait, pair[0].value, pair[1].value)]
@@ -38,6 +39,16 @@ def _seems(seen: Seen, one: PersonTrait) -> bool:
     text = seen.texts[one.scene][one.paragraph]
     start, end = sentence(text, one.start, one.end)
     return bool(_SEEMS.search(text[start : min(end, one.end + BESIDE)]))
+
+
+def _of_another(seen: Seen, one: PersonTrait) -> bool:
+    """Whether its sentence begins with somebody else's name that is a word besides, and was read as such."""
+    start, end = sentence(seen.texts[one.scene][one.paragraph], one.start, one.end)
+    head = re.match(r"[A-Z]\w+", seen.texts[one.scene][one.paragraph][start:end])
+    mentions = seen.facts[one.scene].mentions
+    if not head or any((each.paragraph, each.start) == (one.paragraph, start) for each in mentions):
+        return False
+    return seen.book.cast.by_form.get(head.group().lower(), one.person) != one.person
 
 
 def _sure(seen: Seen, one: PersonTrait) -> float:
