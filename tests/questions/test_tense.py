@@ -72,14 +72,8 @@ def test_asks_about_a_whole_paragraph_among_others_in_the_past(now: str) -> None
     assert quotes(found_in(CHECK, [*QUIET * 4, now, *QUIET])) == [[now]]
 
 
-@pytest.mark.parametrize(
-    "now",
-    [
-        "Tobias is on the bank at noon, and he is quite still. She has the key, and there is no work for him.",
-        "As I write there is a noise of hammering below, and it is the box that is being nailed down.",
-    ],
-)
-def test_asks_softly_about_a_paragraph_in_which_nobody_does_anything(now: str) -> None:
+def test_asks_softly_about_a_paragraph_in_which_nobody_does_anything() -> None:
+    now = "Tobias is on the bank at noon, and he is quite still. She has the key, and there is no work for him."
     (soft,) = found_in(CHECK, [*QUIET * 4, now, *QUIET])
     assert soft.strength < 0.6
     (sharp,) = found_in(CHECK, [*QUIET * 4, "He takes the rope. He ties it, and she sees him go.", *QUIET])
@@ -94,6 +88,10 @@ def test_asks_softly_about_a_paragraph_in_which_nobody_does_anything(now: str) -
         "I know that he is dead, and I think of him. I shall write of it when I am calm.",
         "The house is old. It has a stove, and the river runs behind it.",
         "In summer the ferry is slack. The men are seen on the bank at noon, and there is no work for them.",
+        "As I write there is a noise of hammering below, and it is the box that is being nailed down.",
+        "Have I not told of the ferry, when I speak of it as old? He is tired of it, and she has the key.",
+        "When pride walketh on the bank, he walketh there softly. He takes many a shape, and he has her key.",
+        "No man who keeps a ferry is early. Every boat has its hours, and you know them.",
     ],
 )
 def test_is_silent_about_a_paragraph_of_what_is_so(now: str) -> None:
@@ -104,3 +102,28 @@ def test_is_silent_about_a_note_set_in() -> None:
     note = "Marta is at the house. She has the key, and waits for word."
     assert found_in(CHECK, [*QUIET * 4, "She read it twice.", note, *QUIET])
     assert not found_in(CHECK, [*QUIET * 4, "She read it twice:", note, *QUIET])
+
+
+def test_is_silent_about_how_a_house_stands_that_nobody_is() -> None:
+    lies = "She had been there once. The Rectory stands half a mile beyond the ferry. Nobody spoke of it."
+    assert not found_in(CHECK, [*ILSE, *MARTA, lies])
+    assert found_in(
+        CHECK, [*ILSE, *MARTA, "She had been there once. Tobias stands beyond the ferry. Nobody spoke of it."]
+    )
+
+
+def test_is_silent_about_the_argument_over_a_chapter() -> None:
+    argument = "Of the ferry and who keeps it. Tobias takes a walk, and resolves to speak."
+    assert not found_in(CHECK, [argument, *QUIET * 4])
+
+
+def test_is_silent_about_the_present_of_a_diary() -> None:
+    day = ["{} May. Tobias came down at noon.", *QUIET * 3, "She is asleep now. He takes the lamp, and she lies still."]
+    assert not found_in(CHECK, *([day[0].format(number), *day[1:]] for number in (3, 4, 5)))
+    assert found_in(CHECK, *(["Tobias came down at noon.", *day[1:]] for _ in range(3)))
+
+
+def test_asks_about_a_paragraph_that_tells_of_them_among_others_that_are_told() -> None:
+    """With words that essays have too."""
+    now = "She says nothing to him of any key. Mrs. Kell has always kept it, and she goes to the box where it lies."
+    assert quotes(found_in(CHECK, [*QUIET * 4, now, *QUIET])) == [[now]]

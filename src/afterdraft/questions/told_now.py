@@ -1,0 +1,149 @@
+"""How much says that a paragraph in the present, where all around it is told in the past, tells what somebody does
+there and then: an essay, a custom or a writer's aside does not.
+
+The signs and their points are our own: chosen on 32 novels, on some 600 paragraphs put into the present and 260 that
+their authors wrote so, after a regression on them whose novels were left out in turn.
+"""
+
+import re
+from collections.abc import Sequence
+
+from afterdraft.questions.seen import Seen
+from afterdraft.reading.counted import Counted
+from afterdraft.reading.facts import Mention, SceneFacts
+from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.tense_forms import form
+
+ENOUGH = 4.5  # points
+HAPPENS, FEW = 2, 4  # verbs in the present of such a paragraph, and how many for each in the past
+TOLD = 0.6  # share of a scene's verbs in the past beside it
+ROUND, CLOSE = 8, 3  # paragraphs on either side, and before it where the nearest verbs are looked for
+AROUND, LEAST_AROUND = 2, 3  # verbs in the past on either side for each in the present, and at all
+MANY, LONG = 4, 120  # verbs in the present, words
+MOST = 3  # signs of one kind that count
+DIARY = 0.1  # share of a book's scenes that are headed by a date
+NONE_PAST, NEAR_PAST, ALL_PAST = 2.0, 1.5, 1.5  # points: no verb in the past, the one before is in it, all around are
+BEFORE_IS_PAST, AROUND_IS_PAST, ONLY_IS = 0.75, 0.9, 0.6  # shares of verbs
+_NEXT = re.compile(
+    r"\s+(?:(?:\w+ly|then|now|still|just|only|also|even|at\s(?:once|last)|all\sat\sonce|soon|again)\s+)?([a-z]+)\b(?![’'])"
+)
+NO_VERB = words_of(
+    """
+    always perhaps else besides sometimes afterwards towards upwards downwards backwards forwards outwards inwards
+    ours yours his hers its theirs this thus us yes less across unless alas nevertheless nonetheless likewise
+    was is has does 's
+    """
+)
+_THINKS = words_of(
+    """
+    think know believe suppose confess remember write say hope wish fear doubt mean own understand find see want feel do
+    have am need seem like love hate trust assure fancy imagine recollect add quote give tell repeat call admit allow
+    grant guess are venture forget were dare
+    """
+) | {""}  # after an I, of the time of telling
+_NOT_TOLD = re.compile(
+    r"\b(?:as\sI\swrite|I(?:[’']m|\sam|\snow)?\swrit(?:e|ing)|I\snow\sknow|have\sI|(?:the|present)\swriter|readers?"
+    r"|(?:kind|sort)s?\sof\s(?:an?\s)?(?:man|men|woman|women|people|person)"
+    r"|shall|will|must|ought|should|would|let|thee|thou|hath|doth|[a-z]{2,}eth)\b",
+    re.IGNORECASE,
+)  # the teller speaks, or what is to be is spoken of, or a sermon
+_SET_IN = re.compile(r"^\s*[*_\[(‘“'\"—]|[:,]\s*$")
+_NOW = re.compile(r"\b(?:now|here|yet|just|to-?day|to-?night|at\spresent|already)\b", re.IGNORECASE)
+_SOMEBODY = re.compile(r"\b(?:he|him|his|himself|she|her|herself)\b", re.IGNORECASE)
+_ANYONE_THERE = re.compile(r"\b(?:I|me|my|we|us|our|they|them|their|he|him|his|she|her)\b", re.IGNORECASE)
+_AGAINST = (
+    re.compile(r"\b(?:I|you|we|it|that|there|what|who|here|let)[’'](?:s|ll|re|ve|m|d)\b", re.IGNORECASE),  # a voice
+    re.compile(r"[?!]"),
+    re.compile(r"\b(?:you|your|yourself|ye)\b", re.IGNORECASE),
+    re.compile(
+        r"(?:^|[.;!?—:]\s+)(?:(?:But|And|For|Yet|Now|Then|Thus|When|If|As|Besides)[, ]+)?(?:an?|every|any|no|those|such"
+        r"|few|many|most|some|all|men|women|people|one|whatever|whoever|anybody|nobody|everybody)\b",
+        re.IGNORECASE,
+    ),  # of anybody, or of none in particular
+)
+_ANYBODY = re.compile(
+    r"\b(?:men|women|people|persons?|mankind|humanity|human|nature|world|ones?|mind|species"
+    r"|(?:an?|any|every|no)\s(?:[\w-]+\s)?(?:man|woman|lady|gentleman|girl|boy|author|traveller|lover|sailor|house))\b",
+    re.IGNORECASE,
+)
+
+
+def is_told_now(seen: Seen, number: int, place: int) -> bool:
+    """Whether the paragraph, which holds no speech, tells of somebody in the present where the scene is in the past."""
+    text, scene = seen.texts[number][place], seen.facts[number]
+    one = scene.counted[place]
+    if not place or one.present < HAPPENS or FEW * one.past > one.present:
+        return False
+    if _NOT_TOLD.search(text) or _SET_IN.search(text) or seen.texts[number][place - 1].rstrip().endswith((":", ":—")):
+        return False
+    past, present = _sums(_around(scene, place))
+    others = [it for at, it in enumerate(scene.counted) if at != place]
+    if past < max(LEAST_AROUND, AROUND * present) or _share(others) < TOLD:
+        return False
+    diary = is_diary(seen)
+    return not (diary and _NOW.search(text)) and points(scene, place, text) - diary >= ENOUGH
+
+
+def is_diary(seen: Seen) -> bool:
+    headed = sum(any(it.dateline and it.start <= 1 and not it.spoken for it in one.times) for one in seen.facts)
+    return headed > DIARY * len(seen.facts)
+
+
+def points(scene: SceneFacts, place: int, text: str) -> float:
+    one = scene.counted[place]
+    here = [it for it in scene.mentions if it.paragraph == place and not it.spoken]
+    before = next((it for it in scene.counted[max(0, place - CLOSE) : place][::-1] if it.past + it.present), None)
+    mine = sum(it.kind == "self" and acts_myself(text, it) for it in here)
+    others = sum(tells(it) and it.form != "they" and acts(text, it) for it in here)
+    only_is = len(re.findall(r"\b(?:is|are)\b", text)) >= ONLY_IS * one.present
+    return (
+        NONE_PAST * (one.past == 0)
+        + NEAR_PAST * (before is None or _share([before]) >= BEFORE_IS_PAST)
+        + ALL_PAST * (_share(_around(scene, place)) >= AROUND_IS_PAST)
+        + (one.present >= MANY)
+        + min(mine, MOST)
+        + min(others, MOST) / 2
+        + min(len(_SOMEBODY.findall(text)), MOST) / 2
+        - sum(bool(sign.search(text)) for sign in _AGAINST)
+        - bool(_ANYBODY.search(text)) / 2
+        - only_is
+        - (not _ANYONE_THERE.search(text) and not any(it.kind == "name" for it in here))
+        - (one.words > LONG)
+    )
+
+
+def tells(one: Mention) -> bool:
+    """Whether it is somebody who is the subject of a verb that is told."""
+    somebody = one.kind in ("pronoun", "role") or (one.kind == "name" and one.entity in ("person", ""))
+    return one.subject and not one.spoken and somebody
+
+
+def acts(text: str, one: Mention) -> bool:
+    """Whether a verb of the present stands right behind: 'he goes'."""
+    word = _next(text, one)
+    return word not in NO_VERB and form(word) == "s"
+
+
+def acts_myself(text: str, one: Mention) -> bool:
+    """Of I and they, whose verbs have no ending: no thought, and nothing that is said."""
+    word = _next(text, one)
+    return one.subject and word not in NO_VERB | _THINKS and form(word) == "base"
+
+
+def _next(text: str, one: Mention) -> str:
+    match = _NEXT.match(text, one.end)
+    return match.group(1) if match else ""
+
+
+def _around(scene: SceneFacts, place: int) -> list[Counted]:
+    return [*scene.counted[max(0, place - ROUND) : place], *scene.counted[place + 1 : place + 1 + ROUND]]
+
+
+def _share(counted: Sequence[Counted]) -> float:
+    """Of verbs those in the past."""
+    past, present = _sums(counted)
+    return past / max(1, past + present)
+
+
+def _sums(counted: Sequence[Counted]) -> tuple[int, int]:
+    return sum(it.past for it in counted), sum(it.present for it in counted)
