@@ -167,7 +167,7 @@ def alone(scenes: Scenes, person: Person, place: Place) -> bool:
     """Whether nobody else of the gender is told of in the sentence: 'he' behind it can only be that person."""
     said = scenes[place.scene][place.paragraph][place.start : place.end]
     others = [one for one in people(scenes) if one.gender == person.gender and one.name != person.name]
-    names = re.findall(r"(?<=[a-z,;] )[A-Z][a-z]+(?![a-z]*[.])", said.replace(person.name, ""))
+    names = re.findall(r"(?<=[a-z,;] )[A-Z][a-z]+", re.sub(_TITLED, "", said.replace(person.name, "")))
     return not names and not _ANYBODY.search(said) and not any(one.pattern.search(said) for one in others)
 
 
@@ -185,6 +185,12 @@ def tags(scenes: Scenes, person: Person) -> Iterator[Place]:
         for at, text in enumerate(scene):
             if match := ends.search(text):
                 yield Place(number, at, match.start(), match.end())
+
+
+def in_its_marks(scenes: Scenes, place: Place, words: str) -> str:
+    """Words with marks of speech as the paragraph has them."""
+    text = scenes[place.scene][place.paragraph]
+    return words.replace("“", '"').replace("”", '"') if '"' in text and "“" not in text else words
 
 
 def behind(scenes: Scenes, place: Place, words: str) -> Edit:

@@ -1,7 +1,9 @@
 """Planted faults about people, who are told by counting."""
 
+import re
+
 from bench.faults.kinds import age, gone, trait, viewpoint
-from bench.faults.people import acts, narrated, people, sentences
+from bench.faults.people import Place, acts, alone, in_its_marks, narrated, people, sentences
 from bench.faults.planted import plant
 from tests.bench.novels import thinking
 
@@ -48,3 +50,41 @@ def test_who_is_gone_is_told_behind_a_sentence_that_ends_and_may_speak_in_the_ne
     faults = [plant(scenes, [gone.plant], f"seed {round_}")[1][0] for round_ in range(12)]
     assert not any("last: " in edit.becomes[0] for one in faults for edit in one.edits)
     assert all(any(shown.words.startswith("Tobias sat down, and") for shown in one.shown) for one in faults)
+
+
+def test_he_is_not_planted_behind_a_sentence_that_ends_in_another_name() -> None:
+    tobias = people(thinking())[1]
+    scenes = (
+        ("Tobias nodded to Mr. Pike, and shook his head at Rolf.", "Tobias nodded, and shook his head."),
+        *thinking(),
+    )
+    assert [alone(scenes, tobias, Place(0, at, 0, len(scenes[0][at]))) for at in (0, 1)] == [False, True]
+
+
+def test_words_of_speech_have_the_marks_of_their_paragraph() -> None:
+    scenes = (('"No," said Ilse.', "“No,” said Ilse."),)
+    assert [in_its_marks(scenes, Place(0, at, 0, 5), "“Yes.”") for at in (0, 1)] == ['"Yes."', "“Yes.”"]
+
+
+def test_nobody_gets_an_age_whose_age_the_author_tells() -> None:
+    assert {one.edits[0].becomes for seed in range(6) for one in plant(thinking(), [age.plant], f"{seed}")[1]}
+    told = tuple((*scene, "Ilse was thirty-one years old, and Tobias was forty.") for scene in thinking())
+    assert not any(plant(told, [age.plant], f"{seed}")[1] for seed in range(6))
+
+
+def test_an_age_at_which_somebody_had_done_something_is_of_another_time() -> None:
+    scenes = tuple((*scene, "Ilse had left the house, and Tobias had gone.") for scene in thinking())
+    faults = [one for seed in range(20) for one in plant(scenes, [age.plant], f"{seed}")[1]]
+    assert faults
+    assert not any(re.search(r", at [\w-]+, had", edit.becomes[0]) for one in faults for edit in one.edits)
+
+
+def test_a_man_who_is_gone_speaks_by_his_whole_name_too() -> None:
+    scenes = tuple(
+        (*(text.replace("Tobias", "Mr. Pike") for text in scene), "“Yes,” said Tom Pike, and he went.")
+        for scene in thinking()
+    )
+    faults = [one for seed in range(20) for one in plant(scenes, [gone.plant], f"{seed}")[1]]
+    pike = [one for one in faults if "Mr. Pike" in one.shown[0].words]
+    assert pike
+    assert all(any("Tom Pike" in shown.words for shown in one.shown) for one in pike)

@@ -4,12 +4,13 @@ import re
 from collections.abc import Iterator
 from random import Random
 
-from bench.faults.people import Person, acts, after_name, behind, fitting, holds, people, tags
+from bench.faults.people import Person, Place, acts, after_name, behind, fitting, holds, in_its_marks, people, tags
 from bench.faults.planted import Edit, Fault, Scenes, Shown
 
 OFTEN = 12  # of the novel's people, the most named
 NEAR = 4  # scenes between, for one who is suddenly much older
 GROWN, YOUNG, OLD = 22, 16, 58  # a married woman's age at least, anybody's at least, and at most
+AT = ", at {a},"  # before 'had': of the time when they were
 SAYS = (
     ("behind", "{He} was {a} that year."),
     ("behind", "{n} was {a} years old."),
@@ -20,7 +21,7 @@ SAYS = (
     ("behind", "{He} was {a} years of age, and nobody would have guessed it."),
     ("name", ", who was {a},"),
     ("name", ", aged {a},"),
-    ("name", ", at {a},"),
+    ("name", AT),
     ("name", ", a {man} of {a},"),
     ("tag", ", who was {a}"),
     ("tag", ". “I am {a},” {he} added"),
@@ -33,10 +34,16 @@ _ONES = (
     "eighteen nineteen"
 )
 _TENS = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy")
+_NUMBER = rf"(?:(?:{'|'.join(_TENS)})(?:-\w+)?|\w+teen|\d\d|\w+-and-(?:{'|'.join(_TENS)}))"
+_AGED = re.compile(
+    rf"\b{_NUMBER} years? (?:old|of age)\b"
+    rf"|\b(?:aged|turned|was|woman of|man of|girl of|boy of|at) {_NUMBER}(?=[,.;:—])",
+    re.I,
+)
 
 
 def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
-    chosen = list(people(scenes)[:OFTEN])
+    chosen = [one for one in people(scenes)[:OFTEN] if not _has_an_age(scenes, one)]
     random.shuffle(chosen)
     for person in chosen * 3:
         age = random.randrange(GROWN + 6 if person.name.startswith(("Mrs.", "Mr.", "Dr.")) else YOUNG + 3, OLD)
@@ -54,6 +61,16 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
             edits, shown = (one[0], other[0]), (Shown(other[0].scene, other[1]), Shown(one[0].scene, one[1]))
             if holds(scenes, fault := Fault("age", edits, shown)):
                 yield fault
+
+
+def _has_an_age(scenes: Scenes, person: Person) -> bool:
+    """Whether the author tells how old somebody is where the person is named: then that disagrees too."""
+    return any(person.name in text and _AGED.search(text) for scene in scenes for text in scene)
+
+
+def _goes_back(scenes: Scenes, person: Person, place: Place) -> bool:
+    told = scenes[place.scene][place.paragraph]
+    return bool(re.match(r"\s(?:\w+ly )?(?:had|would)\b", told[place.start + len(person.name) :]))
 
 
 def words(age: int) -> str:
@@ -74,9 +91,10 @@ def _said(scenes: Scenes, person: Person, age: int, within: range, random: Rando
     places["behind"] = places["name"]
     for how, pattern in random.sample(SAYS, len(SAYS)):
         free = fitting(scenes, person, [one for one in places[how] if one.scene in within], how, pattern)
+        free = [one for one in free if pattern != AT or not _goes_back(scenes, person, one)]
         if free:
             place = random.choice(free)
-            said = pattern.format(a=words(age), **person.pronouns)
+            said = in_its_marks(scenes, place, pattern.format(a=words(age), **person.pronouns))
             if how == "name":
                 yield after_name(scenes, place, person.name, said), said.strip(" ,.")
             else:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 from random import Random
 
-from bench.faults.people import TALKS, Person, acts, holds, narrated, people
+from bench.faults.people import TALKS, TITLES, Person, acts, holds, narrated, people
 from bench.faults.planted import Edit, Fault, Scenes, Shown
 
 SAYS = (
@@ -59,10 +59,17 @@ def _named(scenes: Scenes, person: Person, after: int) -> Iterator[Shown]:
     for number in range(after + 1, len(scenes)):
         for text in scenes[number]:
             told = narrated(text)
-            for match in person.pattern.finditer(told) if told != text or _LEADS_IN.search(text) else ():
+            for match in _called(person).finditer(told) if told != text or _LEADS_IN.search(text) else ():
                 words = text[max(0, match.start() - 40) : match.end() + 20]
                 if sum(one.count(words) for one in scenes[number]) == 1:
                     yield Shown(number, words)
+
+
+def _called(person: Person) -> re.Pattern[str]:
+    """The name; a man's surname behind his first name, too: 'Mr. Pike' is Tom Pike."""
+    title, _, surname = person.name.partition(" ")
+    first = rf"|(?<![.] )\b(?!{'|'.join(one.strip('.') for one in TITLES)})[A-Z][a-z]+ {re.escape(surname)}\b"
+    return re.compile(person.pattern.pattern + (first if title == "Mr." and surname else ""))
 
 
 def _speaks(scenes: Scenes, person: Person) -> Iterator[Shown]:

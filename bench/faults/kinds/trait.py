@@ -185,6 +185,8 @@ def _said(
         colour = random.choice(words).replace("grey", grey)
         if "-" in pattern and (" " in colour or "-" in colour):
             continue
+        if "of a {c}" in pattern and colour.startswith("very"):
+            continue  # 'of a very dark' is no English
         said = pattern.format(c=colour, **person.pronouns)
         free = [place for place in places[how] if first <= place.scene < last]
         free = fitting(scenes, person, free, how, pattern)
