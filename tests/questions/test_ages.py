@@ -67,6 +67,17 @@ def test_asks_within_telling_that_went_back() -> None:
     assert not found_in(CHECK, [late, *MARTA], [early, *NIGHT, "Ilse was thirty-three years old."], [late, *first])
 
 
+def test_asks_where_a_frame_was_told_first() -> None:
+    frame = [["It was the 9th of May, 1880. The river was low."], ["It was the 11th of May, 1880."]]
+    told = [
+        ["It was the 3rd of May, 1871.", *MARTA],
+        *(["It rained."] for _ in range(4)),
+        ["It was 5 May 1871.", *NIGHT],
+    ]
+    first, other = [*ILSE, "Ilse was forty-two years old."], [*told[-1], "Ilse was thirty-eight years old."]
+    assert len(found_in(CHECK, *frame, first, *told[:-1], other)) == 1
+
+
 LILY = [
     "Lily came in.",
     "“No,” said Lily.",

@@ -8,6 +8,7 @@ from afterdraft.questions.question import Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.time import Time
 from afterdraft.whole.calendar import ANY_YEAR
+from afterdraft.whole.story_time import SceneTime
 
 _WHOLE = len("XXXX-05-03")
 
@@ -67,3 +68,25 @@ def days_between(seen: Seen, first: int, second: int) -> int | None:
     """Whole days from the one scene to the other; None where either day is not known."""
     one, other = day(seen, first), day(seen, second)
     return (other - one).days if one and other else None
+
+
+def goes_back(seen: Seen, number: int, since: int) -> bool:
+    """Whether a scene lies before another that is told earlier, as far as that is known.
+
+    Where most of the book lies before what its first scenes tell, they are its frame: a scene behind them whose time
+    nothing says is as likely of what follows."""
+    scene, earlier = seen.story.scenes[number], seen.story.scenes[since]
+    if not scene.flashback:
+        return False
+    if earlier.flashback:
+        return _is_before(scene, earlier)
+    back = sum(one.flashback for one in seen.story.scenes)
+    return 2 * back <= len(seen.story.scenes) or any(said.scene == since for said in earlier.rests_on)
+
+
+def _is_before(one: SceneTime, other: SceneTime) -> bool:
+    last, first = one.days[1], other.days[0]
+    if last is not None and first is not None:
+        return last < first
+    years_known = one.latest and "X" not in one.latest + other.earliest
+    return bool(years_known) and one.latest[:_WHOLE] < other.earliest[:_WHOLE]

@@ -10,6 +10,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
+from afterdraft.questions.story_days import goes_back
 from afterdraft.whole.traits import PersonTrait
 
 SURE = 0.75  # of whose age it is
@@ -71,10 +72,11 @@ def _is_now(seen: Seen, one: PersonTrait) -> bool:
 
 def _in_order(seen: Seen, one: PersonTrait, other: PersonTrait) -> bool:
     """Whether they can be held against each other: the telling is where it was; or went back before both and did not
-    come out again between; or came out between, and yet the age runs back."""
+    come out again between, or only a frame lies ahead; or came out between, and yet the age runs back."""
     scenes = seen.story.scenes[one.scene : other.scene + 1]
     if scenes[-1].flashback:
-        return all(scene.flashback for scene in scenes)
+        framed = not scenes[0].flashback and not goes_back(seen, other.scene, one.scene)
+        return framed or all(scene.flashback for scene in scenes)
     return not scenes[0].flashback or int(other.value) < int(one.value)
 
 
@@ -136,5 +138,5 @@ CHECK = Check(
     blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name. Ages against years of birth.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=4,
+    recipe=5,
 )

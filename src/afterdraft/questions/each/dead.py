@@ -11,13 +11,12 @@ from afterdraft.questions.deaths import is_gone
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
+from afterdraft.questions.story_days import goes_back
 from afterdraft.questions.whose import Owner, Whose
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.lexicon import KIN
-from afterdraft.whole.story_time import SceneTime
 from afterdraft.whole.turns import meant, resolve
 
-DATE = len("1871-05-03")
 _BACK = re.compile(
     r"\b(?:had|would|used\sto|once|years?\s(?:ago|before)|remember\w*|dream\w*|ghost|as\sif|like"
     r"|seem\w*\sto|appear\w*\sto)\b",
@@ -107,7 +106,7 @@ def _acts(seen: Seen, person: str, death: _Death) -> Span | None:
     """Where they speak by that name in a scene after, that does not go back, in words that do not."""
     for number in range(death.scene + 1, len(seen.facts)):
         scene = seen.facts[number]
-        if _is_back(seen, number, death.scene):
+        if goes_back(seen, number, death.scene):
             continue
         people = meant(scene, seen.book.cast)
         for quote in scene.quotes:
@@ -120,21 +119,6 @@ def _acts(seen: Seen, person: str, death: _Death) -> Span | None:
             if named and not tag.spoken and not _BACK.search(text[begins:ends]):
                 return seen.span(number, tag.paragraph, begins, ends)
     return None
-
-
-def _is_back(seen: Seen, number: int, dead: int) -> bool:
-    """Whether a scene lies before that of a death, as far as that is known; a death may itself be told in telling that
-    has gone back."""
-    scene, death = seen.story.scenes[number], seen.story.scenes[dead]
-    return scene.flashback and (not death.flashback or _is_before(scene, death))
-
-
-def _is_before(one: SceneTime, other: SceneTime) -> bool:
-    last, first = one.days[1], other.days[0]
-    if last is not None and first is not None:
-        return last < first
-    years_known = one.latest and "X" not in one.latest + other.earliest
-    return bool(years_known) and one.latest[:DATE] < other.earliest[:DATE]
 
 
 CHECK = Check(
@@ -151,5 +135,5 @@ CHECK = Check(
     "two people of one name. Flashbacks whose time nothing says.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=6,
+    recipe=7,
 )
