@@ -93,15 +93,10 @@ def test_asks_where_the_telling_went_back_before_somebody_died() -> None:
 
 def test_a_frame_told_first_does_not_send_the_whole_book_back() -> None:
     frame = [["It was the 9th of May, 1880. The river was low."], ["It was the 11th of May, 1880."]]
-    told = [
-        ["It was the 3rd of May, 1871.", *MARTA],
-        *(["It rained."] for _ in range(4)),
-        ["It was 5 May 1871.", *NIGHT],
-    ]
-    assert len(found_in(CHECK, *frame, [*ILSE, "Tobias died in the spring, of his chest."], *told)) == 1
-    assert not found_in(
-        CHECK, *frame, [*ILSE, "Tobias died in the spring, of his chest."], told[-1], MARTA, MARTA, MARTA
-    )
+    rain, last = [["It rained."]] * 4, ["It was the 5th of May, 1871.", *NIGHT]
+    dies = [*ILSE, "Tobias died in the spring, of his chest."]
+    assert len(found_in(CHECK, *frame, dies, ["It was the 3rd of May, 1871.", *MARTA], *rain, last)) == 1
+    assert not found_in(CHECK, *frame, dies, last, *rain)
 
 
 def test_an_aunt_of_that_name_is_somebody_else() -> None:
