@@ -51,3 +51,8 @@ def test_is_silent_about_what_is_led_in_twice_or_is_spoken() -> None:
 @pytest.mark.parametrize("before", ["She remembered the ferry again.", "She wrote this:", "She asked again:"])
 def test_asks_though_the_second_merely_stands_behind_such_words(before: str) -> None:
     assert len(found(CHECK, ["It rained.", PASSAGE], [before, PASSAGE])) == 1
+
+
+def test_is_silent_about_a_scene_that_closes_with_the_words_it_opens_with() -> None:
+    assert not found(CHECK, [PASSAGE, "It rained.", "Nobody came.", PASSAGE])
+    assert len(found(CHECK, [PASSAGE, "It rained.", "Nobody came.", PASSAGE, "It was dry."])) == 1

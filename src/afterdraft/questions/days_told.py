@@ -7,7 +7,8 @@ from afterdraft.reading.time import Time
 from afterdraft.reading.time_words import MONTHS
 
 NEAR = 30  # characters on either side of a day, chosen on the tuning half
-_ELSEWHEN = re.compile(r"\b(?:had|would|ago|if|shall|will|may|might|every|each|year)\b")
+_ELSEWHEN = re.compile(r"\b(?:had|has|have|would|ago|if|shall|will|may|might|every|each|year)\b")
+_RELATIVE = re.compile(r"\b(?:who|whom|which)\s[^,;:]*$")
 _OF_ANOTHER = re.compile(
     r"\b(?:dated|born|died|letter|wrote|written|newspaper|paper|telegram|remember\w*|due|expected|appointed|fixed|arranged"
     r"|promised|anniversary|proposed|postponed|(?:was|were|is|are|going)\sto)\b"
@@ -32,4 +33,5 @@ def happens(text: str, one: Time) -> bool:
         _ELSEWHEN.search(text, begins, ends)
         or _OF_ANOTHER.search(text, max(begins, one.start - NEAR), min(ends, one.end + NEAR))
         or _LOOKED_TO.search(text[begins : one.start])
+        or _RELATIVE.search(text[begins : one.start])
     )

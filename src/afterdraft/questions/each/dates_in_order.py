@@ -1,5 +1,6 @@
 """A date that runs back, between two that do not."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
@@ -13,10 +14,11 @@ from afterdraft.reading.time import Time
 from afterdraft.whole.calendar import day_of, span
 
 NEAR = 45  # days between the dates on either side up to which the telling is taken to go on; chosen on the tuning half
-OFF = 120  # days by which a date may lie outside and still be of the same telling, likewise
+OFF = 60  # days by which a date may lie outside and still be of the same telling, likewise
 MANY = 2  # entries out of order from which documents of several hands are taken to be put together, likewise
 FAR = 20  # days by which one still stands out then, likewise
 SCENES = 2  # scenes apart, likewise
+_GOES_ON = re.compile(r",\s(?:the|a|an|I|we|he|she|it|they|my|our|his|her|their|there|this)\s[a-z]")
 _WHOLE = len("XXXX-05-03")
 
 
@@ -48,7 +50,7 @@ def _named(seen: Seen, *, dateline: bool) -> Iterator[_Named]:
             text = seen.texts[number][one.paragraph]
             if one.kind != "date" or len(one.value) != _WHOLE or one.dateline != dateline or not has_month(text, one):
                 continue
-            if not dateline and (one.spoken or not happens(text, one)):
+            if _GOES_ON.match(text, one.end) if dateline else one.spoken or not happens(text, one):
                 continue
             if one.value[5:7].isdecimal() and one.value[8:].isdecimal() and (within := span(one, near)):
                 near = day_of(within[0])
@@ -93,5 +95,5 @@ CHECK = Check(
     blind="Feasts. Dates told in looking back without a sign of it. Documents of several hands that are put together.",
     reads=("words", "facts"),
     find=find,
-    recipe=2,
+    recipe=3,
 )

@@ -110,7 +110,10 @@ def _is_quoted(seen: Seen, span: Span) -> bool:
 
 
 def _is_meant(seen: Seen, first: Span, second: Span, *, quoted: bool) -> bool:
-    """Whether the second is led in as a quotation, and is one: spoken, led in both times, or by words that say so."""
+    """Whether the second is led in as a quotation, and is one: spoken, led in both times, or by words that say so; or
+    one opens a scene and the other closes it."""
+    if first.scene == second.scene and (first.paragraph, second.paragraph) == (0, len(seen.texts[first.scene]) - 1):
+        return True
     led_in = _LED_IN.search(before := _before(seen, second))
     return bool(led_in) and (quoted or bool(_BEFORE.search(before) or _LED_IN.search(_before(seen, first))))
 
@@ -137,11 +140,11 @@ CHECK = Check(
     family="accidents",
     looks_at=f"The same {LEAST} words or more, word for word, in two places.",
     method="Every run of nine words is looked up in the whole book and followed for as long as the words are the "
-    "same; capitals and points do not count. What stands three times or more is taken for a refrain. Common "
-    "practice.",
+    "same; capitals and points do not count. What stands three times or more is taken for a refrain, and so "
+    "are the words with which a scene both opens and closes. Common practice.",
     blind="A letter, a verse or a saying that is quoted again on purpose, and not led in by a colon, is asked about. "
     "A passage that was changed by a word here and there may be found in pieces, or not.",
     reads=("words",),
     find=find,
-    recipe=2,
+    recipe=3,
 )
