@@ -13,7 +13,7 @@ from afterdraft.whole.speakers import Spoken
 BEHIND = 100  # letters behind a pronoun: about a sentence
 FEW = 40  # of whom it was met before, that are looked at
 BACK = 2  # paragraphs before its own in which whom it means may stand
-FAR = 6  # paragraphs from where somebody was named, behind which 'he' after 'he' is less surely that one; by hand
+FAR = 12  # paragraphs from where somebody was named, behind which 'he' after 'he' is less surely that one; by hand
 ALONE = 0.85  # how sure, of the only one of the gender in a pronoun's own sentence; chosen by hand
 PLAIN, DIVIDED = 0.8, 0.5  # the same, where who acted last is also who was named last, and where not; chosen by hand
 _ACTED_ON = frozenset({"her", "him"})
