@@ -96,3 +96,47 @@ def test_asks_where_the_slip_is_in_one_of_several_names_of_somebody() -> None:
 def test_is_silent_where_the_next_paragraph_tells_how_it_is_spelled() -> None:
     told = ["Then Tobyas took the lamp.", "He always signed himself “Tobias”, as his father had."]
     assert not found_in(CHECK, ILSE, MARTA, [*NIGHT, *told])
+
+
+KELL = ["Mr. Kellow went down.", "“No,” said Mr. Kellow.", "Mr. Kellow sat by the stove."] * 6
+
+
+@pytest.mark.parametrize(
+    "last",
+    [
+        "Nobody spoke of Bellow.",  # another first letter
+        "Nobody spoke of Kelbow.",  # a letter that is not like the other
+        "There was a picture by Kelmow on the wall.",
+        "“Henry Kelow was a mayor for many years,” he read.",  # a given name that nobody of that name has
+    ],
+)
+def test_is_silent_about_what_neither_hand_nor_ear_takes_for_the_name(last: str) -> None:
+    assert not found_in(CHECK, ILSE, KELL, [last])
+
+
+@pytest.mark.parametrize("slip", ["Kellov", "Kelkow", "Kellaw", "Kelllow", "Kelolw", "Ekllow", "Kelow", "Kellpw"])
+def test_asks_about_what_a_hand_or_an_ear_takes_for_the_name(slip: str) -> None:
+    (one,) = found_in(CHECK, ILSE, KELL, [f"Nobody spoke of {slip}."])
+    assert one.words["rare"] == slip
+
+
+def test_is_silent_about_several_of_another_name() -> None:
+    mars = ["Mars Brandt went down.", "“No,” said Mars.", "Mars sat by the stove."] * 6
+    assert not found_in(CHECK, ILSE, mars, ["There were battles on the wall, and three Highland Marys."])
+
+
+def test_is_silent_about_a_word_that_begins_a_sentence() -> None:
+    hunter = ["Mrs. Hunter went down.", "“No,” said Mrs. Hunter.", "Mrs. Hunter sat by the stove."] * 6
+    assert not found_in(CHECK, ILSE, hunter, ["They hunt the fox here.", "Hunted all day, it got away."])
+
+
+def test_a_name_over_a_chapter_in_capitals_is_one() -> None:
+    (one,) = found_in(CHECK, ILSE, ["TOBIAS AT THE FERRY", *MARTA], [*NIGHT, "She heard Tobyas on the stairs."])
+    assert one.words["usual"] == "Tobias"
+
+
+def test_asks_about_a_trade_that_is_somebodys_name() -> None:
+    miller = ["Miss Miller went down.", "“No,” said Miss Miller.", "Miss Miller sat by the stove."] * 6
+    (one,) = found_in(CHECK, ILSE, miller, ["Then Miss Milller took the lamp."])
+    assert one.words["usual"] == "Miller"
+    assert not found_in(CHECK, ILSE, ["They went down to the miller.", *miller], ["Then the Milller took the lamp."])
