@@ -68,8 +68,11 @@ def test_words_of_speech_have_the_marks_of_their_paragraph() -> None:
 
 def test_nobody_gets_an_age_whose_age_the_author_tells() -> None:
     assert {one.edits[0].becomes for seed in range(6) for one in plant(thinking(), [age.plant], f"{seed}")[1]}
-    told = tuple((*scene, "Ilse was thirty-one years old, and Tobias was forty.") for scene in thinking())
-    assert not any(plant(told, [age.plant], f"{seed}")[1] for seed in range(6))
+    told = "Ilse was thirty-one years old, and Tobias was forty."
+    behind = "Tobias looked at Ilse.", "She was some thirty-one years of age; he was a boy of twelve."
+    for added in ((told,), behind):
+        scenes = tuple((*scene, *added) for scene in thinking())
+        assert not any(plant(scenes, [age.plant], f"{seed}")[1] for seed in range(6))
 
 
 def test_an_age_at_which_somebody_had_done_something_is_of_another_time() -> None:
@@ -77,6 +80,14 @@ def test_an_age_at_which_somebody_had_done_something_is_of_another_time() -> Non
     faults = [one for seed in range(20) for one in plant(scenes, [age.plant], f"{seed}")[1]]
     assert faults
     assert not any(re.search(r", at [\w-]+, had", edit.becomes[0]) for one in faults for edit in one.edits)
+
+
+def test_who_is_gone_by_a_first_name_speaks_by_the_whole_too() -> None:
+    scenes = tuple((*scene, "“Yes,” said Tobias Pike, and he went.") for scene in thinking())
+    faults = [one for seed in range(20) for one in plant(scenes, [gone.plant], f"{seed}")[1]]
+    his = [one for one in faults if "Tobias" in one.shown[0].words]
+    assert his
+    assert all(any("Tobias Pike" in shown.words for shown in one.shown) for one in his)
 
 
 def test_a_man_who_is_gone_speaks_by_his_whole_name_too() -> None:

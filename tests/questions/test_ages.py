@@ -45,6 +45,7 @@ def test_asks_however_it_is_told(other: str) -> None:
         ("It rained.", "At thirty-eight, Ilse had sold the ferry."),
         ("It rained.", "At thirty-eight, Ilse had had a dog."),
         ("It rained.", "Ilse was in her forty-second year."),
+        ("It rained.", "Ilse was some forty years old."),
         ("It rained.", "Ilse was in her forty-third year."),
     ],
 )

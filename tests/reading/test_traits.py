@@ -52,6 +52,10 @@ SHE_SAT = (
     "Ilse/PROPN/nsubj/1 felt/VERB/ROOT/1 that/SCONJ/mark/4 she/PRON/nsubj/4 knew/VERB/ccomp/1 ./PUNCT/punct/1",
     "The/DET/det/8 grey/ADJ/amod/8 eyes/NOUN/nsubj/9 shone/VERB/ROOT/9",
 )
+SAW_ME = (
+    "Ilse/PROPN/nsubj/1 saw/VERB/ROOT/1 me/PRON/dobj/1 ./PUNCT/punct/1",
+    "The/DET/det/6 grey/ADJ/amod/6 eyes/NOUN/nsubj/7 shone/VERB/ROOT/7",
+)
 SAW_HER = (
     "Tom/PROPN/nsubj/1 watched/VERB/ROOT/1 her/PRON/dobj/1 ./PUNCT/punct/1",
     "The/DET/det/6 grey/ADJ/amod/6 eyes/NOUN/nsubj/7 shone/VERB/ROOT/7",
@@ -152,6 +156,7 @@ SPINSTER = "She/PRON/nsubj/1 was/AUX/ROOT/1 a/DET/det/3 spinster/NOUN/attr/1 of/
         ((OF_BROWN_MEN,), []),
         ((GREY_AND_BLACK,), []),
         (SHE_SAT, [("eyes", "grey", "ilse")]),
+        (SAW_ME, [("eyes", "grey", "ilse")]),
         (SAW_HER, []),
         ((BACK_FROM,), [("hair", "fair", "her")]),
     ],

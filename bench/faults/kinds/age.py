@@ -64,8 +64,12 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
 
 
 def _has_an_age(scenes: Scenes, person: Person) -> bool:
-    """Whether the author tells how old somebody is where the person is named: then that disagrees too."""
-    return any(person.name in text and _AGED.search(text) for scene in scenes for text in scene)
+    """Whether the author tells how old somebody is where the person is named, or right behind: that disagrees too."""
+    return any(
+        _AGED.search(text) and person.name in f"{before} {text}"
+        for scene in scenes
+        for before, text in zip(("", *scene), scene, strict=False)
+    )
 
 
 def _goes_back(scenes: Scenes, person: Person, place: Place) -> bool:

@@ -66,10 +66,11 @@ def _named(scenes: Scenes, person: Person, after: int) -> Iterator[Shown]:
 
 
 def _called(person: Person) -> re.Pattern[str]:
-    """The name; a man's surname behind his first name, too: 'Mr. Pike' is Tom Pike."""
+    """The name, also within a longer one: 'Mr. Pike' is Tom Pike, and so is 'Tom'."""
     title, _, surname = person.name.partition(" ")
     first = rf"|(?<![.] )\b(?!{'|'.join(one.strip('.') for one in TITLES)})[A-Z][a-z]+ {re.escape(surname)}\b"
-    return re.compile(person.pattern.pattern + (first if title == "Mr." and surname else ""))
+    longer = rf"|\b{re.escape(person.name)}(?= [A-Z][a-z])" if not surname else first if title == "Mr." else ""
+    return re.compile(person.pattern.pattern + longer)
 
 
 def _speaks(scenes: Scenes, person: Person) -> Iterator[Shown]:

@@ -117,7 +117,11 @@ def alone_before(within: Scope, token: int) -> int | None:
     grammar = within.grammar
     start = phrase(grammar, token)
     sentence = grammar.of.sentences[token]
-    met = {number: grammar.of.sentences[at] - sentence for at, number in within.by_token.items()}
+    met = {
+        number: grammar.of.sentences[at] - sentence
+        for at, number in within.by_token.items()
+        if within.mentions[number].kind != "self"
+    }
     if start == 0 or grammar.small[start - 1] not in _POINTING or 0 in met.values():
         return None
     before = [number for number, distance in met.items() if distance == -1]

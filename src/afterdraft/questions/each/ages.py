@@ -20,7 +20,7 @@ BACK, FORTH = 9, 20  # years by which ages may differ and still be of one time o
 YEAR = 365.25  # days
 _THEN = re.compile(
     r"\b(?:when|since|until|till|at|by|before|after|had been|would be|will be|shall be|like|as if|as though|look\w*"
-    r"|seem\w*|appear\w*|might|may|must|not|wasn[’']t|isn[’']t|nearly|almost|over|under|about|than|if|for|once|ago"
+    r"|seem\w*|appear\w*|might|may|must|not|wasn[’']t|isn[’']t|nearly|almost|over|under|about|some|than|if|for|once|ago"
     r"|passed for|taken for)\b[^.;]*$",
     re.IGNORECASE,
 )
@@ -138,5 +138,5 @@ CHECK = Check(
     blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name. Ages against years of birth.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=5,
+    recipe=6,
 )
