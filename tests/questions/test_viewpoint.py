@@ -23,7 +23,7 @@ OTHER = "Tobias wished that the boat would sink before morning came."
 
 
 def test_asks_about_a_thought_of_another() -> None:
-    one = found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, OTHER], [*ILSE, *MIND])
+    one = found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, OTHER, *MIND], [*ILSE, *MIND])
     assert quotes(one) == [[OTHER]]
     assert (one[0].words["viewpoint"], one[0].words["other"]) == ("Ilse", "Tobias")
 
@@ -56,7 +56,7 @@ def test_asks_where_she_marked_whose_scene_it_is() -> None:
     ],
 )
 def test_is_silent_about_what_is_said_shown_or_her_own(told: str) -> None:
-    assert not found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, told], [*ILSE, *MIND])
+    assert not found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, told, *MIND], [*ILSE, *MIND])
 
 
 def test_is_silent_where_the_telling_knows_everybodys_mind() -> None:
@@ -74,7 +74,22 @@ def test_is_silent_where_the_telling_knows_everybodys_mind() -> None:
     ],
 )
 def test_asks_however_the_thought_is_told(told: str) -> None:
-    assert quotes(found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, told], [*ILSE, *MIND])) == [[told]]
+    assert quotes(found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, told, *MIND], [*ILSE, *MIND])) == [[told]]
+
+
+def test_is_silent_where_the_one_whose_scene_it_is_does_not_come_back() -> None:
+    rest = ["The boat lay where it was.", "It rained, and nobody was on the water.", "A dog barked beyond the weir."]
+    assert not found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, OTHER, *rest], [*ILSE, *MIND])
+
+
+def test_is_silent_where_it_is_not_said_what_is_secret() -> None:
+    told = "Tobias was there secretly, and had not shown himself at the house."
+    assert not found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, told, *MIND], [*ILSE, *MIND])
+
+
+def test_is_silent_about_what_an_i_may_have_been_told() -> None:
+    told = "Tobias hoped that the boat would sink before morning came."
+    assert not found_in(CHECK, [*ILSE, *I_TELL], [*ILSE, *I_TELL, told, *I_TELL])
 
 
 TOBIAS = [line.replace("Ilse", "Tobias") for line in MIND]

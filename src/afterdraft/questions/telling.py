@@ -27,7 +27,8 @@ _FELT = re.compile(
     r"|proud|guilty|angry|happy|sad|tired|uneasy|relieved|sick|how)\b"
 )
 _INWARD = re.compile(
-    r"\b(?:inwardly|secretly|privately|in (?:his|her) (?:own )?(?:heart|soul|mind)|at heart)\b", re.IGNORECASE
+    r"\b(?:inwardly|(?:secretly|privately)(?=\s\w)|in (?:his|her) (?:own )?(?:heart|soul|mind)|at heart)\b",
+    re.IGNORECASE,
 )
 _SEEMED = re.compile(r"\b(?:seemed|appeared|occurred)\sto\s$")
 
@@ -84,7 +85,10 @@ _USUAL = re.compile(
 _REPORT = re.compile(
     r"(?<!had )\b(?:said|told|explained|asked|replied|answered|averred|declared)\b[^“”‘]*\b(?:that|if|whether)\b"
 )
-_GUESSED = re.compile(r"\s+(?:\w+\s)?(?:despised|envied)\b")  # by an I, of others: one sees as much
+_GUESSED = re.compile(
+    rf"\s+{_HELPS}{{0,3}}(?:(?:despised|envied|hoped|realised|realized|supposed|decided|guessed|believed)\b"
+    r"|thought\s(?:that\s)?(?:he|she|it|they)\b)"
+)  # by an I, of others: one sees as much, or is told
 _TELLER = re.compile(r"\b(?:I|me|my|we|us|our)\b")
 
 

@@ -11,7 +11,9 @@ from afterdraft.questions.minds import SURE, Thought, Whose, teller, thoughts, w
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.facts import Gender
+from afterdraft.reading.lexicon import ROLES, TITLES
 from afterdraft.whole.book import genders
+from afterdraft.whole.turns import meant
 
 OWN = 3  # thoughts and perceptions of the viewpoint's own that a scene has at least; chosen on the tuning half
 LEAD = 4  # times as many as all others', likewise
@@ -47,7 +49,8 @@ def find(seen: Seen) -> Iterator[Finding]:
     mostly = len(keep) >= CLEAN * len(scenes) and often <= max(STRAYED, STRAYS * len(keep))
     for one in scenes:
         if one.number in strays and (one.marked or mostly):
-            yield from _findings(seen, one, strays[one.number])
+            within = [it for it in strays[one.number] if one.marked or _is_within(seen, one, it)]
+            yield from _findings(seen, one, [it for it in within if not _is_namesake(seen, one, it)])
 
 
 def _scenes(seen: Seen) -> Iterator[_Scene]:
@@ -121,6 +124,21 @@ def _is_passage(scene: _Scene, place: int) -> bool:
     return any(not own and len(run) > 1 and place in run for own, run in (runs[0], runs[-1]))
 
 
+def _is_within(seen: Seen, scene: _Scene, stray: Thought) -> bool:
+    """Whether the one whose scene it is was there before it and is so afterwards: else the telling has turned."""
+    facts = seen.facts[scene.number]
+    people = meant(facts, seen.book.cast)
+    here = [one.paragraph for one, who in zip(facts.mentions, people, strict=True) if who == scene.viewpoint]
+    here += [one.mention.paragraph for one, its in scene.pairs() if its == "own"]
+    return scene.tells or min(here) <= stray.mention.paragraph <= max(here)
+
+
+def _is_namesake(seen: Seen, scene: _Scene, stray: Thought) -> bool:
+    """Whether both go by one surname, and may be one man who is known by two names."""
+    one, other = (set(seen.name(who).split()) for who in (scene.viewpoint, stray.person))
+    return bool({word for word in one & other if word.lower().rstrip(".") not in TITLES | ROLES})
+
+
 def _findings(seen: Seen, scene: _Scene, strays: Sequence[Thought]) -> Iterator[Finding]:
     """One for each whose mind it is; where that is not sure, for each 'he'."""
     by: dict[str, list[Thought]] = {}
@@ -149,9 +167,9 @@ CHECK = Check(
     "behind the one name. Only in books most of whose scenes keep to one mind, and where strays are rare. The rule is "
     "our own.",
     blind="Thoughts without a verb of thought. What somebody knows or decides, where what is done shows it. A ‘he’ "
-    "who may be either of two. Passages that open or close a scene with another. Books whose telling knows "
-    "everybody's mind are not asked about.",
+    "who may be either of two. What others hope and believe, where an I tells. Passages that open or close a scene "
+    "with another. Books whose telling knows everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
-    recipe=4,
+    recipe=5,
 )
