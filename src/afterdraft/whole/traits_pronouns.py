@@ -53,8 +53,8 @@ def antecedents(
             others = _named_behind(scene, people, number) | _whoever_hears(met, mention)
             near = [one for one in met[-FEW:] if not _is_of(one, others)]
             found[number] = _careful(scene, people, number, _likely(near, mention))
-            if (owner := found[number]) and mention.paragraph - named.get(owner[0], 0) > FAR:
-                found[number] = owner[0], min(owner[1], DIVIDED)
+            if (likely := found[number]) and mention.paragraph - named.get(likely[0], 0) > FAR:
+                found[number] = likely[0], min(likely[1], DIVIDED)
             if others and not found[number]:
                 found[number] = _introduced(scene, people, number, others, genders)
         elif mention.kind == "self":
