@@ -70,6 +70,10 @@ _ANYBODY = re.compile(
     r"\b(?:man|woman|girl|boy|lady|gentleman|friend|sister|brother|mother|father|wife|husband|daughter|son|child|aunt|"
     r"uncle|doctor|other|two|both)(?:s|’s)?\b|\b(?:the|a|an) \w+(?:er|or|ist|ian)\b"
 )
+_OBJECT = {
+    "m": re.compile(r"\bhim\b"),
+    "f": re.compile(r"\bher(?:[.,;:!?—]|$| (?:to|with|in|into|and|but|from|as|at|on|for|by|up|down|back|away)\b)"),
+}  # 'Ilse looked at her': somebody else
 SPOKEN, NAMED = 4, 25  # times that somebody speaks by name, and is named, at least
 VOTES, MOST = 5, 0.66  # pronouns behind a name, and the share of them that must agree
 
@@ -168,7 +172,8 @@ def alone(scenes: Scenes, person: Person, place: Place) -> bool:
     said = scenes[place.scene][place.paragraph][place.start : place.end]
     others = [one for one in people(scenes) if one.gender == person.gender and one.name != person.name]
     names = re.findall(r"(?<=[a-z,;] )[A-Z][a-z]+", re.sub(_TITLED, "", said.replace(person.name, "")))
-    return not names and not _ANYBODY.search(said) and not any(one.pattern.search(said) for one in others)
+    another = _OBJECT[person.gender].search(narrated(said)) or any(one.pattern.search(said) for one in others)
+    return not (names or _ANYBODY.search(said) or another)
 
 
 def fitting(scenes: Scenes, person: Person, places: Sequence[Place], how: str, words: str) -> list[Place]:
