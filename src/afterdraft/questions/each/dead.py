@@ -129,8 +129,8 @@ CHECK = Check(
     "that does not go back in time.",
     method="Looks outside speech for a name, or for ‘he’ or ‘she’ where it is plain who is meant, with ‘died’, ‘was "
     "killed’, ‘they buried’, ‘left, and never came back’ and the like, said for certain, and for the same person "
-    "beside words of speech later on. Scenes that story time puts earlier, and sentences that look back, are let be. "
-    "The rule is our own.",
+    "beside words of speech later on. Deaths that are guessed (‘doubtless’) are none. Scenes that story time puts "
+    "earlier, and sentences that look back, are let be. The rule is our own.",
     blind="A death that is only shown, or told in talk. Somebody who was wrongly held for dead is asked about; so are "
     "two people of one name. Flashbacks whose time nothing says.",
     reads=("words", "cast", "time"),

@@ -94,8 +94,8 @@ CHECK = Check(
     "into one another (grey, pale blue), hair gone grey, and light that changes are let be. The rules are our "
     "own.",
     blind="Most looks are told of ‘he’ or ‘she’ at a distance from the name, and are passed over as unsure. Dyed "
-    "hair and disguise are asked about.",
+    "hair and disguise are asked about. ‘The red-haired man’ behind a sentence about somebody is nobody’s.",
     reads=("words", "cast"),
     find=find,
-    recipe=3,
+    recipe=4,
 )
