@@ -44,6 +44,7 @@ from afterdraft.questions.each import (
     traits,
     twice,
     two_places,
+    two_spellings,
     unpaid,
     unprepared,
     viewpoint,
@@ -98,6 +99,7 @@ CHECKS: tuple[Check, ...] = (
     old_names.CHECK,
     set_aside.CHECK,
     twice.CHECK,
+    two_spellings.CHECK,
     echoes.CHECK,
 )
 BY_ID = {check.id: check for check in CHECKS}

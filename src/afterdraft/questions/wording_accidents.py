@@ -35,9 +35,17 @@ def _set_aside(one: Finding, titles: Sequence[str]) -> str:
     return f"{name} is met only in what is set aside, and is named in {named}. Does the reader need {name} there?"
 
 
+def _two_spellings(one: Finding, titles: Sequence[str]) -> str:
+    words, numbers = one.words, one.numbers
+    where = listed([scene(titles, number) for number in dict.fromkeys(span.scene for span in one.evidence[:-1])])
+    often = f"The book has “{words['often']}” {many(numbers['often'], 'time')}"
+    return f"{often}, and “{words['seldom']}” in {where}. Which is meant?"
+
+
 ACCIDENTS: Mapping[str, Say] = {
     "placeholder": _placeholder,
     "twice": _twice,
+    "two spellings": _two_spellings,
     "echo": _echo,
     "old name": _old_name,
     "set aside": _set_aside,
