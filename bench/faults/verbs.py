@@ -22,7 +22,8 @@ _STRONG = """
     strive, shrank shrink, sped speed, arose arise, awoke awake, fled flee, overtook overtake, undertook
     undertake, forgave forgive, overheard overhear, beheld behold, wrung wring, stung sting, slung sling, spat
     spit, trod tread, wove weave, overcame overcome, foresaw foresee, mistook mistake, forsook forsake, sought
-    seek, spun spin, swam swim, became become, chose choose, swore swear, withdrew withdraw
+    seek, spun spin, strung string, sunk sink, wrought work, swam swim, became become, chose choose, swore swear,
+    withdrew withdraw
 """
 STRONG: Mapping[str, str] = dict(pair.split() for pair in _STRONG.split(","))
 PARTS = frozenset(
