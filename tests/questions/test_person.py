@@ -53,6 +53,11 @@ def test_is_silent_where_somebody_is_near() -> None:
     assert not found_in(CHECK, [*TELLER, *TELLER, "Tobias came down to the landing.", STRAY, *TELLER])
 
 
+def test_is_silent_where_the_i_wonders() -> None:
+    asks = "Did he sleep in the boathouse? Had he the key to it, and was it he that took the oars?"
+    assert not found_in(CHECK, [*TELLER, *TELLER, asks, *TELLER])
+
+
 def test_a_name_with_me_in_it_and_a_letter_are_no_i() -> None:
     cup = "She took up the god-forgive-me, and he gave her the spoon, and she drank what he had left her."
     letter = "I had your letter, and I took it to the ferry for you."

@@ -30,7 +30,8 @@ def happens(text: str, one: Time) -> bool:
     """Whether nothing in the sentence tells of another time, and nothing near the day looks to it from elsewhere."""
     begins, ends = sentence(text, one.start, one.end)
     return not (
-        _ELSEWHEN.search(text, begins, ends)
+        one.aside
+        or _ELSEWHEN.search(text, begins, ends)
         or _OF_ANOTHER.search(text, max(begins, one.start - NEAR), min(ends, one.end + NEAR))
         or _LOOKED_TO.search(text[begins : one.start])
         or _RELATIVE.search(text[begins : one.start])

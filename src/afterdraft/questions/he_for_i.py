@@ -61,7 +61,8 @@ def he_for_i(seen: Seen, number: int) -> Iterator[Run]:
                 for one in scene.mentions
                 if (one.paragraph, one.kind, one.gender) == (place, "pronoun", gender) and one.start in run
             ]
-            if len(his) >= MANY and not _is_met(seen, number, his[MANY - 1], run, met):
+            asks = bool(his) and "?" in text[his[0].start : run.stop]  # who wonders about somebody means somebody else
+            if len(his) >= MANY and not asks and not _is_met(seen, number, his[MANY - 1], run, met):
                 yield Run(place, *sentence(text, his[0].start, his[-1].end), his[0].form, len(his))
 
 

@@ -8,6 +8,7 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.things import shown, things, told_before
+from afterdraft.reading.quotations import quotations
 
 LEAST = 15.13  # of Dunning's G², by which one in ten thousand is chance
 OFTEN = 2  # times in its scene at least; chosen on the tuning half
@@ -35,6 +36,8 @@ def find(seen: Seen) -> Iterator[Finding]:
         if last - first >= NEAR or before[last] >= LATE * whole or len(one.spans) < OFTEN:
             continue
         weighty = [span for span in one.spans if _is_weighty(seen, span)]
+        if all(_is_spoken(seen, span) for span in one.spans):
+            continue  # what somebody tells of begins and ends there
         if weighty and max(one.g2.values()) >= LEAST:
             found.append(shown(seen, one, (weighty[0], one.spans[-1])))
     yield from sorted(found, key=lambda one: -one.numbers["weight"])[:MOST]
@@ -44,6 +47,13 @@ def _is_weighty(seen: Seen, span: Span) -> bool:
     text = seen.texts[span.scene][span.paragraph]
     start, end = sentence(text, span.start, span.end)
     return bool(_WEIGHT.search(text[start:end])) and not _ONCE.search(text[: span.start])
+
+
+def _is_spoken(seen: Seen, span: Span) -> bool:
+    return any(
+        quote.paragraph == span.paragraph and quote.start <= span.start < quote.end
+        for quote in quotations(seen.texts[span.scene])
+    )
 
 
 CHECK = Check(
@@ -58,7 +68,8 @@ CHECK = Check(
     "rest of the book (log-likelihood ratio, Dunning 1993) and nowhere later, with words of weight beside them. "
     "The two "
     "of most weight; not in the last part of the book.",
-    blind="Things that are not on the list, or that come back under another word. What is meant to stay open.",
+    blind="Things that are not on the list, or that come back under another word. What is meant to stay open, and what is only spoken of.",
     reads=("words",),
     find=find,
+    recipe=2,
 )
