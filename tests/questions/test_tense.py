@@ -91,6 +91,7 @@ def test_asks_softly_about_a_paragraph_in_which_nobody_does_anything() -> None:
         "As I write there is a noise of hammering below, and it is the box that is being nailed down.",
         "Have I not told of the ferry, when I speak of it as old? He is tired of it, and she has the key.",
         "When pride walketh on the bank, he walketh there softly. He takes many a shape, and he has her key.",
+        "Often a ferryman’s life is one of waiting for people. A boat comes, and a man goes.",
         "No man who keeps a ferry is early. Every boat has its hours, and you know them.",
     ],
 )

@@ -14,7 +14,7 @@ from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.tense_forms import form
 
-ENOUGH = 4.5  # points
+ENOUGH, WHERE_NOBODY_ACTS = 4.5, 0.5  # points, and how many more
 HAPPENS, FEW = 2, 4  # verbs in the present of such a paragraph, and how many for each in the past
 TOLD = 0.6  # share of a scene's verbs in the past beside it
 ROUND, CLOSE = 8, 3  # paragraphs on either side, and before it where the nearest verbs are looked for
@@ -27,7 +27,7 @@ BEFORE_IS_PAST, AROUND_IS_PAST, ONLY_IS = 0.75, 0.9, 0.6  # shares of verbs
 _NEXT = re.compile(
     r"\s+(?:(?:\w+ly|then|now|still|just|only|also|even|at\s(?:once|last)|all\sat\sonce|soon|again)\s+)?([a-z]+)\b(?![’'])"
 )
-NO_VERB = words_of(
+_NO_VERB = words_of(
     """
     always perhaps else besides sometimes afterwards towards upwards downwards backwards forwards outwards inwards
     ours yours his hers its theirs this thus us yes less across unless alas nevertheless nonetheless likewise
@@ -49,6 +49,7 @@ _NOT_TOLD = re.compile(
 )  # the teller speaks, or what is to be is spoken of, or a sermon
 _SET_IN = re.compile(r"^\s*[*_\[(‘“'\"—]|[:,]\s*$")
 _NOW = re.compile(r"\b(?:now|here|yet|just|to-?day|to-?night|at\spresent|already)\b", re.IGNORECASE)
+_AND = re.compile(r"\band (?:then |now )?([a-z]+)\b")
 _SOMEBODY = re.compile(r"\b(?:he|him|his|himself|she|her|herself)\b", re.IGNORECASE)
 _ANYONE_THERE = re.compile(r"\b(?:I|me|my|we|us|our|they|them|their|he|him|his|she|her)\b", re.IGNORECASE)
 _AGAINST = (
@@ -57,12 +58,14 @@ _AGAINST = (
     re.compile(r"\b(?:you|your|yourself|ye)\b", re.IGNORECASE),
     re.compile(
         r"(?:^|[.;!?—:]\s+)(?:(?:But|And|For|Yet|Now|Then|Thus|When|If|As|Besides)[, ]+)?(?:an?|every|any|no|those|such"
-        r"|few|many|most|some|all|men|women|people|one|whatever|whoever|anybody|nobody|everybody)\b",
+        r"|few|many|most|some|all|men|women|people|one|whatever|whoever|anybody|nobody|everybody)\b"
+        r"|\b(?:an?|every|any|each)\s(?:[\w-]+\s)?[\w-]+[’']s\b",
         re.IGNORECASE,
     ),  # of anybody, or of none in particular
 )
 _ANYBODY = re.compile(
     r"\b(?:men|women|people|persons?|mankind|humanity|human|nature|world|ones?|mind|species"
+    r"|sometimes|often|oftener|usually|as\sa\srule|in\sgeneral"
     r"|(?:an?|any|every|no)\s(?:[\w-]+\s)?(?:man|woman|lady|gentleman|girl|boy|author|traveller|lover|sailor|house))\b",
     re.IGNORECASE,
 )
@@ -81,7 +84,8 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     if past < max(LEAST_AROUND, AROUND * present) or _share(others) < TOLD:
         return False
     diary = is_diary(seen)
-    return not (diary and _NOW.search(text)) and points(scene, place, text) - diary >= ENOUGH
+    more = diary + WHERE_NOBODY_ACTS * (not somebody_acts(scene, place, text))
+    return not (diary and _NOW.search(text)) and points(scene, place, text) >= ENOUGH + more
 
 
 def is_diary(seen: Seen) -> bool:
@@ -112,6 +116,15 @@ def points(scene: SceneFacts, place: int, text: str) -> float:
     )
 
 
+def somebody_acts(scene: SceneFacts, place: int, text: str) -> bool:
+    """Whether somebody does something there: what only is so is an essay's, or a custom."""
+    here = [one for one in scene.mentions if one.paragraph == place and not one.spoken]
+    if sum(one.kind == "self" and acts_myself(text, one) for one in here) >= HAPPENS:
+        return True
+    goes_on = any(form(word) == "s" and word not in _NO_VERB for word in _AND.findall(text))
+    return any(goes_on or acts(text, one) for one in here if tells(one))
+
+
 def tells(one: Mention) -> bool:
     """Whether it is somebody who is the subject of a verb that is told."""
     somebody = one.kind in ("pronoun", "role") or (one.kind == "name" and one.entity in ("person", ""))
@@ -121,13 +134,13 @@ def tells(one: Mention) -> bool:
 def acts(text: str, one: Mention) -> bool:
     """Whether a verb of the present stands right behind: 'he goes'."""
     word = _next(text, one)
-    return word not in NO_VERB and form(word) == "s"
+    return word not in _NO_VERB and form(word) == "s"
 
 
 def acts_myself(text: str, one: Mention) -> bool:
     """Of I and they, whose verbs have no ending: no thought, and nothing that is said."""
     word = _next(text, one)
-    return one.subject and word not in NO_VERB | _THINKS and form(word) == "base"
+    return one.subject and word not in _NO_VERB | _THINKS and form(word) == "base"
 
 
 def _next(text: str, one: Mention) -> str:

@@ -7,7 +7,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
-from afterdraft.questions.told_now import HAPPENS, NO_VERB, acts, acts_myself, is_told_now, tells
+from afterdraft.questions.told_now import HAPPENS, acts, is_told_now, somebody_acts, tells
 from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.reading.tense_forms import form
 
@@ -22,7 +22,6 @@ _GENERAL = re.compile(
     r"|still|reader|I|you|we|one|man|men|people|says|writes|tells|seems|means|must|will|shall|may|can"
     r"|me|my|us|our|if|unless|whether|understands|knows|likes|loves|wants|needs|owes|owns|lives|belongs|contains|exists)\b"
 )
-_AND = re.compile(r"\band (?:then |now )?([a-z]+)\b")
 _INSET = re.compile(r"^\s*[*_—>\[(]|[:!]\s*$|^\s*(?:That|This|Such)\s(?:is|are|lies|stands|comes|goes)\b")
 
 
@@ -71,19 +70,10 @@ def _is_told_of(one: Mention) -> bool:
     return one.kind == "pronoun" or (one.kind == "role" and (bool(one.gender) or one.owned))
 
 
-def _somebody_acts(scene: SceneFacts, place: int, text: str) -> bool:
-    """Whether somebody does something there: what only is so is an essay's, or a custom."""
-    here = [one for one in scene.mentions if one.paragraph == place and not one.spoken]
-    if sum(one.kind == "self" and acts_myself(text, one) for one in here) >= HAPPENS:
-        return True
-    goes_on = any(form(word) == "s" and word not in NO_VERB for word in _AND.findall(text))
-    return any(goes_on or acts(text, one) for one in here if tells(one))
-
-
 def _finding(seen: Seen, number: int, place: int, runs: Sequence[tuple[int, int]]) -> Finding:
     text = seen.texts[number][place]
     long = sum(len(sentences(text[start:end])) for start, end in runs)
-    sharp = (0.85 if long > 1 else 0.7) if _somebody_acts(seen.facts[number], place, text) else SOFT
+    sharp = (0.85 if long > 1 else 0.7) if somebody_acts(seen.facts[number], place, text) else SOFT
     return Finding(
         evidence=tuple(seen.span(number, place, start, end) for start, end in runs),
         strength=sharp,
