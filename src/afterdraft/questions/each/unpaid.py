@@ -68,7 +68,8 @@ CHECK = Check(
     "rest of the book (log-likelihood ratio, Dunning 1993) and nowhere later, with words of weight beside them. "
     "The two "
     "of most weight; not in the last part of the book.",
-    blind="Things that are not on the list, or that come back under another word. What is meant to stay open, and what is only spoken of.",
+    blind="Things that are not on the list, or that come back under another word. What is meant to stay open, and what "
+    "is only spoken of.",
     reads=("words",),
     find=find,
     recipe=2,
