@@ -7,7 +7,7 @@ import sys
 from afterdraft.questions.asking import ask
 from bench import corpus
 from bench.judged.judgements import judgements
-from bench.judged.novels import GROUPS, chosen
+from bench.judged.novels import GROUPS, chosen, named
 from bench.judged.score import FIRST, beside, result
 from bench.judged.section import figures, lines
 from bench.judged.shown import shown as in_context
@@ -28,7 +28,7 @@ def main() -> int:
 
 
 def _ask(title: str) -> int:
-    novel = next((one for one in map(corpus.novel, corpus.paths()) if title in (one.title, one.slug)), None)
+    novel = named(title)
     if novel is None:
         print(f"No novel of the corpus is called {title!r}.", file=sys.stderr)
         return 2
