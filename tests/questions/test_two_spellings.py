@@ -52,9 +52,15 @@ def test_is_silent_about_other_words(often: str, seldom: str) -> None:
     assert not found(CHECK, *book(often, seldom))
 
 
-def test_is_silent_where_neither_is_the_rule() -> None:
+def test_is_silent_about_a_handful() -> None:
     assert not found(CHECK, *book("grey", "gray", times=4))
-    assert not found(CHECK, ["It was grey."] * 12, ["It was gray."] * 4)
+
+
+def test_asks_less_sharply_where_both_are_common() -> None:
+    (one,) = found(CHECK, ["It was grey."] * 12, ["It was gray."] * 5)
+    assert one.strength < found(CHECK, ["It was grey."] * 12, ["It was gray."])[0].strength
+    assert len(one.evidence) == 4
+    assert one.numbers["seldom"] == 5
 
 
 def test_is_silent_about_speech_and_verse_that_spell_in_their_own_way() -> None:
@@ -75,3 +81,11 @@ def test_the_question_says_both_and_judges_neither() -> None:
 
     (one,) = ask(seen(book("grey", "gray")), checks=[CHECK])
     assert one.asks == "The book has “grey” six times, and “gray” in scene 2. Which is meant?"
+
+
+def test_the_question_counts_both_where_not_all_are_shown() -> None:
+    from afterdraft.questions.asking import ask
+    from tests.questions.asked import book as seen
+
+    (one,) = ask(seen([["It was grey."] * 12, ["It was gray."] * 5]), checks=[CHECK])
+    assert one.asks == "The book has “grey” 12 times, and “gray” five times. Which is meant?"

@@ -37,9 +37,11 @@ def _set_aside(one: Finding, titles: Sequence[str]) -> str:
 
 def _two_spellings(one: Finding, titles: Sequence[str]) -> str:
     words, numbers = one.words, one.numbers
-    where = listed([scene(titles, number) for number in dict.fromkeys(span.scene for span in one.evidence[:-1])])
-    often = f"The book has “{words['often']}” {many(numbers['often'], 'time')}"
-    return f"{often}, and “{words['seldom']}” in {where}. Which is meant?"
+    shown = list(dict.fromkeys(span.scene for span in one.evidence[:-1]))
+    often, seldom = (f"“{words[name]}” {many(numbers[name], 'time')}" for name in ("often", "seldom"))
+    if len(one.evidence) > numbers["told"]:
+        seldom = f"“{words['seldom']}” in {listed([scene(titles, number) for number in shown])}"
+    return f"The book has {often}, and {seldom}. Which is meant?"
 
 
 ACCIDENTS: Mapping[str, Say] = {

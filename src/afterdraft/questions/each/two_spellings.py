@@ -12,9 +12,10 @@ from afterdraft.questions.sentences import sentence
 from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.quotations import quotations
 
-OFTEN = 5  # times that the one form stands at least; chosen on the tuning half
-AS_OFTEN = 5  # as often as the other, likewise
-FEW = 3  # times that the other stands at most, likewise
+TIMES = 6  # that both stand together at least; chosen on the tuning half
+AS_OFTEN = 5  # times the one as the other, from which the other has strayed in, likewise
+STRAY, EITHER = 0.6, 0.5  # strength
+SHOWN = 3  # sentences with the rarer one that are shown
 MOST = 3  # words asked about in a book
 TWO = 2  # spellings
 _WORD = re.compile(r"(?<![\w’'-])[a-z]+(?:-[a-z]+)?(?![\w’'-])")
@@ -90,9 +91,8 @@ def find(seen: Seen) -> Iterator[Finding]:
     for word in stands:
         ways[_FORMS.get(word, word.replace("-", ""))].append(word)
     pairs = [sorted(words, key=lambda word: -len(stands[word])) for words in ways.values() if len(words) == TWO]
-    found = [pair for pair in pairs if _is_stray(stands[pair[0]], stands[pair[1]])]
-    for often, seldom in sorted(found, key=lambda pair: (-len(stands[pair[0]]), pair))[:MOST]:
-        yield _finding(seen, often, seldom, stands)
+    found = [_finding(seen, *pair, stands) for pair in pairs if _are_asked(stands[pair[0]], stands[pair[1]])]
+    yield from sorted(found, key=lambda one: (-one.strength, -one.numbers["often"], one.subject))[:MOST]
 
 
 def _stands(seen: Seen) -> dict[str, list[_Stands]]:
@@ -115,23 +115,22 @@ def _stands(seen: Seen) -> dict[str, list[_Stands]]:
     return {word: where for word, where in found.items() if word in _FORMS or word.replace("-", "") in hyphened}
 
 
-def _is_stray(often: Sequence[_Stands], seldom: Sequence[_Stands]) -> bool:
-    """Whether the one is what the book mostly has, and the other stands a few times, told: speech has its own ways."""
-    few = len(seldom) <= FEW and len(often) >= max(OFTEN, AS_OFTEN * len(seldom))
-    return few and all(one.told for one in seldom)
+def _are_asked(often: Sequence[_Stands], seldom: Sequence[_Stands]) -> bool:
+    """Whether the rarer one stands in the telling: speech has its own ways."""
+    return len(often) + len(seldom) >= TIMES and any(one.told for one in seldom)
 
 
 def _finding(seen: Seen, often: str, seldom: str, stands: Mapping[str, Sequence[_Stands]]) -> Finding:
-    stray = stands[seldom]
-    here = (stray[0].scene, stray[0].paragraph)
+    told = [one for one in stands[seldom] if one.told]
+    here = told[0]
     usual = [one for one in stands[often] if one.told] or stands[often]
-    near = min(usual, key=lambda one: (abs(one.scene - here[0]), abs(one.paragraph - here[1])))
+    near = min(usual, key=lambda one: (abs(one.scene - here.scene), abs(one.paragraph - here.paragraph)))
     return Finding(
-        evidence=tuple(dict.fromkeys(_sentence(seen, one) for one in (*stray, near))),
-        strength=0.6,
+        evidence=tuple(dict.fromkeys(_sentence(seen, one) for one in (*told[:SHOWN], near))),
+        strength=STRAY if len(stands[often]) >= AS_OFTEN * len(stands[seldom]) else EITHER,
         subject=f"two spellings: {seldom}",
         words={"seldom": seldom, "often": often},
-        numbers={"seldom": len(stray), "often": len(stands[often])},
+        numbers={"seldom": len(stands[seldom]), "often": len(stands[often]), "told": len(told)},
     )
 
 
@@ -143,12 +142,12 @@ CHECK = Check(
     id="two spellings",
     name="A word spelled in two ways",
     family="accidents",
-    looks_at="A word that the book mostly spells in one way (‘recognise’, ‘armchair’) and now and then, outside "
-    "speech, in the other (‘recognize’, ‘arm-chair’).",
-    method=f"Counts words of which dictionaries of British and American English list two spellings, and words that "
-    f"stand with a hyphen and as one. It is asked where one way stands {AS_OFTEN} times as often as the other, and the "
-    f"other {FEW} times at most. Which is right is not said. Common practice of copy editors; the list is our own, "
-    "from memory.",
+    looks_at="A word that the book spells in one way (‘recognise’, ‘armchair’) and, outside speech, in the other as "
+    "well (‘recognize’, ‘arm-chair’).",
+    method="Counts words of which dictionaries of British and American English list two spellings, and words that "
+    f"stand with a hyphen and as one; both stand {TIMES} times together. The sharper where one has strayed in: the "
+    f"other stands {AS_OFTEN} times as often. At most {MOST} words of a book. Which is right is not said. Common practice of "
+    "copy editors; the list is our own, from memory.",
     blind="A letter or a document within the story that is meant to spell otherwise is asked about. Words with "
     "capitals, and two words against one (‘for ever’).",
     reads=("words",),
