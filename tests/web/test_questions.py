@@ -284,6 +284,17 @@ def test_tables_wait_for_reading_too(shown: tuple[TestClient, Book]) -> None:
             "“Ottla Bren” stands here. Is Ottla Brenn meant?",
             [["Bren"], ["Brenn"]],
         ),
+        (
+            ("A book-case stood there.", "He went to the bookcase, which was locked."),
+            "The book has “bookcase” nine times, and “book-case” here. Which is meant?",
+            [["book-case"], ["bookcase"]],
+        ),
+        (
+            ("It was the 3rd of May.", "The next day, the 9th of May, they set out."),
+            "“The next day” stands between “3rd of May” and “9th of May”. Which is meant?",
+            [["3rd of May"], ["The next day", "9th of May"]],
+        ),
+        (("He stroked his chin.", "Later he stroked his chin."), "“stroked his chin”?", [["stroked his chin"]] * 2),
         ((), "Nothing follows.", []),
         (("four", "", "three"), "four or three", [["four"], [], ["three"]]),
     ],

@@ -22,8 +22,9 @@ _WORD = re.compile(r"[^\W_]+(?:[’'-][^\W_]+)*")
 def differing(passages: Sequence[str], asks: str) -> tuple[tuple[Place, ...], ...]:
     """For each passage the words to be marked.
 
-    Of one alone, what the question quotes of it. Of two that are alike, all words that the other has not. Else the
-    words that the question names and not every passage has: 'dark' and 'blue' where it asks about dark eyes and blue
+    Of one alone, what the question quotes of it; of several, if each has something that it quotes. Of two that are
+    alike, all words that the other has not. Else the words that the question names and not every passage has: 'dark'
+    and 'blue' where it asks about dark eyes and blue
     ones; names only where nothing else tells them apart.
 
     >>> differing(["She had grey eyes.", "Her eyes, brown as ale."], "Grey eyes and brown ones: are both meant?")
@@ -31,7 +32,9 @@ def differing(passages: Sequence[str], asks: str) -> tuple[tuple[Place, ...], ..
     """
     words = [[(_plain(match[0]), match.span()) for match in _WORD.finditer(text)] for text in passages]
     if len(passages) < 2:
-        return tuple(_quoted(text, asks) for text in passages)
+        return tuple(_quoted(text, asks)[:1] for text in passages)
+    if all(quoted := [_quoted(text, asks) for text in passages]):
+        return tuple(quoted)
     told = [[word for word, _ in one] for one in words]
     if len(told) == 2 and SequenceMatcher(None, told[0], told[1], autojunk=False).ratio() >= ALIKE:
         return _apart(told[0], words[0], told[1]), _apart(told[1], words[1], told[0])
@@ -50,13 +53,11 @@ def _plain(word: str) -> str:
 
 
 def _quoted(passage: str, asks: str) -> tuple[Place, ...]:
-    """Where the passage has what the question quotes; nothing where that is all of it."""
-    places = [
-        (passage.find(words), passage.find(words) + len(words))
-        for words in (match[1] for match in _QUOTED.finditer(asks))
-        if words in passage and words != passage.strip()
-    ]
-    return tuple(places[:1])
+    """Where the passage first has what the question quotes, in whole words; nothing where that is all of it."""
+    folded = passage.casefold()
+    quoted = [match[1] for match in _QUOTED.finditer(asks) if match[1] != passage.strip()]
+    found = [re.search(rf"(?<!\w){re.escape(one.casefold())}(?!\w)", folded) for one in quoted]
+    return tuple(sorted({one.span() for one in found if one})) if len(folded) == len(passage) else ()
 
 
 def _apart(told: Sequence[str], words: Sequence[tuple[str, Place]], other: Sequence[str]) -> tuple[Place, ...]:
