@@ -91,7 +91,8 @@ def find(seen: Seen) -> Iterator[Finding]:
     for word in stands:
         ways[_FORMS.get(word, word.replace("-", ""))].append(word)
     pairs = [sorted(words, key=lambda word: -len(stands[word])) for words in ways.values() if len(words) == TWO]
-    found = [_finding(seen, *pair, stands) for pair in pairs if _are_asked(stands[pair[0]], stands[pair[1]])]
+    asked = [(often, seldom) for often, seldom in pairs if _are_asked(stands[often], stands[seldom])]
+    found = [_finding(seen, often, seldom, stands) for often, seldom in asked]
     yield from sorted(found, key=lambda one: (-one.strength, -one.numbers["often"], one.subject))[:MOST]
 
 
@@ -146,8 +147,8 @@ CHECK = Check(
     "well (‘recognize’, ‘arm-chair’).",
     method="Counts words of which dictionaries of British and American English list two spellings, and words that "
     f"stand with a hyphen and as one; both stand {TIMES} times together. The sharper where one has strayed in: the "
-    f"other stands {AS_OFTEN} times as often. At most {MOST} words of a book. Which is right is not said. Common practice of "
-    "copy editors; the list is our own, from memory.",
+    f"other stands {AS_OFTEN} times as often. At most {MOST} words of a book. Which is right is not said. Common "
+    "practice of copy editors; the list is our own, from memory.",
     blind="A letter or a document within the story that is meant to spell otherwise is asked about. Words with "
     "capitals, and two words against one (‘for ever’).",
     reads=("words",),
