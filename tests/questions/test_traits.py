@@ -24,6 +24,7 @@ def test_asks_where_eyes_are_of_two_colours() -> None:
         ("Ilse had hair the children pulled. Her straw-coloured hair was long.", "Ilse’s hair was black."),
         ("Tobias rubbed the scar on his left cheek.", "The scar on Tobias’s right cheek was red."),
         ("Ilse’s green eyes were half shut, as if the light hurt them.", "Ilse’s brown eyes were open."),
+        ("Tobias, whose beard was ginger, nodded, as if he knew.", "Tobias stroked his black beard."),
         ("She turned. Ilse turned round, and pushed back her black hair.", "Ilse’s hair was golden."),
         ("Tobias was lame of the left leg.", "Tobias, who limped with the right leg, sat down."),
     ],

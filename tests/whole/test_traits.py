@@ -46,6 +46,7 @@ def _at(facts: SceneFacts, number: int) -> Mention:
         (["A man sat by the door. His eyes were grey."], []),  # nobody of the cast
         (["“Sit,” said Mr. Pike. His eyes were grey."], [("mr pike", 0.8)]),
         (["Miss Lamb sat.", *["She stood up."] * 14, "Her eyes were grey."], [("miss lamb", 0.5)]),  # named far off
+        (["Miss Lamb turned her eyes on the chair of Miss Lamb."], [("miss lamb", 0.85)]),
         (["Miss Lamb sat.", "It rained.", "It rained.", "It rained.", "Her eyes were grey."], []),  # too far off
     ],
 )

@@ -13,9 +13,11 @@ from afterdraft.whole.speakers import Spoken
 BEHIND = 100  # letters behind a pronoun: about a sentence
 FEW = 40  # of whom it was met before, that are looked at
 BACK = 2  # paragraphs before its own in which whom it means may stand
+RIGHT_BEHIND = 8  # letters: ', with his'
 FAR = 12  # paragraphs from where somebody was named, behind which 'he' after 'he' is less surely that one; by hand
 ALONE = 0.85  # how sure, of the only one of the gender in a pronoun's own sentence; chosen by hand
 PLAIN, DIVIDED = 0.8, 0.5  # the same, where who acted last is also who was named last, and where not; chosen by hand
+_OWN = frozenset({"his", "her"})
 _ACTED_ON = frozenset({"her", "him"})
 Owner = tuple[str, float]  # person, how sure
 
@@ -45,14 +47,17 @@ def antecedents(
         if which == "quote":
             one = spoken[number]
             if one.speaker:
-                owner = (one.speaker, min(PLAIN, one.sure))
-                met.append(_Met(scene.quotes[one.quote].paragraph, owner, genders.get(one.speaker, ""), acts=True))
+                speaker = (one.speaker, min(PLAIN, one.sure))
+                met.append(_Met(scene.quotes[one.quote].paragraph, speaker, genders.get(one.speaker, ""), acts=True))
             continue
         mention, person = scene.mentions[number], people[number]
         if mention.kind == "pronoun":
-            others = _named_behind(scene, people, number) | _whoever_hears(met, mention)
+            beside = _right_before(scene, people, number)
+            others = (_named_behind(scene, people, number) | _whoever_hears(met, mention)) - {beside}
             near = [one for one in met[-FEW:] if not _is_of(one, others)]
-            found[number] = _careful(scene, people, number, _likely(near, mention))
+            owner = _likely(near, mention)
+            alone = owner and owner[0] == beside
+            found[number] = owner if alone else _careful(scene, people, number, owner)
             if (likely := found[number]) and mention.paragraph - named.get(likely[0], 0) > FAR:
                 found[number] = likely[0], min(likely[1], DIVIDED)
             if others and not found[number]:
@@ -92,6 +97,14 @@ def _named_behind(scene: SceneFacts, people: Sequence[str | None], place: int) -
         if person and mention.kind == "name" and not (mention.spoken or mention.subject):
             found.add(person)
     return frozenset(found)
+
+
+def _right_before(scene: SceneFacts, people: Sequence[str | None], place: int) -> str | None:
+    """Who acts, and is named right before what is theirs: 'Ada, with her coat on, stood by Ada’s chair'."""
+    pronoun, before = scene.mentions[place], scene.mentions[place - 1] if place else None
+    near = before and before.paragraph == pronoun.paragraph and pronoun.start - before.end <= RIGHT_BEHIND
+    named = near and before and before.kind == "name" and before.subject and not before.spoken
+    return people[place - 1] if named and not pronoun.subject and pronoun.form in _OWN else None
 
 
 def _whoever_hears(met: Sequence[_Met], pronoun: Mention) -> frozenset[str]:

@@ -38,7 +38,8 @@ def _seems(seen: Seen, one: PersonTrait) -> bool:
     """Whether it is said as a likeness or a passing light, before the words or right behind them."""
     text = seen.texts[one.scene][one.paragraph]
     start, end = sentence(text, one.start, one.end)
-    return bool(_SEEMS.search(text[start : min(end, one.end + BESIDE)]))
+    behind = re.split(r"[,;:—]", text[one.end : min(end, one.end + BESIDE)])[0]
+    return bool(_SEEMS.search(text[start : one.end] + behind))
 
 
 def _of_another(seen: Seen, one: PersonTrait) -> bool:
@@ -97,5 +98,5 @@ CHECK = Check(
     "hair and disguise are asked about. ‘The red-haired man’ behind a sentence about somebody is nobody’s.",
     reads=("words", "cast"),
     find=find,
-    recipe=4,
+    recipe=5,
 )
