@@ -27,6 +27,16 @@ def test_colours_that_the_author_gives_are_contradicted() -> None:
     assert len(fault.edits) == 1
 
 
+def test_nobody_gets_looks_that_the_author_tells_however_it_is_told() -> None:
+    looks = "His eyes were grey, his hair dark, his beard red. He was tall, had a scar, and was lame."
+    assert any(plant(thinking(), [trait.plant], f"{seed}")[1] for seed in range(6))
+    scenes = tuple(
+        (*scene, f"Tobias came. {looks}", looks.replace("His", "Ilse’s").replace("He ", "Ilse "))
+        for scene in thinking()
+    )
+    assert not any(plant(scenes, [trait.plant], f"{seed}")[1] for seed in range(6))
+
+
 def test_a_telling_that_knows_all_minds_has_no_place_for_a_stray_thought() -> None:
     both = tuple((*scene, "Tobias wondered why.", "Tobias knew that she lied.") for scene in thinking())
     assert plant(both, [viewpoint.plant], "seed")[1] == ()

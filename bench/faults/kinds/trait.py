@@ -85,6 +85,16 @@ SAYS = {  # {c} a colour or side; others are of `Person.pronouns`
 }
 _COLOURS = {word.split()[-1].split("-")[-1]: group for group, words in enumerate(EYES) for word in words}
 _HAIRS = {"fair": 0, "golden": 0, "flaxen": 0, "blond": 0, "yellow": 0, "black": 1, "dark": 1, "red": 2, "ginger": 2}
+_SHADES = "blue|brown|green|gr[ea]y|black|dark|hazel|violet|fair|golden|flaxen|yellow|red|ginger|auburn|white|pale"
+_PARTS = {
+    **{
+        part: re.compile(rf"\b(?:{_SHADES})\b.*\b{part}|\b{part}.*\b(?:{_SHADES})\b")
+        for part in ("eyes", "hair", "beard")
+    },
+    "height": re.compile(r"\b(?:tall|short)\b"),
+    "scar": re.compile(r"\bscar"),
+    "leg": re.compile(r"\b(?:lame\b|limp|crutch)"),
+}
 _TOLD = re.compile(r"\b(his|her|[A-Z]\w+’s) (?:\w+,? ){0,2}?(\w+) (eyes|hair)\b")
 
 
@@ -153,12 +163,26 @@ def _also(scenes: Scenes, person: Person, part: str, group: int) -> Iterator[Pla
                     yield Place(number, at, *next(one for one in sentences(f"{told}.") if match.start() < one[1]))
 
 
+def _may_be_told(scenes: Scenes, person: Person, part: str) -> bool:
+    """Whether a sentence that names the person, or that begins with 'he' or 'his' near the name, tells of that part:
+    what is planted would disagree with it, too."""
+    begins = tuple(person.pronouns[one] for one in ("He", "His"))
+    for scene in scenes:
+        for before, text in zip(("", *scene), scene, strict=False):
+            if person.name not in f"{before} {text}" or not _PARTS[part].search(text):
+                continue
+            said = [narrated(text)[start:end] for start, end in sentences(narrated(text))]
+            if any(_PARTS[part].search(one) and (person.name in one or one.startswith(begins)) for one in said):
+                return True
+    return False
+
+
 def _both(scenes: Scenes, person: Person, random: Random) -> Iterator[Fault]:
     part = random.choice(("eyes", "eyes", "eyes", "hair", "hair", "height", "scar", "leg", "beard"))
     part = "hair" if part == "beard" and person.gender == "f" else part
     pair = list(random.choice(EYES_APART if part == "eyes" else HAIR_APART if part in ("hair", "beard") else ((0, 1),)))
     random.shuffle(pair)
-    if any(kind == part for kind, _, _ in _told(scenes, person)):
+    if _may_be_told(scenes, person, part):
         return
     half = len(scenes) // 2
     firsts = _said(scenes, person, part, pair[0], 0, half, random)
