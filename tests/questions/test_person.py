@@ -61,7 +61,8 @@ def test_is_silent_where_the_i_wonders() -> None:
 def test_a_name_with_me_in_it_and_a_letter_are_no_i() -> None:
     cup = "She took up the god-forgive-me, and he gave her the spoon, and she drank what he had left her."
     letter = "I had your letter, and I took it to the ferry for you."
-    assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, cup], [*NIGHT, *MARTA, letter])
+    old = "I found thy letter, and carried thy false promise to the ferry; I wept, and I went home."
+    assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, cup], [*NIGHT, *MARTA, letter], [*NIGHT, *MARTA, old])
 
 
 def test_asks_about_what_an_i_does_beside_what_it_thinks() -> None:

@@ -29,6 +29,7 @@ def test_asks_where_words_are_still_to_come(text: str) -> None:
         "What? What did you say??",
         "He wrote his name, Tobias Kerr, and the initials T.K. under it.",
         "They sailed on the Atkins and the Natkat.",
+        "Owed to [a name, illegible], five pounds [crossed out], three pounds.",
     ],
 )
 def test_is_silent_where_nothing_is_missing(text: str) -> None:

@@ -33,6 +33,7 @@ def test_asks_about_a_parcel_that_nobody_calls_for() -> None:
         [*[DAY] * 9, PARCEL],
         [DAY, ["A parcel lay on the shelf. It was a flat parcel."], *[DAY] * 8],
         [DAY, ["He was like a parcel, to be called for."], *[DAY] * 8],
+        [DAY, ["They locked up the parcel.", "It was a flat parcel, and the parcel was dry."], *[DAY] * 8],
         [DAY, [f"“{text}”" for text in PARCEL], *[DAY] * 8],
     ],
 )

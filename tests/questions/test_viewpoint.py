@@ -45,6 +45,7 @@ def test_asks_where_she_marked_whose_scene_it_is() -> None:
         "Tobias did not know that the boat had sunk before morning.",
         "Tobias knew the river between the two bridges and all its sandbanks.",
         "Tobias thought the river lonely and the trees damp, and told everybody so.",
+        "Tobias was recalled to the landing, and ridiculed the whole idea.",
         "Tobias was feared by all the carters on the other side of the water.",
         "Tobias wished to know whether the boat had sunk before morning.",
         "Tobias would wish that the boat had sunk before morning.",

@@ -54,7 +54,7 @@ _NOT = re.compile(
 )  # what nobody thinks is no thought
 _PASSIVE = re.compile(
     r"\s+(?:\w+\s){0,2}?(?:was|were|been)\s(?:\w+ly\s|also\s|still\s|not\s)?"
-    r"(?:known|supposed|thought|believed|feared|envied|suspected|despised|understood|decided|remembered|wished|guessed)\b"
+    r"(?:known|recalled|remembered|supposed|thought|believed|feared|envied|suspected|despised|understood|decided|remembered|wished|guessed)\b"
 )
 _MIGHT = re.compile(r"\s+(?:would|should|might|must|may|will|could\snot|couldn[’']t|cannot)\b")
 _SEEN = re.compile(

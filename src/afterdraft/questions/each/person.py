@@ -25,7 +25,7 @@ _TELLER = re.compile(
 _DOES = re.compile(r"\bI\s(?:\w+ly\s|never\s|then\s|also\s|only\s|still\s)?([a-z]+)\b")
 _THOUGHT = re.compile(r"[*_“”‘\"]|\b(?:thought|wondered|said|asked|wrote|read)\b|^[^\w]*[A-Z]\w*(?:\s\w+){0,2}:|\?|!")
 _SCRIPT = re.compile(r"\W*(?!I\b)[A-Z]\w+\s(?:\([^)]*\)\s*)?(?:I|No|Yes|Oh|Well|Why|What|But|And|You)\b")  # 'Ada No, I'
-_YOU = re.compile(r"\b(?:you|your|yours)\b", re.IGNORECASE)
+_YOU = re.compile(r"\b(?:you|your|yours|thou|thee|thy|thine|ye)\b", re.IGNORECASE)
 BY_I = 0.3  # share of all scenes told by an I, from which an I among others is the teller's; chosen by hand
 FEW = 2  # of them in a sentence or two
 MANY = 3  # of them in a paragraph, from which a teller's asides elsewhere explain them less
@@ -109,5 +109,5 @@ CHECK = Check(
     "nothing marks are asked about.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=4,
+    recipe=5,
 )

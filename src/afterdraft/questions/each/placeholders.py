@@ -15,6 +15,10 @@ _LATER = (
 _SURE = re.compile(r"\b(?:TK)+\b|\bTODO\b|\bFIXME\b|\bTBD\b|(?<![A-Z])X{3,}(?![A-Z])|(?<!\w)\?{3,}")
 _BRACKETS = re.compile(r"\[[^\[\]\n]{1,120}\]")
 _REMARK = re.compile(rf"^\[\W*(?:{_LATER})\b|\?\s*\]$|\b(?:TK|XXX+|TODO|TBD)\b|\?\?", re.IGNORECASE)
+_OF_A_DOCUMENT = re.compile(
+    r"\b(?:crossed\sout|struck\sout|illegible|indecipherable|torn|missing|sic|deleted|blotted|unsigned|signed|seal|laughter)\b",
+    re.IGNORECASE,
+)  # what an editor within the story says of a page
 FEW = 3  # brackets in a whole book up to which they are no manner of its own; chosen by hand
 
 
@@ -29,7 +33,7 @@ def _in_paragraph(seen: Seen, number: int, place: int, text: str, *, own: bool) 
     taken: list[tuple[int, int]] = []
     for match in _BRACKETS.finditer(text):
         remark = bool(_REMARK.search(match.group()))
-        if remark or not own:
+        if remark or not (own or _OF_A_DOCUMENT.search(match.group())):
             taken.append(match.span())
             yield _finding(seen, number, place, match, 0.95 if remark else 0.5)
     for match in _SURE.finditer(text):
@@ -57,4 +61,5 @@ CHECK = Check(
     blind="Does not know signs of your own. A roman thirty (XXX) or a bracket that is meant may be asked about.",
     reads=("words",),
     find=find,
+    recipe=2,
 )

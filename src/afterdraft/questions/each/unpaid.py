@@ -16,12 +16,10 @@ NEAR = 2  # scenes from its first to its last, likewise
 LATE = 0.85  # share of the book's words from which nothing needs to come back; chosen by hand
 MOST = 2  # asked of one book: those of most weight
 _WEIGHT = re.compile(
-    r"\b(?:sealed|locked|hid|hidden|concealed|buried|entrusted|wrapped (?:it|up)|to be called for|called for|keep "
-    r"(?:it|this|them) safe"
-    r"|(?:not|never) (?:to )?(?:be )?open\w*|don[’']t open|(?:put|laid|slipped|thrust|pushed|dropped) (?:it|the "
-    r"\w+|his \w+|her \w+)"
-    r" (?:away|at the bottom|under|beneath|behind|into (?:his|her) (?:pocket|bosom|sleeve))|under the (?:bed|floor"
-    r"|boards)|scratched in"
+    r"\b(?:sealed|entrusted|(?:to be|until) called for|keep (?:it|this|them) safe"
+    r"|(?:not|never) (?:to )?(?:be )?open\w*|don[’']t open|scratched in|under the (?:bed|floor|boards)"
+    r"|(?:put|laid|slipped|thrust|pushed|hid) (?:it|the \w+|his \w+|her \w+)"
+    r" (?:away|at the bottom|under|beneath|behind|into (?:his|her) (?:bosom|sleeve))"
     r"|leave (?:something|it|this) (?:here|with you)|take care of (?:it|this)|what(?:ever)? was in (?:it|the)"
     r"|without a word about)\b"
 )
@@ -72,5 +70,5 @@ CHECK = Check(
     "is only spoken of.",
     reads=("words",),
     find=find,
-    recipe=2,
+    recipe=3,
 )
