@@ -21,7 +21,7 @@ ALIKE = 0.7  # share of all who think that are 'he' or 'she' as the viewpoint is
 AHEAD = 2  # times as often as anybody else of that gender, likewise
 AROUND, ALL_BUT = 3, 1  # thoughts before and behind another's; how many of them may be another's too, likewise
 CLEAN = 0.5  # share of scenes with anybody's mind in them that keep to one, below which the telling knows all, likewise
-STRAYED, STRAYS = 2, 0.15  # of those, how many, and what share, may have a stray before it is the manner, likewise
+STRAYED, STRAYS = 2, 0.1  # of those, how many, and what share, may have a stray before it is the manner, likewise
 SHOWN = 3  # sentences that are shown
 
 
