@@ -42,6 +42,8 @@ def test_asks_however_it_is_told(told: str) -> None:
     "middle",
     [
         "They buried Tobias’s uncle on the Friday.",
+        "The great Mrs. Tobias was no more.",
+        "Mrs. Tobias had met her death by strychnine.",
         "When Tobias died she would have the ferry.",
         "Tobias left the door open, and she never saw it.",
         "She thought that Tobias was dead.",

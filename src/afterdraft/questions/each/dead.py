@@ -83,10 +83,12 @@ def _unread(seen: Seen, number: int) -> Iterator[tuple[str, _Death]]:
         for match in _HEADS.finditer(text):
             start, end = match.span("name")
             person = resolve(form := match["name"].lower(), cast.by_form)
-            if person and (paragraph, start) not in taken and not any(one <= start < last for one, last in speech):
-                begins, ends = sentence(text, start, end)
-                if is_gone(text[begins:start], text[end:ends]):
-                    yield person, _Death(number, seen.span(number, paragraph, begins, ends), form)
+            begins, ends = sentence(text, start, end)
+            heads = not any(map(str.isalnum, text[begins:start]))  # the point of 'Mrs. Kerr' ends no sentence
+            spoken = any(one <= start < last for one, last in speech)
+            told = person and heads and not spoken and (paragraph, start) not in taken
+            if person and told and is_gone(text[begins:start], text[end:ends]):
+                yield person, _Death(number, seen.span(number, paragraph, begins, ends), form)
 
 
 def _is_plain(scene: SceneFacts, owners: Sequence[Owner | None], place: int) -> bool:
@@ -135,5 +137,5 @@ CHECK = Check(
     "two people of one name. Flashbacks whose time nothing says.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=7,
+    recipe=8,
 )
