@@ -55,10 +55,17 @@ def test_ages_are_written_out() -> None:
 
 
 def test_who_is_gone_is_told_behind_a_sentence_that_ends_and_may_speak_in_the_next_paragraph() -> None:
-    added = ("Tobias turned back. He said at last:", "“No.”", "Tobias sat down, and he said:", "“Yes.”")
+    added = (
+        "Tobias rose. “No. They went.",
+        "Tobias turned back. He said at last:",
+        "“No.”",
+        "Tobias sat down, and he said:",
+        "“Yes.”",
+    )
     scenes = tuple((*scene, *added) for scene in thinking())
     faults = [plant(scenes, [gone.plant], f"seed {round_}")[1][0] for round_ in range(12)]
     assert not any("last: " in edit.becomes[0] for one in faults for edit in one.edits)
+    assert not any("“No. They" in edit.becomes[0] for one in faults for edit in one.edits)
     assert all(any(shown.words.startswith("Tobias sat down, and") for shown in one.shown) for one in faults)
 
 

@@ -39,7 +39,7 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
         spoken = list(_speaks(scenes, person))
         for place in random.sample(found := list(acts(scenes, person)), len(found)):
             later = tuple(one for one in spoken if one.scene > place.scene)
-            if len({one.scene for one in later}) < AFTER or not _CLOSES.search(scenes[place.scene][place.paragraph]):
+            if len({one.scene for one in later}) < AFTER or not _ends(scenes[place.scene][place.paragraph]):
                 continue
             others = tuple(one for one in _named(scenes, person, place.scene) if one not in later)
             said = random.choice(SAYS).format(**person.pronouns)
@@ -47,6 +47,11 @@ def plant(scenes: Scenes, random: Random) -> Iterator[Fault]:
             fault = Fault("gone", (edit,), (Shown(edit.scene, said), *later, *others))
             if holds(scenes, fault):
                 yield fault
+
+
+def _ends(text: str) -> bool:
+    """Whether what is said behind the paragraph is no speech: a colon leads to some, and an open mark goes on."""
+    return bool(_CLOSES.search(text)) and text.count("“") <= text.count("”")
 
 
 def _end(scenes: Scenes, scene: int, paragraph: int, said: str) -> Edit:
