@@ -16,6 +16,7 @@ BEFORE, AFTER = "She came to the steps.", "Nobody spoke."
         "Tobias lifts the lamp and goes down.",
         "He takes the rope, and he ties it.",
         "She opens the box. There is a key in it.",
+        "Still he can do nothing, and Tobias goes down.",
     ],
 )
 def test_asks_about_the_present_in_a_scene_told_in_the_past(turns: str) -> None:
