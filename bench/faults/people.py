@@ -69,7 +69,8 @@ _SPEECH = re.compile(r"“[^”]*(?:”|$)|\"[^\"]*(?:\"|$)|‘[^’]*[,.!?—]�
 _ANYBODY = re.compile(
     r"\b(?:man|woman|girl|boy|lady|gentleman|friend|sister|brother|mother|father|wife|husband|daughter|son|child|aunt|"
     r"uncle|doctor|king|queen|prince|princess|duke|duchess|count|countess|cardinal|general|major|captain|colonel|master|"
-    r"mistress|priest|vicar|servant|maid|cook|fellow|stranger|guest|host|other|two|both)(?:s|’s)?\b|\b(?:the|a|an) \w+(?:er|or|ist|ian)\b"
+    r"mistress|priest|vicar|servant|maid|cook|fellow|stranger|guest|host|other|two|both)(?:s|’s)?\b|"
+    r"\b(?:the|a|an) \w+(?:er|or|ist|ian)\b"
 )
 _OBJECT = {
     "m": re.compile(r"\bhim\b"),
