@@ -104,6 +104,8 @@ def test_is_silent_about_a_note_set_in() -> None:
     note = "Marta is at the house. She has the key, and waits for word."
     assert found_in(CHECK, [*QUIET * 4, "She read it twice.", note, *QUIET])
     assert not found_in(CHECK, [*QUIET * 4, "She read it twice:", note, *QUIET])
+    letter = "Your son takes the ferry over. He keeps the key, and she thinks well of him."
+    assert not found_in(CHECK, [*QUIET * 4, "She read it twice.", letter, *QUIET])
 
 
 def test_is_silent_about_how_a_house_stands_that_nobody_is() -> None:

@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 
 from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentences
 from afterdraft.reading.counted import Counted
 from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.reading.lexicon import words_of
@@ -44,9 +45,10 @@ _THINKS = words_of(
 _NOT_TOLD = re.compile(
     r"\b(?:as\sI\swrite|I(?:[’']m|\sam|\snow)?\swrit(?:e|ing)|I\snow\sknow|have\sI|(?:the|present)\swriter|readers?"
     r"|(?:kind|sort)s?\sof\s(?:an?\s)?(?:man|men|woman|women|people|person)"
-    r"|shall|will|must|ought|should|would|let|thee|thou|hath|doth|[a-z]{2,}eth)\b",
+    r"|shall|will|must|ought|should|would|let|thee|thou|hath|doth|you|your|yourself|ye|please|[a-z]{2,}eth)\b",
     re.IGNORECASE,
 )  # the teller speaks, or what is to be is spoken of, or a sermon
+_PAST = re.compile(r"\b(?:was|were|had|did)\b")
 _SET_IN = re.compile(r"^\s*[*_\[(‘“'\"—]|[:,]\s*$")
 _NOW = re.compile(r"\b(?:now|here|yet|just|to-?day|to-?night|at\spresent|already)\b", re.IGNORECASE)
 _AND = re.compile(r"\band (?:then |now )?([a-z]+)\b")
@@ -55,7 +57,6 @@ _ANYONE_THERE = re.compile(r"\b(?:I|me|my|we|us|our|they|them|their|he|him|his|s
 _AGAINST = (
     re.compile(r"\b(?:I|you|we|it|that|there|what|who|here|let)[’'](?:s|ll|re|ve|m|d)\b", re.IGNORECASE),  # a voice
     re.compile(r"[?!]"),
-    re.compile(r"\b(?:you|your|yourself|ye)\b", re.IGNORECASE),
     re.compile(
         r"(?:^|[.;!?—:]\s+)(?:(?:But|And|For|Yet|Now|Then|Thus|When|If|As|Besides)[, ]+)?(?:an?|every|any|no|those|such"
         r"|few|many|most|some|all|men|women|people|one|whatever|whoever|anybody|nobody|everybody)\b"
@@ -76,6 +77,8 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     text, scene = seen.texts[number][place], seen.facts[number]
     one = scene.counted[place]
     if not place or one.present < HAPPENS or FEW * one.past > one.present:
+        return False
+    if one.past and _PAST.search(text[slice(*sentences(text)[0])]):
         return False
     if _NOT_TOLD.search(text) or _SET_IN.search(text) or seen.texts[number][place - 1].rstrip().endswith((":", ":—")):
         return False
