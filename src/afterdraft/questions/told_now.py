@@ -14,9 +14,11 @@ from afterdraft.reading.counted import Counted
 from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.tense_forms import form
+from afterdraft.whole.evidence import told_by_i
 
 ENOUGH, WHERE_NOBODY_ACTS = 4.5, 0.5  # points, and how many more
-HAPPENS, FEW = 2, 4  # verbs in the present of such a paragraph, and how many for each in the past
+HAPPENS, FEW = 3, 4  # verbs in the present of such a paragraph where somebody acts, and how many for each in the past
+PLENTY = 4  # where nobody acts, or an I tells, who may speak of the time of telling
 TOLD = 0.6  # share of a scene's verbs in the past beside it
 ROUND, CLOSE = 8, 3  # paragraphs on either side, and before it where the nearest verbs are looked for
 AROUND, LEAST_AROUND = 2, 3  # verbs in the past on either side for each in the present, and at all
@@ -78,7 +80,9 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     one = scene.counted[place]
     if not place or one.present < HAPPENS or FEW * one.past > one.present:
         return False
-    if one.past and _PAST.search(text[slice(*sentences(text)[0])]):
+    if one.past and (told_by_i(scene) or _PAST.search(text[slice(*sentences(text)[0])])):
+        return False
+    if one.present < PLENTY and (told_by_i(scene) or not somebody_acts(scene, place, text)):
         return False
     if _NOT_TOLD.search(text) or _SET_IN.search(text) or seen.texts[number][place - 1].rstrip().endswith((":", ":—")):
         return False
