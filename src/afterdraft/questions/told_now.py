@@ -18,7 +18,8 @@ from afterdraft.whole.evidence import told_by_i
 
 ENOUGH, WHERE_NOBODY_ACTS = 4.5, 0.5  # points, and how many more
 HAPPENS, FEW = 3, 4  # verbs in the present of such a paragraph where somebody acts, and how many for each in the past
-PLENTY = 4  # where nobody acts, or an I tells, who may speak of the time of telling
+LEAST, SURE = 2, 6.5  # verbs there, points from which so few will do
+PLENTY = 4  # where nobody acts but an I, who may speak of the time of telling
 TOLD = 0.6  # share of a scene's verbs in the past beside it
 ROUND, CLOSE = 8, 3  # paragraphs on either side, and before it where the nearest verbs are looked for
 AROUND, LEAST_AROUND = 2, 3  # verbs in the past on either side for each in the present, and at all
@@ -78,11 +79,10 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     """Whether the paragraph, which holds no speech, tells of somebody in the present where the scene is in the past."""
     text, scene = seen.texts[number][place], seen.facts[number]
     one = scene.counted[place]
-    if not place or one.present < HAPPENS or FEW * one.past > one.present:
+    others = _others_act(scene, place, text)
+    if not place or one.present < (LEAST if others else PLENTY) or FEW * one.past > one.present:
         return False
     if one.past and (told_by_i(scene) or _PAST.search(text[slice(*sentences(text)[0])])):
-        return False
-    if one.present < PLENTY and (told_by_i(scene) or not somebody_acts(scene, place, text)):
         return False
     if _NOT_TOLD.search(text) or _SET_IN.search(text) or seen.texts[number][place - 1].rstrip().endswith((":", ":—")):
         return False
@@ -91,8 +91,11 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     if past < max(LEAST_AROUND, AROUND * present) or _share(others) < TOLD:
         return False
     diary = is_diary(seen)
+    found = points(scene, place, text)
+    if one.present < HAPPENS and not (others and found >= SURE):
+        return False
     more = diary + WHERE_NOBODY_ACTS * (not somebody_acts(scene, place, text))
-    return not (diary and _NOW.search(text)) and points(scene, place, text) >= ENOUGH + more
+    return not (diary and _NOW.search(text)) and found >= ENOUGH + more
 
 
 def is_diary(seen: Seen) -> bool:
@@ -130,6 +133,12 @@ def somebody_acts(scene: SceneFacts, place: int, text: str) -> bool:
         return True
     goes_on = any(form(word) == "s" and word not in _NO_VERB for word in _AND.findall(text))
     return any(goes_on or acts(text, one) for one in here if tells(one))
+
+
+def _others_act(scene: SceneFacts, place: int, text: str) -> bool:
+    """Whether somebody but an I does something there."""
+    here = [one for one in scene.mentions if one.paragraph == place and not one.spoken]
+    return any(tells(one) and acts(text, one) for one in here)
 
 
 def tells(one: Mention) -> bool:
