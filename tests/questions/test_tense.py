@@ -101,7 +101,7 @@ def test_is_silent_about_a_paragraph_of_what_is_so(now: str) -> None:
 
 
 def test_is_silent_about_a_note_set_in() -> None:
-    note = "Marta keeps the house. She has the key, minds the lamp, and waits for word."
+    note = "Marta takes the key and goes down. She minds the lamp, and waits for word, and Tobias comes."
     assert found_in(CHECK, [*QUIET * 4, "She read it twice.", note, *QUIET])
     assert not found_in(CHECK, [*QUIET * 4, "She read it twice:", note, *QUIET])
     letter = "Your son takes the ferry over. He keeps the key, and she thinks well of him."
