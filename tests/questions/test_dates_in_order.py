@@ -69,6 +69,7 @@ def test_asks_whatever_else_the_sentence_tells(middle: str) -> None:
         "They waited for the 28th of May.",
         "He was to come on the 28th of May.",
         "It was going to be the 28th of May.",
+        "Her birthday, on the 28th of May, came nearer.",
         "We have seen how he came on the 28th of May.",
         "The mill burns—A meeting by night—The key—The night of the 28th of May.",
         "Of the men who came on the 28th of May two were left.",

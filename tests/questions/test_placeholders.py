@@ -29,6 +29,8 @@ def test_asks_where_words_are_still_to_come(text: str) -> None:
         "What? What did you say??",
         "He wrote his name, Tobias Kerr, and the initials T.K. under it.",
         "They sailed on the Atkins and the Natkat.",
+        "She had read it in the paper.[1] It was true.",
+        "[Note by the editor: the ferry is gone.]",
         "Owed to [a name, illegible], five pounds [crossed out], three pounds.",
     ],
 )

@@ -56,3 +56,8 @@ def test_asks_though_the_second_merely_stands_behind_such_words(before: str) -> 
 def test_is_silent_about_a_scene_that_closes_with_the_words_it_opens_with() -> None:
     assert not found(CHECK, [PASSAGE, "It rained.", "Nobody came.", PASSAGE])
     assert len(found(CHECK, [PASSAGE, "It rained.", "Nobody came.", PASSAGE, "It was dry."])) == 1
+
+
+def test_is_silent_about_what_is_set_in_marks_and_credited() -> None:
+    quoted = f"I saw the room where, as Tobias wrote, ‘{PASSAGE[0].lower()}{PASSAGE[1:-1]}’, and I went in."
+    assert not found(CHECK, [PASSAGE], [quoted])

@@ -77,3 +77,10 @@ def test_is_silent_about_a_day_of_another_season() -> None:
     """18 January 1963 was a Friday; 22 November 1985 too. No page says the years."""
     told = ["Friday the twenty-second of November."], ["The eighteenth of January, a Thursday."]
     assert not found(CHECK, *told)
+
+
+def test_is_silent_about_days_that_may_be_of_two_years() -> None:
+    forty = ["It was Friday the thirteenth of June, ’forty-eight, and wet."]
+    assert not found(CHECK, forty, ["They drew lots on Monday the twentieth of June."])
+    apart = [["It was dry."]] * 20
+    assert not found(CHECK, ["It was Friday the thirteenth."], *apart, ["They drew lots on Saturday the twentieth."])

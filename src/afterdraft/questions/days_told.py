@@ -11,7 +11,7 @@ _ELSEWHEN = re.compile(r"\b(?:had|has|have|would|ago|if|shall|will|may|might|eve
 _RELATIVE = re.compile(r"\b(?:who|whom|which)\s[^,;:]*$")
 _OF_ANOTHER = re.compile(
     r"\b(?:dated|born|died|letter|wrote|written|newspaper|paper|telegram|remember\w*|due|expected|appointed|fixed|arranged"
-    r"|promised|anniversary|proposed|postponed|(?:was|were|is|are|going)\sto)\b"
+    r"|promised|anniversary|birthday|proposed|postponed|(?:was|were|is|are|going)\sto)\b"
 )
 _LOOKED_TO = re.compile(
     r"\b(?:since|until|till|before|by|from|to|between|after|about|for|or|than|next|last)\s(?:the\s)?$", re.IGNORECASE

@@ -51,8 +51,6 @@ def _letter(one: Finding, titles: Sequence[str]) -> str:
 
 def _interval(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
-    if not words:
-        return "These passages say when things happen, and cannot all be so. Which of them is meant?"
     apart = many(abs(one.numbers["apart"]), "day")
     return (
         f"“{words['said']}” stands between “{words['before']}” and “{words['after']}”, {apart} apart. Which is meant?"

@@ -3,7 +3,6 @@
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.days_told import happens, has_month
@@ -37,39 +36,6 @@ class _Day:
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    beside = list(_side_by_side(seen))
-    yield from beside
-    done = {span.scene for one in beside for span in one.evidence}
-    for one in seen.story.contradictions:
-        said = [each for each in one.said if each.paragraph >= 0 and each.end > each.start]
-        known = any(each.scene in done for each in said)
-        if one.what == "time" and len(said) > 1 and not known and _follow(seen, said):
-            yield Finding(
-                evidence=tuple(_sentence(seen, each.scene, each.paragraph, each.start, each.end) for each in said),
-                strength=0.7,
-                subject="interval",
-            )
-
-
-def _follow(seen: Seen, said: Sequence[Said]) -> bool:
-    """Whether nothing passes time between the places, of which each is reckoned from the one before; the first, if
-    it is no day, from the day told last."""
-    day = _told_before(seen, said[0])
-    return not any(passes_time(seen, one, then) for one, then in pairwise((day, *said) if day else said))
-
-
-def _told_before(seen: Seen, one: Said) -> Said | None:
-    """The day told last before a place, in its scene or the one before; None where the place is a day itself."""
-    here = one.scene, one.paragraph, one.start
-    for number in range(one.scene, max(-1, one.scene - SCENES), -1):
-        for time in reversed(seen.facts[number].times):
-            at = number, time.paragraph, time.start
-            if at <= here and not time.spoken and _kind(seen.texts[number][time.paragraph], time):
-                return None if at == here else Said(*at, time.end)
-    return None
-
-
-def _side_by_side(seen: Seen) -> Iterator[Finding]:
     last: dict[str, _Day] = {}
     passed: list[_Day] = []  # 'Three days later', with no day beside them, since the last day told
     for number, scene in enumerate(seen.facts):
@@ -198,13 +164,13 @@ CHECK = Check(
     name="How long between two days",
     family="continuity",
     looks_at="‘Three days later’ or ‘that same evening’ beside a day that lies otherwise from the day told before it, "
-    "or before a day that comes too soon; what is said of story time that cannot all be true.",
+    "or before a day that comes too soon.",
     method="Two days told outside speech, dates with their month or weekdays, and an interval in the sentence of the "
-    "second, or at the head of a sentence between two dates. Besides, the contradictions of a Simple Temporal Network "
-    "of all scenes (Dechter, Meiri & Pearl 1991).",
+    "second, or at the head of a sentence between two dates. Each has to be reckoned from the one before. The rule is "
+    "our own.",
     blind="Intervals reckoned from an event whose day is not told beside it, and days between which a "
     "morning, a night’s sleep or some days pass. ‘A week’ and ‘a month’ that are meant roughly.",
-    reads=("words", "facts", "time"),
+    reads=("words", "facts"),
     find=find,
-    recipe=3,
+    recipe=4,
 )

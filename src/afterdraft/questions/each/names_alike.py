@@ -18,8 +18,7 @@ NAMED = 3  # times that each is named at least; chosen on the demonstration book
 SCENES = 2  # and in how many scenes
 NEXT = 2  # scenes apart in which they are met near each other; chosen on the demonstration book
 BEGINS = 4  # letters that names of six letters and more share at their beginning
-OFTEN = 10  # times that each of two is named who share a first letter alone; chosen on the tuning half
-MINE = 20  # times that the name of an I who tells stands
+OFTEN = 20  # times that each of two is named who share a first letter alone; chosen on the tuning half
 TOGETHER = 3  # scenes in which both of them are named, likewise
 ALONE = 0.3  # share of them in which the name stands alone, likewise
 SHAPE = 0.55  # how alike such names are at least, by Jaro (1989): 0 to 1; likewise
@@ -30,7 +29,7 @@ def find(seen: Seen) -> Iterator[Finding]:
     people = [
         (one, called)
         for one in seen.book.cast.people
-        if len(spans.get(one.id, ())) >= (MINE if one.narrator else NAMED)
+        if len(spans.get(one.id, ())) >= (OFTEN if one.narrator else NAMED)
         and (called := _called(one))
         and not seen.name(one.id).startswith("the ")
         and called in seen.name(one.id).lower()  # else the question would name them otherwise than it means
@@ -152,11 +151,11 @@ CHECK = Check(
     "two of one sex, much on the page together, whose names have the first letter and the look in common.",
     method="Names that people mostly go by are compared letter by letter: the same first letter, and one letter's "
     "difference, or the same four first letters in longer names. With the first letter alone in common: the same "
-    "length but for one letter, a likeness of 0.55 by Jaro (1989), each named ten times, both in three "
+    "length but for one letter, a likeness of 0.55 by Jaro (1989), each named twenty times, both in three "
     "scenes. Who mostly goes by a title and who by none, or by another, are not compared. Common practice; the "
     "figures are our own.",
     blind="Knows letters and not sounds.",
     reads=("words", "cast"),
     find=find,
-    recipe=3,
+    recipe=4,
 )

@@ -19,6 +19,7 @@ _OF_A_DOCUMENT = re.compile(
     r"\b(?:crossed\sout|struck\sout|illegible|indecipherable|torn|missing|sic|deleted|blotted|unsigned|signed|seal|laughter)\b",
     re.IGNORECASE,
 )  # what an editor within the story says of a page
+_NOTE = re.compile(r"\[\W*(?:\d+|[ivx]+|[a-e]|note\b[^\]]*)\W*\]", re.IGNORECASE)  # the mark of a footnote, or one
 FEW = 3  # brackets in a whole book up to which they are no manner of its own; chosen by hand
 
 
@@ -32,6 +33,8 @@ def find(seen: Seen) -> Iterator[Finding]:
 def _in_paragraph(seen: Seen, number: int, place: int, text: str, *, own: bool) -> Iterator[Finding]:
     taken: list[tuple[int, int]] = []
     for match in _BRACKETS.finditer(text):
+        if _NOTE.fullmatch(match.group()):
+            continue
         remark = bool(_REMARK.search(match.group()))
         if remark or not (own or _OF_A_DOCUMENT.search(match.group())):
             taken.append(match.span())
@@ -61,5 +64,5 @@ CHECK = Check(
     blind="Does not know signs of your own. A roman thirty (XXX) or a bracket that is meant may be asked about.",
     reads=("words",),
     find=find,
-    recipe=2,
+    recipe=3,
 )

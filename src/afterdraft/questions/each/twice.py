@@ -15,6 +15,7 @@ RUN = 9  # words looked up at once
 COPIED = 25  # words from which whole beginnings of paragraphs that are spoken may be copied, likewise
 QUOTED = 0.55  # strength of that
 OFTEN = 3  # places from which it is a refrain
+_MARKS = tuple('“‘”’"')
 _CLOSING = re.compile(r"[.!?…,;]*[”’\"]*")
 _LED_IN = re.compile(r":\s*[—–-]*\s*[“‘\"*_]*$")
 _BEFORE = re.compile(
@@ -102,10 +103,18 @@ def _spans(seen: Seen, run: list[_Word]) -> Iterator[Span]:
 
 
 def _is_quoted(seen: Seen, span: Span) -> bool:
-    """Whether it is spoken, or verse: then it may be said again."""
-    return "\n" in seen.texts[span.scene][span.paragraph] or any(
-        quote.paragraph == span.paragraph and quote.start <= span.start < quote.end
-        for quote in quotations(seen.texts[span.scene])
+    """Whether it is spoken, quoted, or verse: then it may be said again."""
+    text = seen.texts[span.scene][span.paragraph]
+    marked = (
+        text[: span.start].rstrip("*_( ")[-1:] in _MARKS or text[span.end - 1 : span.end + 1].strip()[-1:] in _MARKS
+    )
+    return (
+        "\n" in text
+        or bool(marked)
+        or any(
+            quote.paragraph == span.paragraph and quote.start <= span.start < quote.end
+            for quote in quotations(seen.texts[span.scene])
+        )
     )
 
 
@@ -146,5 +155,5 @@ CHECK = Check(
     "A passage that was changed by a word here and there may be found in pieces, or not.",
     reads=("words",),
     find=find,
-    recipe=3,
+    recipe=4,
 )

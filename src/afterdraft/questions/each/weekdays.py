@@ -21,6 +21,10 @@ NEXT = 10  # likewise where the month is not named of both; chosen on the demons
 BEFORE = 3  # scenes in which the last date with its year is looked for, the day's own among them; chosen by hand
 YEAR_NEAR = 120  # days from that date up to which its year is taken, likewise
 _YEAR = re.compile(r"\b(?:1[7-9]\d\d|20\d\d)\b|\b[Ee]ighteen\b|\b[Nn]ineteen\b")
+FAR = 10  # scenes between two days, from which they may be of two years; chosen by hand
+_YEAR_TOLD = re.compile(
+    rf"{_YEAR.pattern}|[’'‘](?:(?:twen|thir|for|fif|six|seven|eigh|nine)ty|\d\d)\b|\byears? (?:later|ago)\b"
+)
 ROUND = 40  # characters behind a day in which 'had' says that the telling looks back; chosen on the demonstration book
 _BACK = re.compile(r"\b(?:had|[Hh]e[’']d|[Ss]he[’']d|[Tt]hey[’']d)\s")
 MONTH_DAYS = (31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
@@ -108,7 +112,7 @@ def _against_each_other(seen: Seen, found: Sequence[_Placed]) -> Iterator[Findin
             continue
         last = agreed[-1]
         after = found[place + 1] if place + 1 < len(found) else None
-        if _apart(last, one) is None:  # too far apart to hold against each other
+        if _apart(last, one) is None or _may_be_years_apart(seen, last, one):  # no holding against each other
             agreed = [one]
         elif after and _can_follow(one, after) and not _can_follow(last, after):
             agreed = [one]  # the telling has gone elsewhere, or it is the one before that stands alone
@@ -116,6 +120,12 @@ def _against_each_other(seen: Seen, found: Sequence[_Placed]) -> Iterator[Findin
                 yield _finding(seen, last, one, 0.7)
         else:
             yield _finding(seen, last, one, 0.9 if len(agreed) > 1 or (after and _can_follow(last, after)) else 0.75)
+
+
+def _may_be_years_apart(seen: Seen, first: _Placed, second: _Placed) -> bool:
+    """Whether many scenes lie between two days, or the paragraph of either tells a year."""
+    texts = (seen.texts[one.scene][one.day.paragraph] for one in (first, second))
+    return second.scene - first.scene > FAR or any(_YEAR_TOLD.search(text) for text in texts)
 
 
 def _can_follow(one: _Placed, other: _Placed) -> bool:
@@ -185,5 +195,5 @@ CHECK = Check(
     "between two of this one may be asked about where nothing says so.",
     reads=("words",),
     find=find,
-    recipe=2,
+    recipe=3,
 )
