@@ -43,3 +43,10 @@ def test_asks_where_another_trade_is_told_outright(other: str) -> None:
 )
 def test_is_silent_about_one_trade_other_people_and_lists(other: str) -> None:
     assert not found_in(CHECK, [*ILSE, BAKER], MARTA, [*NIGHT, other])
+
+
+def test_is_silent_where_two_go_by_one_name() -> None:
+    rudd = ["“No,” said Mrs. Tobias. Mrs. Tobias took the pole.", "“Well,” said Mrs. Tobias, and Mrs. Tobias left."]
+    scenes = [*ILSE, BAKER], MARTA, [*NIGHT, "Ilse thought of Tobias, the blacksmith."]
+    assert found_in(CHECK, *scenes)
+    assert not found_in(CHECK, *scenes, [*MARTA, *rudd])

@@ -79,8 +79,8 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     """Whether the paragraph, which holds no speech, tells of somebody in the present where the scene is in the past."""
     text, scene = seen.texts[number][place], seen.facts[number]
     one = scene.counted[place]
-    others = _others_act(scene, place, text)
-    if not place or one.present < (LEAST if others else PLENTY) or FEW * one.past > one.present:
+    acting = _others_act(scene, place, text)
+    if not place or one.present < (LEAST if acting else PLENTY) or FEW * one.past > one.present:
         return False
     if one.past and (told_by_i(scene) or _PAST.search(text[slice(*sentences(text)[0])])):
         return False
@@ -92,7 +92,7 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
         return False
     diary = is_diary(seen)
     found = points(scene, place, text)
-    if one.present < HAPPENS and not (others and found >= SURE):
+    if one.present < HAPPENS and found < SURE:
         return False
     more = diary + WHERE_NOBODY_ACTS * (not somebody_acts(scene, place, text))
     return not (diary and _NOW.search(text)) and found >= ENOUGH + more

@@ -2,13 +2,14 @@
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import combinations
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
+from afterdraft.reading.lexicon import TITLES
 from afterdraft.whole.traits import PersonTrait
 
 SURE = 0.8  # of whose it is
@@ -66,7 +67,18 @@ def _is_called_so(seen: Seen, one: PersonTrait) -> bool:
     names = [form for form, person in seen.book.cast.by_form.items() if person == one.person]
     before = _CALLED.search(text[: one.start]) or _WAS.search(text[: one.start])
     named = before is not None and any(before[1].lower().rstrip(".") in form.split() for form in names)
-    return named and not _GOES_ON.match(text, one.end)
+    return named and not _is_shared(seen, text, before, names) and not _GOES_ON.match(text, one.end)
+
+
+def _is_shared(seen: Seen, text: str, called: re.Match[str] | None, names: Sequence[str]) -> bool:
+    """Whether others of the cast go by that name too, and no further name of this person stands before it."""
+    if called is None:
+        return False
+    word = called[1].lower().rstrip(".")
+    bearers = {person for form, person in seen.book.cast.by_form.items() if person and word in form.split()}
+    before = text[: called.start(1)].lower().replace(".", "").split()[-1:]
+    own = {each for form in names for each in form.split()} - {word} - TITLES
+    return len(bearers) > 1 and own.isdisjoint(before)
 
 
 def _go_together(one: str, other: str) -> bool:
@@ -90,5 +102,5 @@ CHECK = Check(
     blind="Trades told in other words. Who really has two is asked about, and so is who changes his.",
     reads=("words", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
