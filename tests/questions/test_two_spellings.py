@@ -52,6 +52,14 @@ def test_is_silent_about_other_words(often: str, seldom: str) -> None:
     assert not found(CHECK, *book(often, seldom))
 
 
+def test_forms_of_one_word_and_words_of_one_ending_are_asked_about_together() -> None:
+    (one,) = found(CHECK, ["He shewed it. She shewed it.", *["They shew it."] * 5], ["He showed it.", "They show it."])
+    assert (one.words["often"], one.words["seldom"]) == ("shewed", "showed, show")
+    assert one.numbers["often"] == 7
+    (one,) = found(CHECK, ["The harbour had honour and colour."] * 4, ["It rained.", "A parlor, and a favor."])
+    assert (one.words["seldom"], one.numbers["often"]) == ("parlor, favor", 12)
+
+
 def test_is_silent_about_a_handful() -> None:
     assert not found(CHECK, *book("grey", "gray", times=4))
 
@@ -81,6 +89,17 @@ def test_the_question_says_both_and_judges_neither() -> None:
 
     (one,) = ask(seen(book("grey", "gray")), checks=[CHECK])
     assert one.asks == "The book has “grey” six times, and “gray” in scene 2. Which is meant?"
+
+
+def test_the_question_names_the_strays_of_one_ending() -> None:
+    from afterdraft.questions.asking import ask
+    from tests.questions.asked import book as seen
+
+    (one,) = ask(seen([["The harbour had honour."] * 4, ["A parlor, and a favor."]]), checks=[CHECK])
+    assert (
+        one.asks
+        == "The book has -our (“honour”) eight times, and -or (“parlor” and “favor”) two times. Which is meant?"
+    )
 
 
 def test_the_question_counts_both_where_not_all_are_shown() -> None:

@@ -37,11 +37,13 @@ def _set_aside(one: Finding, titles: Sequence[str]) -> str:
 
 def _two_spellings(one: Finding, titles: Sequence[str]) -> str:
     words, numbers = one.words, one.numbers
-    shown = list(dict.fromkeys(span.scene for span in one.evidence[:-1]))
-    often, seldom = (f"“{words[name]}” {many(numbers[name], 'time')}" for name in ("often", "seldom"))
+    often, strays = f"“{words['often']}”", listed([f"“{word}”" for word in words["seldom"].split(", ")])
+    if "often as" in words:
+        often, strays = f"{words['often as']} ({often})", f"{words['seldom as']} ({strays})"
+    where = many(numbers["seldom"], "time")
     if len(one.evidence) > numbers["told"]:
-        seldom = f"“{words['seldom']}” in {listed([scene(titles, number) for number in shown])}"
-    return f"The book has {often}, and {seldom}. Which is meant?"
+        where = f"in {listed([scene(titles, n) for n in dict.fromkeys(span.scene for span in one.evidence[:-1])])}"
+    return f"The book has {often} {many(numbers['often'], 'time')}, and {strays} {where}. Which is meant?"
 
 
 ACCIDENTS: Mapping[str, Say] = {

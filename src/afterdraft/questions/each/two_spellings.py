@@ -17,7 +17,6 @@ AS_OFTEN = 5  # times the one as the other, from which the other has strayed in,
 STRAY, EITHER = 0.6, 0.5  # strength
 SHOWN = 3  # sentences with the rarer one that are shown
 MOST = 3  # words asked about in a book
-TWO = 2  # spellings
 _WORD = re.compile(r"(?<![\w’'-])[a-z]+(?:-[a-z]+)?(?![\w’'-])")
 _HYPHENED = re.compile(r"(?!re-|co-)[a-z]{2,}-[a-z]{2,}")  # who re-covers does not recover
 
@@ -60,23 +59,34 @@ _PAIRS = """
 """
 
 
-def _forms() -> dict[str, str]:
-    """What stands for one word, by each of its spellings."""
-    found: dict[str, str] = {}
+_ENDS = {"-our": ("-our", "-or"), "-ise": ("-ise", "-ize"), "-ll": ("a doubled l", "a single l")}
+_ENDINGS = re.compile(r"(?:s|ed|er|ing|ish|ly|n|ness)$")
+
+
+@dataclass(frozen=True, slots=True)
+class _Form:
+    """A spelling: of which word, or of which ending that words have in common, and which of the two it is."""
+
+    of: str
+    side: int
+    other: str
+
+
+def _forms() -> dict[str, _Form]:
     listed = _PAIRS.split()
-    pairs = list(zip(listed[::2], listed[1::2], strict=True))
-    pairs += [(f"{stem}our{end}", f"{stem}or{end}") for stem in _OUR for end in ("", *_OUR_ENDS.split())]
-    pairs += [(f"{stem}is{end}", f"{stem}iz{end}") for stem in _ISE for end in _ISE_ENDS.split()]
-    pairs += [(f"{stem}l{end}", f"{stem}{end}") for stem in _ONE_L for end in _L_ENDS.split()]
-    for one, other in pairs:
-        found[one] = found[other] = other
-    return found
+    pairs = [(_ENDINGS.sub("", one), one, other) for one, other in zip(listed[::2], listed[1::2], strict=True)]
+    pairs += [("-our", f"{stem}our{end}", f"{stem}or{end}") for stem in _OUR for end in ("", *_OUR_ENDS.split())]
+    pairs += [("-ise", f"{stem}is{end}", f"{stem}iz{end}") for stem in _ISE for end in _ISE_ENDS.split()]
+    pairs += [("-ll", f"{stem}l{end}", f"{stem}{end}") for stem in _ONE_L for end in _L_ENDS.split()]
+    return {
+        word: _Form(of, side, (other, one)[side]) for of, one, other in pairs for side, word in enumerate((one, other))
+    }
 
 
 _FORMS = _forms()
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, order=True)
 class _Stands:
     scene: int
     paragraph: int
@@ -87,13 +97,17 @@ class _Stands:
 
 def find(seen: Seen) -> Iterator[Finding]:
     stands = _stands(seen)
-    ways: defaultdict[str, list[str]] = defaultdict(list)
+    ways: defaultdict[str, tuple[list[str], list[str]]] = defaultdict(lambda: ([], []))
     for word in stands:
-        ways[_FORMS.get(word, word.replace("-", ""))].append(word)
-    pairs = [sorted(words, key=lambda word: -len(stands[word])) for words in ways.values() if len(words) == TWO]
-    asked = [(often, seldom) for often, seldom in pairs if _are_asked(stands[often], stands[seldom])]
-    found = [_finding(seen, often, seldom, stands) for often, seldom in asked]
+        form = _form(word)
+        ways[form.of][form.side].append(word)
+    found = [one for of, sides in ways.items() for one in _asked(seen, of, sides, stands)]
     yield from sorted(found, key=lambda one: (-one.strength, -one.numbers["often"], one.subject))[:MOST]
+
+
+def _form(word: str) -> _Form:
+    plain = word.replace("-", "")
+    return _FORMS.get(word) or _Form(plain, int(word == plain), plain)
 
 
 def _stands(seen: Seen) -> dict[str, list[_Stands]]:
@@ -116,23 +130,45 @@ def _stands(seen: Seen) -> dict[str, list[_Stands]]:
     return {word: where for word, where in found.items() if word in _FORMS or word.replace("-", "") in hyphened}
 
 
-def _are_asked(often: Sequence[_Stands], seldom: Sequence[_Stands]) -> bool:
-    """Whether the rarer one stands in the telling: speech has its own ways."""
-    return len(often) + len(seldom) >= TIMES and any(one.told for one in seldom)
-
-
-def _finding(seen: Seen, often: str, seldom: str, stands: Mapping[str, Sequence[_Stands]]) -> Finding:
-    told = [one for one in stands[seldom] if one.told]
-    here = told[0]
-    usual = [one for one in stands[often] if one.told] or stands[often]
-    near = min(usual, key=lambda one: (abs(one.scene - here.scene), abs(one.paragraph - here.paragraph)))
-    return Finding(
-        evidence=tuple(dict.fromkeys(_sentence(seen, one) for one in (*told[:SHOWN], near))),
-        strength=STRAY if len(stands[often]) >= AS_OFTEN * len(stands[seldom]) else EITHER,
-        subject=f"two spellings: {seldom}",
-        words={"seldom": seldom, "often": often},
-        numbers={"seldom": len(stands[seldom]), "often": len(stands[often]), "told": len(told)},
+def _asked(
+    seen: Seen, of: str, sides: Sequence[Sequence[str]], stands: Mapping[str, Sequence[_Stands]]
+) -> Iterator[Finding]:
+    """Where both spellings stand, and the rarer one in the telling: speech has its own ways."""
+    often, seldom = sorted(sides, key=lambda words: -sum(len(stands[word]) for word in words))
+    counts = [sum(len(stands[word]) for word in words) for words in (often, seldom)]
+    told = sorted((one, word) for word in seldom for one in stands[word] if one.told)
+    if not told or sum(counts) < TIMES:
+        return
+    strays = list(dict.fromkeys(word for _, word in told[:SHOWN]))
+    usual = _like(strays[0], often, stands)
+    yield Finding(
+        evidence=tuple(
+            dict.fromkeys(
+                _sentence(seen, one) for one in (*(one for one, _ in told[:SHOWN]), _near(told[0][0], usual, stands))
+            )
+        ),
+        strength=STRAY if counts[0] >= AS_OFTEN * counts[1] else EITHER,
+        subject=f"two spellings: {of}",
+        words={"seldom": ", ".join(strays), "often": usual, **_as(of, _form(usual).side)},
+        numbers={"seldom": counts[1], "often": counts[0], "told": len(told)},
     )
+
+
+def _as(of: str, side: int) -> dict[str, str]:
+    """How words of one ending are spelled, by names for the two ways."""
+    ways = _ENDS.get(of)
+    return {"often as": ways[side], "seldom as": ways[1 - side]} if ways else {}
+
+
+def _like(stray: str, often: Sequence[str], stands: Mapping[str, Sequence[_Stands]]) -> str:
+    """The same word as a stray, spelled as the others are; where that does not stand in the book, the commonest."""
+    same = _form(stray).other
+    return same if same in often else max(often, key=lambda word: (len(stands[word]), word))
+
+
+def _near(one: _Stands, word: str, stands: Mapping[str, Sequence[_Stands]]) -> _Stands:
+    usual = [it for it in stands[word] if it.told] or stands[word]
+    return min(usual, key=lambda it: (abs(it.scene - one.scene), abs(it.paragraph - one.paragraph)))
 
 
 def _sentence(seen: Seen, one: _Stands) -> Span:
@@ -145,10 +181,11 @@ CHECK = Check(
     family="accidents",
     looks_at="A word that the book spells in one way (‘recognise’, ‘armchair’) and, outside speech, in the other as "
     "well (‘recognize’, ‘arm-chair’).",
-    method="Counts words of which dictionaries of British and American English list two spellings, and words that "
-    f"stand with a hyphen and as one; both stand {TIMES} times together. The sharper where one has strayed in: the "
-    f"other stands {AS_OFTEN} times as often. At most {MOST} words of a book. Which is right is not said. Common "
-    "practice of copy editors; the list is our own, from memory.",
+    method="Counts words of which dictionaries of British and American English list two spellings, those in -our, -ise "
+    "and a doubled l each together, and words that stand with a hyphen and as one. Both stand "
+    f"{TIMES} times together. The sharper where one has strayed in: the other stands {AS_OFTEN} times as often. At "
+    f"most {MOST} in a book. Which is right is not said. Common practice of copy editors; the list is our own, "
+    "from memory.",
     blind="A letter or a document within the story that is meant to spell otherwise is asked about. Words with "
     "capitals, and two words against one (‘for ever’).",
     reads=("words",),
