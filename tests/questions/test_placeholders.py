@@ -16,6 +16,8 @@ from tests.questions.asked import found, quotes
         "They came [insert name] and sat down.",
         "He was ??? years old.",
         "TODO the fight on the stairs.",
+        "[Note to self: she has to have the key by now.]",
+        "[Here Ilse finds out about the boat before the others do.]",
     ],
 )
 def test_asks_where_words_are_still_to_come(text: str) -> None:
@@ -30,6 +32,7 @@ def test_asks_where_words_are_still_to_come(text: str) -> None:
         "He wrote his name, Tobias Kerr, and the initials T.K. under it.",
         "They sailed on the Atkins and the Natkat.",
         "She had read it in the paper.[1] It was true.",
+        "[Here ended the second part in the early editions of this book.]",
         "[Note by the editor: the ferry is gone.]",
         "Owed to [a name, illegible], five pounds [crossed out], three pounds.",
     ],

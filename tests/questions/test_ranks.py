@@ -27,6 +27,8 @@ def test_other_people_in_the_sentence_explain_nothing() -> None:
     "other",
     [
         "Old Captain Hale untied the boat.",
+        "Captain Hale (he was then) untied the boat.",
+        "I was at the ferry with Captain Hale, as he then was.",
         "Captain Lamb untied the boat.",
         "Mr. Hale untied the boat.",
         "Col. Hale untied the boat.",

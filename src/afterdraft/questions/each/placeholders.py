@@ -19,7 +19,10 @@ _OF_A_DOCUMENT = re.compile(
     r"\b(?:crossed\sout|struck\sout|illegible|indecipherable|torn|missing|sic|deleted|blotted|unsigned|signed|seal|laughter)\b",
     re.IGNORECASE,
 )  # what an editor within the story says of a page
-_NOTE = re.compile(r"\[\W*(?:\d+|[ivx]+|[a-e]|note\b[^\]]*)\W*\]", re.IGNORECASE)  # the mark of a footnote, or one
+_NOTE = re.compile(
+    r"\[\W*(?:\d+|[ivx]+|[a-e])\W*\]|\[[^\]]*\b(?:editors?|editions?|translators?|volumes?|footnotes?)\b[^\]]*\]",
+    re.IGNORECASE,
+)  # the mark of a footnote, or what an edition says; a whole sentence may be hers, of what is to be written
 FEW = 3  # brackets in a whole book up to which they are no manner of its own; chosen by hand
 
 
@@ -64,5 +67,5 @@ CHECK = Check(
     blind="Does not know signs of your own. A roman thirty (XXX) or a bracket that is meant may be asked about.",
     reads=("words",),
     find=find,
-    recipe=3,
+    recipe=4,
 )

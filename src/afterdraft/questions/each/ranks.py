@@ -31,6 +31,9 @@ _ANOTHER = re.compile(
     re.IGNORECASE,
 )
 
+_EARLIER = re.compile(r"^[,;)]?\s\W?(?:\w+\s){0,2}(?:then|at\sthat\stime|at\sthe\stime|in\sthose\sdays)\b")
+BESIDE = 30  # characters behind
+
 
 def find(seen: Seen) -> Iterator[Finding]:
     for surname, by_rank in _titled(seen).items():
@@ -63,7 +66,8 @@ def _is_explained(seen: Seen, one: Span) -> bool:
     """Whether it is told how he came by it, or that somebody else of the name has it."""
     before, whole = seen.texts[one.scene][one.paragraph][: one.start], seen.sentence(one).quote
     together = len({rank for rank, name in _TITLED.findall(whole) if one.quote.endswith(name)}) > 1
-    return together or bool(_EXPLAINED.search(whole) or _ANOTHER.search(before))
+    earlier = _EARLIER.search(seen.texts[one.scene][one.paragraph][one.end : one.end + BESIDE])
+    return together or bool(_EXPLAINED.search(whole) or _ANOTHER.search(before) or earlier)
 
 
 def _finding(seen: Seen, surname: str, usual: tuple[str, Sequence[Span]], other: tuple[str, Sequence[Span]]) -> Finding:
@@ -90,5 +94,5 @@ CHECK = Check(
     blind="A promotion that stays. Two people of one surname who both have a rank.",
     reads=("words",),
     find=find,
-    recipe=2,
+    recipe=3,
 )
