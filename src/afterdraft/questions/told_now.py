@@ -18,6 +18,7 @@ from afterdraft.whole.evidence import told_by_i
 
 ENOUGH, WHERE_NOBODY_ACTS = 4.5, 0.5  # points, and how many more
 HAPPENS, FEW = 3, 4  # verbs in the present of such a paragraph where somebody acts, and how many for each in the past
+TELLERS_FEW = 8  # likewise where an I tells
 LEAST, SURE = 2, 6.5  # verbs there, points from which so few will do
 PLENTY = 4  # where nobody acts but an I, who may speak of the time of telling
 TOLD = 0.6  # share of a scene's verbs in the past beside it
@@ -47,8 +48,7 @@ _THINKS = words_of(
 ) | {""}  # after an I, of the time of telling
 _NOT_TOLD = re.compile(
     r"\b(?:as\sI\swrite|I(?:[’']m|\sam|\snow)?\swrit(?:e|ing)|I\snow\sknow|have\sI|(?:the|present)\swriter|readers?"
-    r"|(?:kind|sort)s?\sof\s(?:an?\s)?(?:man|men|woman|women|people|person)"
-    r"|shall|will|must|ought|should|would|let|thee|thou|hath|doth|you|your|yourself|ye|please|[a-z]{2,}eth)\b",
+    r"|there\s(?:is|are)\s(?:an?\s)?(?:kind|sort)s?\sof|shall|will|must|ought|should|would|let|thee|thou|hath|doth|you|your|yourself|ye|please|[a-z]{2,}eth)\b",
     re.IGNORECASE,
 )  # the teller speaks, or what is to be is spoken of, or a sermon
 _PAST = re.compile(r"\b(?:was|were|had|did)\b")
@@ -60,6 +60,7 @@ _ANYONE_THERE = re.compile(r"\b(?:I|me|my|we|us|our|they|them|their|he|him|his|s
 _AGAINST = (
     re.compile(r"\b(?:I|you|we|it|that|there|what|who|here|let)[’'](?:s|ll|re|ve|m|d)\b", re.IGNORECASE),  # a voice
     re.compile(r"[?!]"),
+    re.compile(r"\b(?:kind|sort)s?\sof\s(?:an?\s)?(?:man|men|woman|women|people|person)\b", re.IGNORECASE),
     re.compile(
         r"(?:^|[.;!?—:]\s+)(?:(?:But|And|For|Yet|Now|Then|Thus|When|If|As|Besides)[, ]+)?(?:an?|every|any|no|those|such"
         r"|few|many|most|some|all|men|women|people|one|whatever|whoever|anybody|nobody|everybody)\b"
@@ -82,7 +83,9 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     acting = _others_act(scene, place, text)
     if not place or one.present < (LEAST if acting else PLENTY) or FEW * one.past > one.present:
         return False
-    if one.past and (told_by_i(scene) or _PAST.search(text[slice(*sentences(text)[0])])):
+    if one.past and (
+        (told_by_i(scene) and TELLERS_FEW * one.past > one.present) or _PAST.search(text[slice(*sentences(text)[0])])
+    ):
         return False
     if _NOT_TOLD.search(text) or _SET_IN.search(text) or seen.texts[number][place - 1].rstrip().endswith((":", ":—")):
         return False
@@ -92,7 +95,7 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
         return False
     diary = is_diary(seen)
     found = points(scene, place, text)
-    if one.present < HAPPENS and found < SURE:
+    if max(one.present, _deeds(scene, place, text)) < HAPPENS and found < SURE:
         return False
     more = diary + WHERE_NOBODY_ACTS * (not somebody_acts(scene, place, text))
     return not (diary and _NOW.search(text)) and found >= ENOUGH + more
@@ -108,7 +111,7 @@ def points(scene: SceneFacts, place: int, text: str) -> float:
     here = [it for it in scene.mentions if it.paragraph == place and not it.spoken]
     before = next((it for it in scene.counted[max(0, place - CLOSE) : place][::-1] if it.past + it.present), None)
     mine = sum(it.kind == "self" and acts_myself(text, it) for it in here)
-    others = sum(tells(it) and it.form != "they" and acts(text, it) for it in here)
+    others = sum(tells(it) and ((it.form != "they" and acts(text, it)) or _many_act(text, it)) for it in here)
     only_is = len(re.findall(r"\b(?:is|are)\b", text)) >= ONLY_IS * one.present
     return (
         NONE_PAST * (one.past == 0)
@@ -132,13 +135,26 @@ def somebody_acts(scene: SceneFacts, place: int, text: str) -> bool:
     if sum(one.kind == "self" and acts_myself(text, one) for one in here) >= HAPPENS:
         return True
     goes_on = any(form(word) == "s" and word not in _NO_VERB for word in _AND.findall(text))
-    return any(goes_on or acts(text, one) for one in here if tells(one))
+    return any(goes_on or acts(text, one) or _many_act(text, one) for one in here if tells(one))
 
 
 def _others_act(scene: SceneFacts, place: int, text: str) -> bool:
     """Whether somebody but an I does something there."""
     here = [one for one in scene.mentions if one.paragraph == place and not one.spoken]
-    return any(tells(one) and acts(text, one) for one in here)
+    return any(tells(one) and (acts(text, one) or _many_act(text, one)) for one in here)
+
+
+def _deeds(scene: SceneFacts, place: int, text: str) -> int:
+    """Verbs of the present right behind somebody, or behind an 'and'; the pipeline takes some of them for nouns."""
+    here = [one for one in scene.mentions if one.paragraph == place and not one.spoken and tells(one)]
+    after_and = sum(form(word) == "s" and word not in _NO_VERB for word in _AND.findall(text))
+    return after_and + sum(acts(text, one) or _many_act(text, one) for one in here)
+
+
+def _many_act(text: str, one: Mention) -> bool:
+    """Whether several do something, whose verbs have no ending: 'the men run', 'they take'."""
+    several = one.form == "they" or (one.kind == "role" and bool(re.search(r"(?:s|men|people)$", text[: one.end])))
+    return several and acts_myself(text, one)
 
 
 def tells(one: Mention) -> bool:

@@ -109,5 +109,5 @@ CHECK = Check(
     "both tenses stand by turns, or that say ‘will’ or ‘must’; scenes told in the present; tellers who mix both.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=8,
+    recipe=9,
 )
