@@ -10,7 +10,7 @@ import pytest
 from afterdraft.questions.question import Question, Span
 from bench import corpus
 from bench.judged.judgements import FOLDER, Judgement, judgements, keep
-from bench.judged.novels import EACH, GROUPS, chosen, taken
+from bench.judged.novels import EACH, GROUPS, chosen, named, taken
 from bench.judged.score import Result, beside, share_good
 from bench.judged.section import figures, lines
 from bench.judged.shown import shown
@@ -106,7 +106,8 @@ def test_a_question_is_shown_with_its_words_marked_among_their_neighbours() -> N
 def test_what_is_kept_holds_no_sentence_of_the_novels() -> None:
     need(bool(corpus.paths()), "the corpus folder beside the checkout")
     for path in FOLDER.glob("*.json"):
-        novel = next(one for one in map(corpus.novel, corpus.paths()) if one.slug == path.stem)
+        novel = named(path.stem)
+        assert novel is not None, path.name
         text = " ".join(text for chapter in novel.chapters for scene in chapter.scenes for text in scene).lower()
         for why in (one["why"].lower().split() for one in json.loads(path.read_text("utf-8"))):
             runs = (" ".join(why[at : at + 6]) for at in range(len(why) - 5))
