@@ -15,7 +15,9 @@ from afterdraft.reading.quotations import quotations
 
 RUN, GESTURE = 6, 4  # words that are the same at least, and in a gesture
 APART = 400  # words between, a page and more: nearer it is said again on purpose
-NEAR = 5_000  # words between up to which readers still have the first in mind; by questions judged on the tuning half
+NEAR = (
+    5_000  # words between up to which readers still have the first in mind; by questions judged, not on the report half
+)
 NEAR_WORDS = 2  # of the book's rarer words that have to be among them, likewise
 FAR, FAR_WORDS = 8, 3  # words that are the same, and rarer ones among them, that stay in mind for longer, likewise
 SCARCE = 8_000  # words of the book to one use of a word that is scarce in it, likewise

@@ -16,13 +16,14 @@ _SURE = re.compile(r"\b(?:TK)+\b|\bTODO\b|\bFIXME\b|\bTBD\b|(?<![A-Z])X{3,}(?![A
 _BRACKETS = re.compile(r"\[[^\[\]\n]{1,120}\]")
 _REMARK = re.compile(rf"^\[\W*(?:{_LATER})\b|\?\s*\]$|\b(?:TK|XXX+|TODO|TBD)\b|\?\?", re.IGNORECASE)
 _OF_A_DOCUMENT = re.compile(
-    r"\b(?:crossed\sout|struck\sout|illegible|indecipherable|torn|missing|sic|deleted|blotted|unsigned|signed|seal|laughter)\b",
-    re.IGNORECASE,
+    r"\b(?:crossed\sout|struck\sout|illegible|indecipherable|torn\saway|sic|blotted|laughter)\b", re.IGNORECASE
 )  # what an editor within the story says of a page
 _NOTE = re.compile(
-    r"\[\W*(?:\d+|[ivx]+|[a-e])\W*\]|\[[^\]]*\b(?:editors?|editions?|translators?|volumes?|footnotes?)\b[^\]]*\]",
+    r"\[\W*(?:\d+|[ivx]+|[a-e])\W*\]"
+    r"|\[[^\]]*\b(?:(?:early|earlier|first|later|original)\seditions?|(?:editor|translator|author)[’']s\snote"
+    r"|note\sby\sthe\s(?:editor|translator|author))\b[^\]]*\]",
     re.IGNORECASE,
-)  # the mark of a footnote, or what an edition says; a whole sentence may be hers, of what is to be written
+)  # the mark of a footnote, or what an edition says; any other sentence may be hers, of what is to be written
 FEW = 3  # brackets in a whole book up to which they are no manner of its own; chosen by hand
 
 
@@ -67,5 +68,5 @@ CHECK = Check(
     blind="Does not know signs of your own. A roman thirty (XXX) or a bracket that is meant may be asked about.",
     reads=("words",),
     find=find,
-    recipe=4,
+    recipe=5,
 )
