@@ -12,7 +12,6 @@ from afterdraft.reading.facts import Gender, Mention
 from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.trait_words import KINSHIP, PEOPLE, TRADES
 from afterdraft.whole.book import genders
-from afterdraft.whole.tellers import told_in
 from afterdraft.whole.turns import GENDERS, meant
 
 MANY = 3  # times that 'he', 'him' or 'his' stands there at least
@@ -49,7 +48,7 @@ class _Met:
 def he_for_i(seen: Seen, number: int) -> Iterator[Run]:
     """Of a scene that an I tells; 'she' where that may be her."""
     scene = seen.facts[number]
-    narrator = told_in(scene, seen.book.cast).narrator
+    narrator = seen.book.told[number].narrator
     own = narrator.gender if narrator else ""
     met = list(_met(seen, number))
     talked = {quote.paragraph for quote in scene.quotes}
@@ -82,9 +81,9 @@ def _without_i(text: str) -> Iterator[range]:
 
 def _met(seen: Seen, number: int) -> Iterator[_Met]:
     """Who is named, called 'he', or speaks in a scene, but for the I that tells."""
-    scene, cast = seen.facts[number], seen.book.cast
+    scene, cast = seen.facts[number], seen.book.told[number]
     known = genders(cast.people)
-    narrator = told_in(scene, cast).narrator
+    narrator = cast.narrator
     for one, person in zip(scene.mentions, meant(scene, cast), strict=True):
         if one.kind != "self":
             how: _How = "he" if one.kind == "pronoun" else "acts" if one.subject and not one.spoken else "named"

@@ -11,7 +11,6 @@ from afterdraft.questions.telling import inside, is_known
 from afterdraft.reading.facts import Gender, Mention
 from afterdraft.whole.book import genders
 from afterdraft.whole.evidence import told_by_i
-from afterdraft.whole.tellers import told_in
 from afterdraft.whole.traits_pronouns import antecedents
 from afterdraft.whole.turns import meant
 
@@ -44,8 +43,8 @@ class _Named:
 
 def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
     """Of a scene, in order."""
-    scene, cast = seen.facts[number], seen.book.cast
-    people = meant(scene, told_in(scene, cast))
+    scene, cast = seen.facts[number], seen.book.told[number]
+    people = meant(scene, cast)
     known = genders(cast.people)
     guesses = antecedents(scene, people, seen.book.spoken[number], known)
     named = [
@@ -71,7 +70,7 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
 
 def teller(seen: Seen, number: int) -> str | None:
     """Who says I, where an I tells the scene."""
-    narrator = told_in(seen.facts[number], seen.book.cast).narrator
+    narrator = seen.book.told[number].narrator
     return narrator.id if narrator and told_by_i(seen.facts[number]) else None
 
 

@@ -55,7 +55,7 @@ class Seen:
     @cached_property
     def book(self) -> BookRead:
         speak = KeptSpeakers(self.keys, self.speakers, recipe=RECIPE) if self.keys and self.speakers else speak_anew
-        return read_book(self.facts, self.given, speak)
+        return read_book(self.facts, self.given, speak, self.heads)
 
     @cached_property
     def story(self) -> StoryTime:
@@ -107,7 +107,7 @@ def _facts(seen: Seen) -> object:
 
 def _cast(seen: Seen) -> object:
     form = given_form(seen.given)
-    return [_facts(seen), {key: value for key, value in form.items() if key not in ("times", "settings")}]
+    return [_facts(seen), seen.heads, {key: value for key, value in form.items() if key not in ("times", "settings")}]
 
 
 def _time(seen: Seen) -> object:

@@ -3,7 +3,6 @@
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.whole.book import genders
-from afterdraft.whole.tellers import told_in
 from afterdraft.whole.traits_pronouns import antecedents
 from afterdraft.whole.turns import meant
 
@@ -47,8 +46,8 @@ class Whose:
         return self._owners[scene]
 
     def _found(self, number: int) -> list[Owner | None]:
-        scene, cast = self._seen.facts[number], self._seen.book.cast
-        people = meant(scene, told_in(scene, cast))
+        scene, cast = self._seen.facts[number], self._seen.book.told[number]
+        people = meant(scene, cast)
         guesses = antecedents(scene, people, self._seen.book.spoken[number], genders(cast.people))
         return [
             (person, NAMED) if person else self._speaker(number, scene, one) or guess

@@ -9,6 +9,7 @@ from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast, Person, find_cast
 from afterdraft.whole.evidence import told_by_i
 from afterdraft.whole.given import NOTHING, Given
+from afterdraft.whole.headed import names_over
 from afterdraft.whole.speakers import Spoken, said_of, spoken
 from afterdraft.whole.speaking import Concerned, concerned
 from afterdraft.whole.tellers import told_in
@@ -32,9 +33,11 @@ class Appearance:
 
 @dataclass(frozen=True, slots=True)
 class BookRead:
-    """`spoken` has one entry a scene, each beside that scene's quotes."""
+    """`spoken` has one entry a scene, each beside that scene's quotes; `told` is the cast as each scene has it, whose
+    narrator is the I of that scene."""
 
     cast: Cast
+    told: tuple[Cast, ...]
     spoken: tuple[tuple[Spoken, ...], ...]
     appearances: tuple[Appearance, ...]
 
@@ -53,21 +56,33 @@ def speak_anew(_: int, scene: SceneFacts, cast: Concerned) -> tuple[Spoken, ...]
     return spoken(scene, cast)
 
 
-def read_book(scenes: Sequence[SceneFacts], given: Given = NOTHING, speak: Speak = speak_anew) -> BookRead:
-    """Everything that the facts of the scenes, in order, tell of people and speech, with what the writer has said."""
-    cast = find_cast(scenes, given)
-    told = [told_in(scene, cast) for scene in scenes]
+def read_book(
+    scenes: Sequence[SceneFacts],
+    given: Given = NOTHING,
+    speak: Speak = speak_anew,
+    heads: Sequence[Sequence[str]] = (),
+) -> BookRead:
+    """Everything that the facts of the scenes, in order, tell of people and speech, with what the writer has said;
+    `heads` has for each scene the lines of the heading right over it."""
+    cast = find_cast(scenes, given, heads)
+    over = names_over(heads, cast.by_form) or ("",) * len(scenes)
+    whose = [cast.by_form.get(name, "") for name in over]
+    told = tuple(told_in(scene, cast, one) for scene, one in zip(scenes, whose, strict=True))
     said = tuple(
         speak(number, scene, concerned(scene, told[number], said_of(number, given)))
         for number, scene in enumerate(scenes)
     )
     appearances = tuple(
-        one for number, scene in enumerate(scenes) for one in _appearances(number, scene, said[number], told[number])
+        one
+        for number, scene in enumerate(scenes)
+        for one in _appearances(number, scene, said[number], told[number], whose[number])
     )
-    return BookRead(cast, said, appearances)
+    return BookRead(cast, told, said, appearances)
 
 
-def _appearances(number: int, scene: SceneFacts, said: Sequence[Spoken], cast: Cast) -> Iterator[Appearance]:
+def _appearances(
+    number: int, scene: SceneFacts, said: Sequence[Spoken], cast: Cast, whose: str
+) -> Iterator[Appearance]:
     people = meant(scene, cast)
     mentions: Counter[str] = Counter()
     present: set[str] = {one.speaker for one in said if one.speaker}
@@ -80,7 +95,7 @@ def _appearances(number: int, scene: SceneFacts, said: Sequence[Spoken], cast: C
     for one in said:
         if one.speaker:
             words[one.speaker] += scene.quotes[one.quote].words
-    viewpoint = _viewpoint(scene, people, cast)
+    viewpoint = whose if whose in present and not told_by_i(scene) else _viewpoint(scene, people, cast)
     for who in cast.people:
         if who.id in mentions or who.id in present:
             how: Presence = "on page" if who.id in present else "mentioned"

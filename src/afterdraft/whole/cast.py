@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from afterdraft.reading.facts import Gender, SceneFacts
 from afterdraft.whole.evidence import Gathered, gathered
 from afterdraft.whole.given import NOTHING, Given, GivenPerson
+from afterdraft.whole.headed import names_over
 from afterdraft.whole.people import Group, gender, home_of, join
 from afterdraft.whole.people_joined import by_answers, by_marriage, by_role, tell
 from afterdraft.whole.people_names import core, fills_out, is_part, is_person, is_rank, parse
@@ -43,8 +44,9 @@ class Cast:
         return next((person for person in self.people if person.narrator), None)
 
 
-def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
-    """Everybody in the book, those named most first; whom the writer gave stand in it, and own the forms given."""
+def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING, heads: Sequence[Sequence[str]] = ()) -> Cast:
+    """Everybody in the book, those named most first; whom the writer gave stand in it, and own the forms given. `heads`
+    has for each scene the lines of the heading right over it."""
     seen = gathered(scenes)
     owned = {form for person in given.people for form in person.forms}
     cores = {form: core(form, seen.forms) for form in seen.forms if form not in owned | given.nobody}
@@ -67,7 +69,7 @@ def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
     by_marriage(groups, seen)
     _around(groups, cores, seen)
     _by_role(groups, [form for form, one in free.items() if form not in kept and is_rank(form, one)], seen)
-    if seen.selves >= max(1, OF_SCENES * seen.scenes) and not any(group.narrator for group in groups):
+    if _has_narrator(groups, seen, heads):
         tell(groups, seen)
     by_answers(groups, seen)
     groups = [group for group in groups if _is_shown(group, seen)]
@@ -76,6 +78,13 @@ def find_cast(scenes: Sequence[SceneFacts], given: Given = NOTHING) -> Cast:
     by_form = {form: person.id for person in people for form in person.aliases}
     by_form |= {form: person.id for person in given.people for form in person.forms}
     return Cast(tuple(people), by_form, tuple(sorted(owned - seen.forms.keys())))
+
+
+def _has_narrator(groups: Sequence[Group], seen: Gathered, heads: Sequence[Sequence[str]]) -> bool:
+    """Whether scenes that an I tells, and under no name, are enough for a narrator whom the writer has not named."""
+    over = names_over(heads, {form for group in groups for form in group.forms})
+    selves = sum(not (over and over[number]) for number in seen.selves)
+    return selves >= max(1, OF_SCENES * seen.scenes) and not any(group.narrator for group in groups)
 
 
 def _fullness(form: str, count: int) -> int:

@@ -43,7 +43,7 @@ class Gathered:
     apart: Mapping[frozenset[str], int]  # how much speaks for two forms being two people
     same: Mapping[str, Counter[str]]  # role: names it stands beside ('Mr. X, the vicar')
     answers: Mapping[str, Counter[str]]  # form that is called: forms that speak right before or after, "" for 'I'
-    selves: int  # scenes that an I tells and nobody signs
+    selves: tuple[int, ...]  # scenes that an I tells and nobody signs
     scenes: int
 
 
@@ -60,10 +60,11 @@ def gathered(scenes: Sequence[SceneFacts]) -> Gathered:
         for one, other in pairwise(scene.mentions):
             if other.apposed and one.kind == "name" and not other.owned:
                 same[other.form][one.form] += 1
-    signed = [signature(scene) for scene in scenes if told_by_i(scene)]
-    for mention in filter(None, signed):
+    signed = {number: signature(scene) for number, scene in enumerate(scenes) if told_by_i(scene)}
+    for mention in filter(None, signed.values()):
         forms[mention.form].signs += 1
-    return Gathered(forms, apart, same, answers, signed.count(None), len(scenes))
+    selves = tuple(number for number, mention in signed.items() if mention is None)
+    return Gathered(forms, apart, same, answers, selves, len(scenes))
 
 
 def told_by_i(scene: SceneFacts) -> bool:

@@ -1,4 +1,5 @@
-"""Who the I of a scene is: whoever signs it, as letters and diaries are signed; else the book's narrator."""
+"""Who the I of a scene is: whoever signs it, as letters and diaries are signed, or stands over it, where a book's
+chapters are headed with whose they are; else the book's narrator."""
 
 from dataclasses import replace
 
@@ -7,12 +8,12 @@ from afterdraft.whole.cast import Cast
 from afterdraft.whole.evidence import signature, told_by_i
 
 
-def told_in(scene: SceneFacts, cast: Cast) -> Cast:
-    """The cast as the scene has it: where an I tells and signs the scene, the narrator is that person."""
+def told_in(scene: SceneFacts, cast: Cast, whose: str = "") -> Cast:
+    """The cast as the scene has it: where an I tells it, the narrator is whoever signs it, or `whose` chapter it is."""
     if not told_by_i(scene):
         return cast
     signed = signature(scene)
-    writer = cast.by_form.get(signed.form) if signed else None
+    writer = (cast.by_form.get(signed.form) if signed else None) or whose
     return _narrated(cast, writer) if writer else cast
 
 

@@ -16,7 +16,7 @@ from afterdraft.whole.times_form import contradictions_form, scene_times_form, t
 from afterdraft.whole.traits import find_traits
 from afterdraft.whole.turns import meant
 
-RECIPE = 22  # part of the key under which a result is kept: a change of what is told counts it up
+RECIPE = 23  # part of the key under which a result is kept: a change of what is told counts it up
 Row = list[Any]  # positions in a paragraph, and what stands there
 
 
@@ -37,7 +37,7 @@ def told(
     the scene's), start, end, and then the person; of speech how and how sure as well; of times kind and value. Under
     `unmet` names of hers that stand nowhere.
     """
-    book = read_book(scenes, given, speak)
+    book = read_book(scenes, given, speak, heads)
     story = story_time(scenes, heads, given.times)
     form = _form(book, scenes, places, texts, given) | _times(story, scenes, places, texts)
     return form | _in_place(book, scenes) if in_place else form

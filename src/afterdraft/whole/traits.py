@@ -8,7 +8,6 @@ from afterdraft.reading import lexicon
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.book import BookRead, genders
 from afterdraft.whole.speakers import Spoken
-from afterdraft.whole.tellers import told_in
 from afterdraft.whole.traits_pronouns import antecedents
 from afterdraft.whole.turns import meant
 
@@ -49,7 +48,7 @@ def _in_scene(book: BookRead, number: int, scene: SceneFacts) -> Iterator[Person
 
 def _owners(book: BookRead, number: int, scene: SceneFacts) -> list[tuple[str, float] | None]:
     """Beside each mention, whom it means, and how sure that is."""
-    people = meant(scene, told_in(scene, book.cast))
+    people = meant(scene, book.told[number])
     guesses = antecedents(scene, people, book.spoken[number], genders(book.cast.people))
     found: list[tuple[str, float] | None] = []
     for mention, person, guess in zip(scene.mentions, people, guesses, strict=True):
