@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from afterdraft.errors import EmptyManuscript, TooLarge, UnknownFormat
 from afterdraft.formats import long
 from afterdraft.formats.txt import read as reader
-from afterdraft.formats.txt.read import read
+from afterdraft.formats.txt.read import PITCH, SET_IN, read
 from afterdraft.manuscript.blocks import Block, Gap, Run
 
 PROSE = [
@@ -151,6 +151,36 @@ def test_markdown_headings_breaks_and_emphasis() -> None:
         ("Dark.", None),
     ]
     assert [run for block in blocks for run in block.runs] == [Run(4, 7, "italic"), Run(7, 10, "bold")]
+
+
+@pytest.mark.parametrize(
+    ("typed", "texts", "left"),
+    [
+        (
+            "He read it.\n\n> My dear Ada,\n>\n> it rains.\n\nHe sat.\n",
+            ["He read it.", "My dear Ada,", "it rains.", "He sat."],
+            [0, 1, 1, 0],
+        ),
+        ("> It rains,\n> and how.\n\nHe sat.\n\nShe sat.\n", ["It rains, and how.", "He sat.", "She sat."], [1, 0, 0]),
+        (">It rains.\n> > She said so.\n", ["It rains.", "She said so."], [1, 2]),
+        (
+            "He read it.\n> It rains.\nHe sat.\n\nShe went.\n",
+            ["He read it.", "It rains.", "He sat.", "She went."],
+            [0, 1, 0, 0],
+        ),
+        ("He sat.\n\n>\n\nShe sat.\n", ["He sat.", ">", "She sat."], [0, 0, 0]),
+        ("He sat.\n\n> * * *\n\nShe sat.\n", ["He sat.", "* * *", "She sat."], [0, 1, 0]),
+        ("Ash > oak.\n\nShe sat.\n", ["Ash > oak.", "She sat."], [0, 0]),
+    ],
+)  # CommonMark specification 0.31, section 5.1
+def test_markdown_sets_letters_in(typed: str, texts: list[str], left: list[int]) -> None:
+    blocks = read(typed.encode(), "book.md").blocks
+    assert [block.text for block in blocks] == texts
+    assert [block.look.left for block in blocks] == [PITCH * SET_IN * depth for depth in left]
+
+
+def test_in_a_text_file_the_sign_stays() -> None:
+    assert [block.text for block in read(b"> It rains.\n\nHe sat.\n", "book.txt").blocks] == ["> It rains.", "He sat."]
 
 
 def test_a_lone_hash_is_a_scene_break_and_not_a_heading() -> None:

@@ -18,6 +18,7 @@ class Line:
     indent: int = 0  # columns
     blanks: int = 0  # blank lines before it
     turn: bool = False  # a form feed stands before it
+    depth: int = 0  # signs of Markdown that set it in
     hard: bool = False  # ends in Markdown's sign for a line end: two spaces or a backslash
 
     @property

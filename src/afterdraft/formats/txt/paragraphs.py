@@ -56,6 +56,8 @@ def _runs(lines: Sequence[Line], form: Shape, *, markdown: bool) -> Iterator[lis
 
 def _parted(a: Line, b: Line, form: Shape, *, markdown: bool) -> bool:
     """Whether a paragraph ends between two lines with no blank line between them."""
+    if a.depth != b.depth:
+        return True
     if form.parting == "line":
         return not (markdown and a.hard)
     if alone(a.text) or alone(b.text):

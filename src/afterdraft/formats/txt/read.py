@@ -12,12 +12,14 @@ from afterdraft.formats.txt.encoding import decoded
 from afterdraft.formats.txt.headings import Stretch, stretches
 from afterdraft.formats.txt.lines import Line, lines
 from afterdraft.formats.txt.paragraphs import Paragraph, paragraphs
+from afterdraft.formats.txt.quoted import unquoted
 from afterdraft.formats.txt.shape import Shape, shape
 from afterdraft.manuscript.blocks import Block, Blocks, Gap, Look, Run, Source
 
 LARGEST: Final = 64 * 1024 * 1024  # bytes; a million-word series is 6 MB, 24 MB in UTF-32
 NOT_TEXT: Final = 0.02  # share of control characters from which a file is no text at all
 PITCH: Final = 7.2  # points a column: ten characters an inch
+SET_IN: Final = 5  # columns for each sign that sets in
 
 
 def read(data: bytes, name: str) -> Blocks:
@@ -34,6 +36,7 @@ def read(data: bytes, name: str) -> Blocks:
     if not found:
         raise EmptyManuscript(name)
     markdown = name.lower().endswith((".md", ".markdown"))
+    found = list(unquoted(found)) if markdown else found
     blocks, _, cut = shortened(_blocks(found, markdown=markdown))
     return Blocks(
         name=name,
@@ -80,4 +83,5 @@ def _look(paragraph: Paragraph, level: int | None, form: Shape, runs: Sequence[R
         return Look(level=level, align="center", bold=bold, italic=italic)
     first, *rest = (line.indent - form.base for line in paragraph.lines)
     left = min(rest, default=0)
-    return Look(level=level, bold=bold, italic=italic, indent=PITCH * (first - left), left=PITCH * left)
+    set_in = left + SET_IN * paragraph.first.depth
+    return Look(level=level, bold=bold, italic=italic, indent=PITCH * (first - left), left=PITCH * set_in)
