@@ -111,3 +111,22 @@ def test_asks_about_a_death_told_after_another_that_nobody_outlives() -> None:
     middle = [*MARTA, "On the Friday poor Aunt Marta died in her cottage.", "Marta was killed by a horse."]
     (one,) = found_in(CHECK, ILSE, middle, ["It rained.", "“No,” said Marta."])
     assert one.evidence[0].quote == "Marta was killed by a horse."
+
+
+@pytest.mark.parametrize(
+    "last",
+    [
+        ["Tobias had called her in, and had told her to sit.", "“What for?”", "“It is time,” said Tobias."],
+        ["Tobias’d taken her by the wrist.", "“What for?”", "“It is time,” said Tobias, and let go."],
+        ["“It is time,” said Tobias. He did not speak of it again before he died."],
+        ["Six months before, she was at the weir with him.", "“It is time,” said Tobias."],
+        ["It was the last time she saw the pole in his hand.", "“It is time,” said Tobias."],
+    ],
+)
+def test_is_silent_about_what_is_remembered_of_the_dead(last: list[str]) -> None:
+    assert not found_in(CHECK, ILSE, [*MARTA, "Tobias died in the spring, of his chest."], ["It rained.", *last])
+
+
+def test_what_somebody_else_had_done_leads_to_no_memory() -> None:
+    last = ["It rained.", "Marta had called her in.", "“What for?”", "“It is time,” said Tobias."]
+    assert len(found_in(CHECK, ILSE, [*MARTA, "Tobias died in the spring, of his chest."], last)) == 1

@@ -10,7 +10,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.deaths import is_gone
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentence
+from afterdraft.questions.sentences import sentence, silenced
 from afterdraft.questions.story_days import goes_back
 from afterdraft.questions.whose import Owner, Whose
 from afterdraft.reading.facts import SceneFacts
@@ -22,7 +22,13 @@ _BACK = re.compile(
     r"|seem\w*\sto|appear\w*\sto)\b",
     re.I,
 )
-
+_ALIVE = re.compile(
+    r"\b(?:before|until|till|when)\s(?:he|she|[A-Z]\w+)\s(?:had\s)?(?:died|was\s(?:still\s)?(?:alive|living|dying|ill))\b"
+    r"|\bin\s(?:his|her)\s(?:lifetime|last\s(?:days|weeks|months|years?|illness))\b"
+    r"|\b(?:days?|weeks?|months?|years?)\s(?:before|earlier|ago)\b|\bthe\slast\s(?:time|thing|words?)\b"
+)  # in what leads to it: it is remembered
+_SPEECH = tuple("“\"‘'«—")
+_LEADS = 2  # paragraphs that begin with no speech, up to which what leads to some words is looked for; chosen by hand
 
 _HEADS = re.compile(r"(?:^|[.!?]\s)(?P<name>[A-Z]\w+)(?=,?\s(?:[a-z]+\s){0,3}(?:was|had|lay|died|left|sailed)\b)")
 
@@ -118,9 +124,28 @@ def _acts(seen: Seen, person: str, death: _Death) -> Span | None:
             text = seen.texts[number][tag.paragraph]
             begins, ends = sentence(text, tag.start, tag.end)
             named = tag.kind == "name" and death.is_of(tag.form)
-            if named and not tag.spoken and not _BACK.search(text[begins:ends]):
+            now = named and not tag.spoken and not _BACK.search(text[begins:ends])
+            if now and not _is_remembered(seen, number, tag.paragraph, tag.form):
                 return seen.span(number, tag.paragraph, begins, ends)
     return None
+
+
+def _is_remembered(seen: Seen, number: int, paragraph: int, form: str) -> bool:
+    """Whether the telling above, up to where their talk begins, or beside it looks back on them: 'Ada had called her
+    in', 'before she died'."""
+    had = re.compile(
+        rf"\b{re.escape(form)}(?:\shad|[’']d)\s(?!(?:died|drowned|gone|left|been\s(?:dead|killed|buried))\b)", re.I
+    )
+    leads = 0
+    for place in range(paragraph, -1, -1):
+        text = seen.texts[number][place]
+        told = silenced(text, seen.facts[number].quotes, place)
+        if _ALIVE.search(told) or had.search(told):
+            return True
+        leads += not text.startswith(_SPEECH)
+        if leads == _LEADS:
+            return False
+    return False
 
 
 CHECK = Check(
@@ -132,10 +157,11 @@ CHECK = Check(
     method="Looks outside speech for a name, or for ‘he’ or ‘she’ where it is plain who is meant, with ‘died’, ‘was "
     "killed’, ‘they buried’, ‘left, and never came back’ and the like, said for certain, and for the same person "
     "beside words of speech later on. Deaths that are guessed (‘doubtless’) are none. Scenes that story time puts "
-    "earlier, and sentences that look back, are let be. The rule is our own.",
+    "earlier, sentences that look back, and talk that is led to by what they ‘had’ done, or ‘before she died’, are let "
+    "be. The rule is our own.",
     blind="A death that is only shown, or told in talk. Somebody who was wrongly held for dead is asked about; so are "
     "two people of one name. Flashbacks whose time nothing says.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=8,
+    recipe=9,
 )
