@@ -9,6 +9,7 @@ from bench.comparison import section as comparison
 from bench.faults import section as faults
 from bench.judged import section as judged
 from bench.measures import section as measures
+from bench.novellas import section as novellas
 from bench.reading import by_hand
 from bench.reading import section as reading
 from bench.report import Section, rewrite, shown, write
@@ -29,6 +30,7 @@ SECTIONS: Mapping[str, Callable[..., Section]] = {
     "comparison": comparison.measure,
     "slips": slips.measure,
     "faults": faults.measure,
+    "novellas": novellas.measure,
     "judged": judged.measure,
     "ten-drafts": ten_drafts.measure,
     "speed": speed.measure,

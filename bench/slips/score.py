@@ -8,11 +8,11 @@ from afterdraft.manuscript.words import count
 from afterdraft.questions.asking import ask
 from afterdraft.questions.question import Question, Span
 from afterdraft.questions.seen import Seen
-from bench.slips.books import Book, Listed
+from bench.slips.books import Listed
 from bench.structure.halves import Half
 
 ENOUGH = 2  # passages that a question must show side by side; one where the calendar alone says the rest
-ALONE = frozenset({"weekday", "year", "tense", "placeholder"})  # checks that show one passage
+ALONE = frozenset({"weekday", "year", "tense", "placeholder", "person", "viewpoint"})  # checks that show one passage
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,15 +41,15 @@ class Result:
         return Counter(one.check for one in self.questions)
 
 
-def result(title: str, half: Half, seen: Seen, book: Book | None = None) -> Result:
+def result(title: str, half: Half, seen: Seen, slips: Sequence[Listed] = (), controls: Sequence[Listed] = ()) -> Result:
     questions = ask(seen)
     return Result(
         title=title,
         half=half,
         words=sum(count(text) for scene in seen.texts for text in scene),
         questions=questions,
-        slips=tuple(_answer(seen, one, questions) for one in (book.slips if book else ())),
-        controls=tuple(_answer(seen, one, questions) for one in (book.controls if book else ())),
+        slips=tuple(_answer(seen, one, questions) for one in slips),
+        controls=tuple(_answer(seen, one, questions) for one in controls),
     )
 
 

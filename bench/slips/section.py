@@ -38,7 +38,7 @@ def measure(*, full: bool) -> Section:
 
 
 def _of(book: Book) -> Result:
-    return result(book.title, half(book.title), of_book(book), book)
+    return result(book.title, half(book.title), of_book(book), book.slips, book.controls)
 
 
 def _novels(which: Half, *, full: bool) -> Sequence[corpus.Novel]:

@@ -1,0 +1,1 @@
+"""Questions about six novellas that were written for it, slips and traps with them."""
