@@ -4,6 +4,7 @@ Friday (any perpetual calendar)."""
 import pytest
 
 from afterdraft.questions.each.weekdays import CHECK
+from afterdraft.questions.seen import Seen
 from tests.questions.asked import found, quotes
 
 
@@ -84,3 +85,79 @@ def test_is_silent_about_days_that_may_be_of_two_years() -> None:
     assert not found(CHECK, forty, ["They drew lots on Monday the twentieth of June."])
     apart = [["It was dry."]] * 20
     assert not found(CHECK, ["It was Friday the thirteenth."], *apart, ["They drew lots on Saturday the twentieth."])
+
+
+RAN = [["It was Wednesday, October 15, and wet."], ["On Thursday, October 16, they set out."]]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "“It came on the day. Tuesday the fifteenth, at five in the morning.”",
+        "“Friday the fifteenth,” said Ilse. “I wrote it down.”",
+        "“We went on the Tuesday, October 14th, no, Monday, October 14th,” said Ilse.",
+        "He had written it down on Thursday the 14th, at noon.",
+        "“The hearing is on Tuesday, the twenty-third of October,” said Ilse.",
+        "“It’s to be Sun 25th, then,” he said.",
+        "The 17th was a Saturday, and the mill stood still.",
+        "Tues 15 Oct it was that the rope went.",
+        "On Sunday, the twentieth, they came down again.",
+        "“Thursday was the fifteenth,” she said.",
+        "“Monday week, that will be the twenty-eighth,” said Ilse.",
+    ],
+)
+def test_asks_about_a_day_that_is_talked_of_beside_those_told(said: str) -> None:
+    assert len(found(CHECK, *RAN, [said])) == 1
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "“Wednesday the fifteenth, at five in the morning.”",
+        "“It was Monday the fifteenth,” said Ilse. “In September.”",
+        "“I saw him last on Saturday, the fifteenth of November,” she said.",
+        "“It was a Tuesday, October 15, three years ago,” said Ilse.",
+        "“It was Tuesday, October 15, the year before,” said Ilse.",
+        "“It was Tuesday the fifteenth of June,” said Ilse.",
+        "Three years earlier, on Sunday, October 9, he had gone over the rail.",
+        "The voice says Sunday, October ninth, at noon.",
+        "The paper was dated Sunday, October 12.",
+        "There was a wreath, and on the stone it said Monday, October 20.",
+        "“The first was a Monday man, the second a Tuesday man,” said Ilse.",
+        "Monday was the first, and Tuesday the second time that he came.",
+        "“Come on Friday the thirty-first,” said Ilse.",
+    ],
+)
+def test_is_silent_about_what_is_talked_of_and_may_be(said: str) -> None:
+    assert not found(CHECK, *RAN, [said])
+
+
+def test_names_the_same_date_where_it_has_another_weekday() -> None:
+    (one,) = found(CHECK, *RAN, ["It rained."], ["“Tuesday the fifteenth,” said Ilse."])
+    assert one.words["first"] == "Wednesday, October 15"
+
+
+def test_is_silent_about_two_days_of_another_year_in_a_scene_that_tells_its_own() -> None:
+    """14 September 2014 was a Sunday, 9 October 2011 too, 13 October 2014 a Monday."""
+    told = ["It’s Monday, October 13, and wet.", "On the fourteenth of September, a Sunday, she found it."]
+    assert not found(CHECK, *RAN, [*told, "He went up on Sunday, October ninth, and it was windy."])
+
+
+def test_months_of_no_calendar_are_held_against_themselves_alone() -> None:
+    first = ["Thursday, the tenth of Wrack"]
+    assert len(found(CHECK, first, ["On Saturday, the thirteenth of Wrack, it rained."])) == 1
+    assert len(found(CHECK, first, ["“Sunday was the twelfth of Wrack,” she said."])) == 1
+    assert len(found(CHECK, [*first, "They spoke to her on Tuesday week, that was the second."])) == 1
+    assert not found(CHECK, first, ["On Sunday, the thirteenth of Wrack, it rained."])
+    assert not found(CHECK, first, ["On Saturday, the thirteenth of Smoke, it rained."])
+    assert not found(CHECK, first, ["On Saturday, the thirteenth of May, it rained."])
+    assert not found(CHECK, [*first, "They spoke to her on Wednesday, that was the second."])
+
+
+def test_asks_about_the_headings_of_chapters() -> None:
+    texts = (("It rained.",), ("Nobody came. The rope was wet.",))
+    heads = (("1", "Friday, 3 May"), ("Sunday, 4 May",))
+    (one,) = CHECK.find(Seen(texts=texts, heads=heads))
+    assert (one.words["said"], one.words["was"]) == ("Sunday, 4 May", "Saturday")
+    assert quotes([one]) == [["It rained.", "Nobody came."]]
+    assert not list(CHECK.find(Seen(texts=texts, heads=(heads[0], ("Saturday, 4 May",)))))

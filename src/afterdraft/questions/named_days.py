@@ -13,6 +13,7 @@ _ORDINAL = (
     rf"(?:(?:{'|'.join(TENS)})[\s-](?:{'|'.join(list(FIRSTS)[:9])})|(?:{'|'.join(_LONG_FIRST)})"
     r"|(?:[12]?\d|3[01])(?:st|nd|rd|th))"
 )
+_SHORT_DAY = r"(?:Mon|Tues?|Weds?|Thurs?|Thu|Fri|Sat|Sun)\b\.?"
 _SHORT = "Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec"
 _MONTH = rf"(?P<month>{'|'.join(name.capitalize() for name in MONTHS)}|(?:{_SHORT})\b\.?)"
 _YEAR = (
@@ -21,6 +22,10 @@ _YEAR = (
 )
 _PART = r"(?:,?\s(?:in\sthe\s)?(?:morning|afternoon|evening|night))"
 _LINKED = r",?\s(?:(?:a|being|on|which\swas|it\swas|which\sis|was|is|fell|falls)\s){0,3}(?:the\s)?"
+_NUMBER = r"(?P<day>(?:[12]?\d|3[01])(?:st|nd|rd|th)?)"
+_ABBREVIATED = _WEEKDAY.replace(">", f">{_SHORT_DAY}|", 1)
+_CALLED = r"\sof\s(?P<called>[A-Z][a-z]+)\b(?![’'-]|\s[A-Z])"
+_IS = r",?\s(?:(?:that|which|it)\s)?(?:is|was|will\sbe|would\sbe|fell\son|falls\son|being)\s"
 _PATTERNS = tuple(
     re.compile(pattern)
     for pattern in (
@@ -31,6 +36,13 @@ _PATTERNS = tuple(
         rf"\b{_WEEKDAY}{_PART}?,?\sthe\s(?P<day>{_ORDINAL})(?!\s(?:{'|'.join(DAYS)}|week|day|of|time|one)\b)(?!\w)",
         rf"\b[Tt]he\s(?P<day>{_ORDINAL}),\s(?:a|the)\s{_WEEKDAY}\b",
         rf"^{_WEEKDAY},\s(?P<day>(?:[12]?\d|3[01])(?:st|nd|rd|th)?)(?=[.,—])",
+        rf"\b{_ABBREVIATED}\s(?:the\s)?{_NUMBER}(?:\sof)?\s{_MONTH}(?!\w){_YEAR}",
+        rf"\b{_ABBREVIATED},?\s{_MONTH}\s{_NUMBER}\b(?!:){_YEAR}",
+        rf"\b{_ABBREVIATED}{_PART}?,?\s(?:the\s)?(?P<day>[12]?\d(?:st|nd|rd|th)|3[01](?:st|nd|rd|th))\b",
+        rf"\b{_WEEKDAY}{_PART}?,?\s(?:being\s)?the\s(?P<day>{_ORDINAL}){_CALLED}",
+        rf"\b{_WEEKDAY}(?:\sweek)?{_IS}the\s(?P<day>{_ORDINAL})(?:\sof\s{_MONTH}(?!\w){_YEAR}|{_CALLED}|(?=[,.;:!?—]))",
+        rf"\b[Tt]he\s(?!(?:first|second|third),?\s(?:that|which|it|is|was))(?P<day>{_ORDINAL})(?:{_CALLED})?{_IS}(?:an?\s)?{_WEEKDAY}\b(?![’'])",
+        rf"\b[Tt]he\s(?P<day>{_ORDINAL}){_CALLED},?\s(?:a\s|the\s)?{_WEEKDAY}\b(?![’'])",
     )
 )
 
@@ -44,6 +56,7 @@ class NamedDay:
     day: int
     month: int | None  # None where the page does not say
     year: int | None
+    called: str = ""  # a month of no calendar of ours, in small letters: 'the tenth of Wrack'
 
     @property
     def own(self) -> date | None:
@@ -59,7 +72,7 @@ class NamedDay:
 def named_days(paragraphs: Sequence[str]) -> Iterator[NamedDay]:
     """Of one scene, in order of their places; each stretch of words is read once, as much of it as can be."""
     for number_, text in enumerate(paragraphs):
-        if not any(day in text for day in _NAMES):
+        if not _ANY.search(text):
             continue
         found: list[NamedDay] = []
         for pattern in _PATTERNS:
@@ -76,14 +89,17 @@ def _read(paragraph: int, match: re.Match[str]) -> NamedDay | None:
     if not day or day > 31:
         return None
     said = year(parts["year"]) if parts.get("year") else ""
+    called = (parts.get("called") or "").lower()
+    own = MONTHS.get(called)  # 'the first of May' is a month of ours
     return NamedDay(
         paragraph,
         *match.span(),
-        weekday=DAYS[parts["weekday"].lower()],
+        weekday=next(number for name, number in DAYS.items() if name.startswith(parts["weekday"][:3].lower())),
         day=day,
-        month=month(parts["month"]) if parts.get("month") else None,
+        month=month(parts["month"]) if parts.get("month") else own,
         year=int(said) if said.isdecimal() else None,
+        called="" if own else called,
     )
 
 
-_NAMES = tuple(day.capitalize() for day in DAYS)
+_ANY = re.compile(rf"\b(?:{'|'.join(day[:3].capitalize() for day in DAYS)})")

@@ -26,8 +26,8 @@ from afterdraft.whole.traits import PersonTrait, find_traits
 Part = Literal["words", "facts", "cast", "time", "marks"]
 PARTS: tuple[Part, ...] = get_args(Part)
 READ: frozenset[Part] = frozenset({"facts", "cast", "time"})  # parts that there are only where the text was read
-# words: the text · facts: what was read of each scene alone · cast: people, who speaks, who is where, traits, with what
-# she says of them · time: story time, with her words for it · marks: what she marked
+# words: the text and its headings · facts: what was read of each scene alone · cast: people, who speaks, who is where,
+# traits, with what she says of them · time: story time, with her words for it · marks: what she marked
 
 
 @dataclass(frozen=True)
@@ -115,7 +115,7 @@ def _time(seen: Seen) -> object:
 
 
 _OF: Mapping[Part, Callable[[Seen], object]] = {
-    "words": lambda seen: seen.texts,
+    "words": lambda seen: [seen.texts, seen.heads],
     "facts": _facts,
     "cast": _cast,
     "time": _time,

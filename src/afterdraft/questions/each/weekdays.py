@@ -4,14 +4,16 @@ import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
+from itertools import pairwise
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.named_days import NamedDay, named_days
+from afterdraft.questions.days_apart import either_way, forward, in_other_calendars, may_fit
+from afterdraft.questions.named_days import NamedDay
 from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.running_days import Placed, is_shown, is_spoken, looks_back, placed, running
 from afterdraft.questions.seen import Seen
-from afterdraft.reading.quotations import quotations
 from afterdraft.reading.time_words import DAYS
 from afterdraft.reading.times import times
 
@@ -23,41 +25,44 @@ YEAR_NEAR = 120  # days from that date up to which its year is taken, likewise
 _YEAR = re.compile(r"\b(?:1[7-9]\d\d|20\d\d)\b|\b[Ee]ighteen\b|\b[Nn]ineteen\b")
 FAR = 10  # scenes between two days, from which they may be of two years; chosen by hand
 _YEAR_TOLD = re.compile(
-    rf"{_YEAR.pattern}|[’'‘](?:(?:twen|thir|for|fif|six|seven|eigh|nine)ty|\d\d)\b|\byears? (?:later|ago)\b"
+    rf"{_YEAR.pattern}|[’'‘](?:(?:twen|thir|for|fif|six|seven|eigh|nine)ty|\d\d)\b"
+    r"|\byears? (?:later|ago|earlier|before|since|back)\b|\b(?:last|that|the (?:next|same|other|previous)) year\b"
 )
-ROUND = 40  # characters behind a day in which 'had' says that the telling looks back; chosen on the demonstration book
-_BACK = re.compile(r"\b(?:had|[Hh]e[’']d|[Ss]he[’']d|[Tt]hey[’']d)\s")
-MONTH_DAYS = (31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
-LENGTHS = (28, 29, 30, 31)  # days that a month whose name is not said may have
+BESIDE = 4  # scenes between a day that is talked of, or looked back on, and those told, likewise
+ABOUT = 31  # days from those told to one whose month is not said, likewise
 WEEKDAYS = tuple(day.capitalize() for day in DAYS)
 
 
-@dataclass(frozen=True, slots=True)
-class _Placed:
-    scene: int
-    day: NamedDay
-
-
 def find(seen: Seen) -> Iterator[Finding]:
-    found = [_Placed(number, one) for number, scene in enumerate(seen.texts) for one in named_days(scene)]
+    found = placed(seen)
+    amiss = [
+        *_by_calendar(seen, found),
+        *_in_known_years(seen, [it for it in found if it.day.month and not it.day.year]),
+    ]
+    yield from amiss
+    told = {span for one in amiss for span in one.evidence}
+    left = [one for one in found if one.span(seen) not in told]
+    runs = list(running(seen, left))
+    against = list(_against_each_other(seen, [one for one in runs if not one.day.year]))
+    yield from against
+    told |= {span for one in against for span in one.evidence}
+    yield from _beside_those_told(seen, [one for one in left if one.span(seen) not in told], runs)
+
+
+def _by_calendar(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding]:
     for one in found:
         own = one.day.own
         if own and own.year >= REFORM and own.isoweekday() != one.day.weekday:
             yield Finding(
-                evidence=(_span(seen, one),),
+                evidence=(one.span(seen),),
                 strength=0.97,
                 subject="weekday",
-                words={"said": _said(seen, one), "was": WEEKDAYS[own.isoweekday() - 1], "told": _weekday(one)},
+                words={"said": one.said(seen), "was": WEEKDAYS[own.isoweekday() - 1], "told": _weekday(one)},
                 numbers={"year": own.year},
             )
-    amiss = list(_in_known_years(seen, [one for one in found if one.day.month and not one.day.year]))
-    yield from amiss
-    told = {span for one in amiss for span in one.evidence}
-    unsaid = [one for one in found if not (one.day.year or _span(seen, one) in told or _is_elsewhen(seen, one))]
-    yield from _against_each_other(seen, unsaid)
 
 
-def _in_known_years(seen: Seen, found: Sequence[_Placed]) -> Iterator[Finding]:
+def _in_known_years(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding]:
     """Days of a named month whose year stands a page or two before. Where several are off by the same, the book has a
     calendar of its own."""
     known = [(one, *told) for one in found if (told := _day_near(seen, one))]
@@ -66,15 +71,15 @@ def _in_known_years(seen: Seen, found: Sequence[_Placed]) -> Iterator[Finding]:
         amiss = (day.isoweekday() - one.day.weekday) % 7
         if amiss and off[amiss] == 1:
             yield Finding(
-                evidence=(_span(seen, one), near),
+                evidence=(one.span(seen), near),
                 strength=0.8,
                 subject="weekday",
-                words={"said": _said(seen, one), "was": WEEKDAYS[day.isoweekday() - 1], "told": _weekday(one)},
+                words={"said": one.said(seen), "was": WEEKDAYS[day.isoweekday() - 1], "told": _weekday(one)},
                 numbers={"year": day.year},
             )
 
 
-def _day_near(seen: Seen, one: _Placed) -> tuple[date, Span] | None:
+def _day_near(seen: Seen, one: Placed) -> tuple[date, Span] | None:
     """The day in the year of the last date before it that has a year and a month, if that lies near; and that date."""
     for number in range(one.scene, max(-1, one.scene - BEFORE), -1):
         scene = seen.texts[number]
@@ -103,83 +108,109 @@ def _nearest(day: NamedDay, near: date) -> date | None:
     return best if best and abs((best - near).days) <= YEAR_NEAR and best.year >= REFORM else None
 
 
-def _against_each_other(seen: Seen, found: Sequence[_Placed]) -> Iterator[Finding]:
+def _against_each_other(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding]:
     """Days whose year no page says, in the order in which they are told, each held against those that agree."""
-    agreed: list[_Placed] = []
+    agreed: list[Placed] = []
     for place, one in enumerate(found):
         if not agreed or _can_follow(agreed[-1], one):
             agreed.append(one)
             continue
         last = agreed[-1]
         after = found[place + 1] if place + 1 < len(found) else None
-        if _apart(last, one) is None or _may_be_years_apart(seen, last, one):  # no holding against each other
+        same = _of_that_date(found[max(0, place - FAR) : place], one)
+        if same and same.day.month and _apart(last, one) is None and not _may_be_years_apart(seen, same, one):
+            yield _finding(seen, same, one, 0.8)
+        elif _apart(last, one) is None or _may_be_years_apart(seen, last, one):  # no holding against each other
             agreed = [one]
         elif after and _can_follow(one, after) and not _can_follow(last, after):
             agreed = [one]  # the telling has gone elsewhere, or it is the one before that stands alone
             if len(found) > 2:
                 yield _finding(seen, last, one, 0.7)
         else:
-            yield _finding(seen, last, one, 0.9 if len(agreed) > 1 or (after and _can_follow(last, after)) else 0.75)
+            yield _finding(
+                seen, same or last, one, 0.9 if len(agreed) > 1 or (after and _can_follow(last, after)) else 0.75
+            )
 
 
-def _may_be_years_apart(seen: Seen, first: _Placed, second: _Placed) -> bool:
+def _of_that_date(found: Sequence[Placed], one: Placed) -> Placed | None:
+    """The last of the same date, if of another weekday: it says most plainly what is amiss."""
+    same = [it for it in found if it != one and it.day.day == one.day.day and it.day.called == one.day.called]
+    near = [it for it in same if abs(one.scene - it.scene) <= FAR and not _of_two_months(it, one)]
+    return near[-1] if near and near[-1].day.weekday != one.day.weekday else None
+
+
+def _of_two_months(one: Placed, other: Placed) -> bool:
+    return bool(one.day.month and other.day.month and one.day.month != other.day.month)
+
+
+def _may_be_years_apart(seen: Seen, first: Placed, second: Placed) -> bool:
     """Whether many scenes lie between two days, or the paragraph of either tells a year."""
-    texts = (seen.texts[one.scene][one.day.paragraph] for one in (first, second))
+    texts = (one.words(seen) for one in (first, second))
     return second.scene - first.scene > FAR or any(_YEAR_TOLD.search(text) for text in texts)
 
 
-def _can_follow(one: _Placed, other: _Placed) -> bool:
+def _can_follow(one: Placed, other: Placed) -> bool:
     """Whether their weekdays agree with the days between them."""
     apart = _apart(one, other)
     return apart is not None and any((other.day.weekday - one.day.weekday - days) % 7 == 0 for days in apart)
 
 
-def _apart(one: _Placed, other: _Placed) -> tuple[int, ...] | None:
+def _apart(one: Placed, other: Placed) -> tuple[int, ...] | None:
     """How many days the second may be after the first; None where they are far apart or go back."""
     first, second = one.day, other.day
-    if first.month and second.month:
-        whole = sum(MONTH_DAYS[: second.month - 1]) + second.day - sum(MONTH_DAYS[: first.month - 1]) - first.day
-        days: tuple[int, ...] = (whole,)
-        if first.month <= 2 < second.month:
-            days = (whole - 1, whole)
-    elif second.day >= first.day:
-        days = (second.day - first.day,)
-    else:
-        days = tuple(length + second.day - first.day for length in LENGTHS)
+    days = forward(first, second)
     most = NEAR if first.month and second.month else NEXT
-    return days if all(0 <= count <= most for count in days) else None
+    elsewhere = in_other_calendars(first, second)
+    return days if not elsewhere and all(0 <= count <= most for count in days) else None
 
 
-def _is_elsewhen(seen: Seen, one: _Placed) -> bool:
-    """Talk goes to other months and years, and so does telling that looks back."""
-    text = seen.texts[one.scene][one.day.paragraph]
-    if _BACK.search(text, one.day.end, one.day.end + ROUND):
-        return True
-    here = (quote for quote in quotations(seen.texts[one.scene]) if quote.paragraph == one.day.paragraph)
-    return any(quote.start <= one.day.start < quote.end for quote in here)
+def _beside_those_told(seen: Seen, left: Sequence[Placed], runs: Sequence[Placed]) -> Iterator[Finding]:
+    """Days that are talked of or looked back on, or whose month is not said, near days that are told and agree."""
+    asked: list[Placed] = []
+    for one in left:
+        if one in asked or not _is_nearby(seen, one):
+            continue
+        beside = [other for other in runs if other != one and abs(other.scene - one.scene) <= BESIDE]
+        fits = [(other, _may_fit(other, one)) for other in beside]
+        against = [other for other, fit in fits if fit is False]
+        if against and not any(fit for _, fit in fits) and _agree(against):
+            nearest = min(
+                against, key=lambda it: (abs(it.scene - one.scene), abs(it.day.paragraph - one.day.paragraph))
+            )
+            told = _of_that_date(runs, one) or nearest
+            asked.append(told)
+            yield _finding(seen, told, one, 0.8 if len(against) > 1 else 0.7)
 
 
-def _finding(seen: Seen, one: _Placed, other: _Placed, strength: float) -> Finding:
-    apart = (_apart(one, other) or (0,))[-1]
+def _is_nearby(seen: Seen, one: Placed) -> bool:
+    """Whether a day lies near those that are told, for all that is said."""
+    talked = is_spoken(seen, one) or looks_back(seen, one)
+    elsewhen = one.day.year or is_shown(seen, one) or _YEAR_TOLD.search(one.words(seen))
+    return not elsewhen and (talked or not one.day.month)
+
+
+def _may_fit(one: Placed, other: Placed) -> bool | None:
+    said = bool(one.day.month) + bool(other.day.month)
+    return may_fit(one.day, other.day, (NEXT, ABOUT, NEAR)[said])
+
+
+def _agree(days: Sequence[Placed]) -> bool:
+    return all(may_fit(one.day, other.day, NEAR) is not False for one, other in pairwise(days))
+
+
+def _finding(seen: Seen, one: Placed, other: Placed, strength: float) -> Finding:
+    apart = min(either_way(one.day, other.day), key=abs)
     would = WEEKDAYS[(one.day.weekday - 1 + apart) % 7]
     return Finding(
-        evidence=(_span(seen, one), _span(seen, other)),
+        evidence=(one.span(seen), other.span(seen)),
         strength=strength,
         subject="weekday",
-        words={"said": _said(seen, other), "first": _said(seen, one), "was": would, "told": _weekday(other)},
+        words={"said": other.said(seen), "first": one.said(seen), "was": would, "told": _weekday(other)},
         numbers={"days": apart},
     )
 
 
-def _span(seen: Seen, one: _Placed) -> Span:
-    return seen.span(one.scene, one.day.paragraph, one.day.start, one.day.end)
-
-
-def _said(seen: Seen, one: _Placed) -> str:
-    return " ".join(seen.texts[one.scene][one.day.paragraph][one.day.start : one.day.end].split())
-
-
-def _weekday(one: _Placed) -> str:
+def _weekday(one: Placed) -> str:
     return WEEKDAYS[one.day.weekday - 1]
 
 
@@ -187,13 +218,15 @@ CHECK = Check(
     id="weekday",
     name="Weekday and date",
     family="continuity",
-    looks_at="A weekday and a date that are named together as one day.",
+    looks_at="A weekday and a date that are named together as one day, in the text or over a chapter.",
     method="Where the year is said, there or a page or two before, the calendar decides (Gregorian, from the "
     "standard library). Where it is not, days named near one another are held against each other: whole weeks "
-    "lie between the same weekdays.",
-    blind="Dates before 1753, and Russian ones before 1918, went by another calendar. A day of another year told "
-    "between two of this one may be asked about where nothing says so.",
+    "lie between the same weekdays. What somebody says, or looks back on, is held against the days that are told "
+    "within four scenes; a month that is not said may be that of those, the one before or the one after.",
+    blind="Days on what somebody reads or hears, which may be of any year. Dates before 1753, and Russian ones before "
+    "1918, went by another calendar. A day of another year told between two of this one may be asked about where "
+    "nothing says so.",
     reads=("words",),
     find=find,
-    recipe=3,
+    recipe=4,
 )
