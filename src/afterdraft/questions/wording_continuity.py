@@ -34,6 +34,10 @@ def _dead(one: Finding, titles: Sequence[str]) -> str:
     return f"{one.words['name']} is dead by {first} and speaks in {later}. Which of the two is meant?"
 
 
+def _still_there(one: Finding, titles: Sequence[str]) -> str:
+    return f"{one.words['name']} leaves in {scene(titles, one.evidence[0].scene)} and goes on in it. Which is meant?"
+
+
 def _order(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
     return f"Between “{words['before']}” and “{words['after']}” comes “{words['one']}”. Is that the day meant?"
@@ -135,6 +139,7 @@ CONTINUITY: Mapping[str, Say] = {
     "letter": _letter,
     "order of dates": _order,
     "dead": _dead,
+    "still there": _still_there,
     "season": _season,
     "origin": _origin,
     "rank": _rank,
