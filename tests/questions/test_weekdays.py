@@ -143,6 +143,13 @@ def test_is_silent_about_two_days_of_another_year_in_a_scene_that_tells_its_own(
     assert not found(CHECK, *RAN, [*told, "He went up on Sunday, October ninth, and it was windy."])
 
 
+def test_one_day_alone_is_enough_only_where_it_is_near() -> None:
+    """18 January 1963 was a Friday, 13 December 1963 too; 25 January 1963 as well."""
+    told = ["It was the eighteenth of January, a Friday, and wet."]
+    assert not found(CHECK, told, ["“We meet on Friday the thirteenth of December,” said Ilse."])
+    assert found(CHECK, told, ["“We meet on Thursday the twenty-fifth of January,” said Ilse."])
+
+
 def test_months_of_no_calendar_are_held_against_themselves_alone() -> None:
     first = ["Thursday, the tenth of Wrack"]
     assert len(found(CHECK, first, ["On Saturday, the thirteenth of Wrack, it rained."])) == 1

@@ -29,6 +29,7 @@ _YEAR_TOLD = re.compile(
     r"|\byears? (?:later|ago|earlier|before|since|back)\b|\b(?:last|that|the (?:next|same|other|previous)) year\b"
 )
 BESIDE = 4  # scenes between a day that is talked of, or looked back on, and those told, likewise
+ALONE = 14  # days from the one that is told alone, likewise
 ABOUT = 31  # days from those told to one whose month is not said, likewise
 WEEKDAYS = tuple(day.capitalize() for day in DAYS)
 
@@ -173,13 +174,19 @@ def _beside_those_told(seen: Seen, left: Sequence[Placed], runs: Sequence[Placed
         beside = [other for other in runs if other != one and abs(other.scene - one.scene) <= BESIDE]
         fits = [(other, _may_fit(other, one)) for other in beside]
         against = [other for other, fit in fits if fit is False]
-        if against and not any(fit for _, fit in fits) and _agree(against):
+        if against and not any(fit for _, fit in fits) and _agree(against) and _are_enough(against, one):
             nearest = min(
                 against, key=lambda it: (abs(it.scene - one.scene), abs(it.day.paragraph - one.day.paragraph))
             )
             told = _of_that_date(runs, one) or nearest
             asked.append(told)
             yield _finding(seen, told, one, 0.8 if len(against) > 1 else 0.7)
+
+
+def _are_enough(against: Sequence[Placed], one: Placed) -> bool:
+    """Whether they are two; one alone may be of another year, unless it is near."""
+    days = either_way(against[0].day, one.day)
+    return len(against) > 1 or not against[0].day.month or min(map(abs, days)) <= ALONE
 
 
 def _is_nearby(seen: Seen, one: Placed) -> bool:
