@@ -38,6 +38,12 @@ def _still_there(one: Finding, titles: Sequence[str]) -> str:
     return f"{one.words['name']} leaves in {scene(titles, one.evidence[0].scene)} and goes on in it. Which is meant?"
 
 
+def _compass(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
+    return f"{words['place']} lies {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
+
+
 def _order(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
     return f"Between “{words['before']}” and “{words['after']}” comes “{words['one']}”. Is that the day meant?"
@@ -140,6 +146,7 @@ CONTINUITY: Mapping[str, Say] = {
     "order of dates": _order,
     "dead": _dead,
     "still there": _still_there,
+    "compass": _compass,
     "season": _season,
     "origin": _origin,
     "rank": _rank,
