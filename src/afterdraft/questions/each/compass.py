@@ -60,7 +60,7 @@ CHECK = Check(
     id="compass",
     name="A place on the other side",
     family="continuity",
-    looks_at="A place that is told to lie to the west, say, and elsewhere to the east, or to have the sun rise over it.",
+    looks_at="A place that is told to lie to the west, say, and elsewhere to the east, or with the sun rising over it.",
     method="Sides of the compass beside a named place, or one with ‘the’ (the mainland, the city), as in ‘to the west, "
     "the lights of …’ and ‘looking south across the water to …’; the sun rises over what lies to the east and sets "
     "over what lies to the west. Asked where two sides are opposite and no third is told. Common practice of copy "
