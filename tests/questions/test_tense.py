@@ -1,9 +1,11 @@
 """The tense changes within a scene."""
 
+from dataclasses import replace
+
 import pytest
 
 from afterdraft.questions.each.tense import CHECK
-from tests.questions.asked import found_in, quotes
+from tests.questions.asked import found_in, quotes, read
 from tests.questions.people import ILSE, MARTA
 
 pytestmark = pytest.mark.slow
@@ -131,3 +133,46 @@ def test_asks_about_a_paragraph_that_tells_of_them_among_others_that_are_told() 
     """With words that essays have too."""
     now = "She says nothing to him of any key. Mrs. Kell has always kept it, and she goes to the box where it lies."
     assert quotes(found_in(CHECK, [*QUIET * 4, now, *QUIET])) == [[now]]
+
+
+@pytest.mark.parametrize(
+    "now",
+    [
+        "The mast goes at noon. It hangs over the side, and the boat drifts; they will find the sail in the morning.",
+        "They take him down to the landing. Nobody speaks. The boat lies on the mud, and a gull sits on the rail.",
+        "She crosses the yard, and he sees that she must have been ill. He takes the lamp from its hook.",
+        "He goes down to the rope and looks at the knot the way you look at a dog. She waits, and he says:",
+        "They run to the landing. They cut the rope, and they push off. The bell rings in the tower.",
+        "Marta waits at the gate. She knows that he must be back by now, and her hands are cold.",
+    ],
+)
+def test_asks_about_things_that_happen_and_what_is_to_be(now: str) -> None:
+    assert quotes(found_in(CHECK, [*QUIET * 4, now, *QUIET])) == [[now]]
+
+
+@pytest.mark.parametrize(
+    "now",
+    [
+        "A ferryman must be early. The river is his clock, and the work will wait for nobody.",
+        "Thus it is with ferries. The boat is old before the rope is, and somebody must mend both.",
+        "He is late again, thought she. It must be the rope; he never minds it, and he lets the boat drift.",
+        "Let us leave her on the landing. She waits for the boat, and he takes his time.",
+        "If you let a boat lie it will rot. The sun opens it, and the rain fills it, and he who owns it pays.",
+    ],
+)
+def test_is_silent_about_what_must_be_and_what_is_thought(now: str) -> None:
+    assert not found_in(CHECK, [*QUIET * 4, now, *QUIET])
+
+
+NOW = "They take him down to the landing. He looks at nobody. The boat lies on the mud, and he steps over the rope."
+
+
+def test_asks_about_the_first_paragraph_behind_a_break() -> None:
+    seen = read([[*ILSE, *MARTA], [NOW, *QUIET]])
+    assert quotes(list(CHECK.find(replace(seen, heads=(("One",), ()))))) == [[NOW]]
+    assert not list(CHECK.find(replace(seen, heads=(("One",), ("Two",)))))
+
+
+def test_is_silent_about_a_scene_in_the_present_throughout() -> None:
+    seen = read([[*ILSE, *MARTA], [NOW, "She watches him. He goes on board.", NOW]])
+    assert not list(CHECK.find(replace(seen, heads=(("One",), ()))))

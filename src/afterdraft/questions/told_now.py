@@ -27,6 +27,7 @@ AROUND, LEAST_AROUND = 2, 3  # verbs in the past on either side for each in the 
 MANY, LONG = 4, 120  # verbs in the present, words
 MOST = 3  # signs of one kind that count
 DIARY = 0.1  # share of a book's scenes that are headed by a date
+AT_THE_START = 1  # points more for the first paragraph behind a break, which may set the scene
 NONE_PAST, NEAR_PAST, ALL_PAST = 2.0, 1.5, 1.5  # points: no verb in the past, the one before is in it, all around are
 BEFORE_IS_PAST, AROUND_IS_PAST, ONLY_IS = 0.75, 0.9, 0.6  # shares of verbs
 _NEXT = re.compile(
@@ -47,29 +48,39 @@ _THINKS = words_of(
     """
 ) | {""}  # after an I, of the time of telling
 _NOT_TOLD = re.compile(
-    r"\b(?:as\sI\swrite|I(?:[’']m|\sam|\snow)?\swrit(?:e|ing)|I\snow\sknow|have\sI|(?:the|present)\swriter|readers?"
-    r"|there\s(?:is|are)\s(?:an?\s)?(?:kind|sort)s?\sof|shall|will|must|ought|should|would|let|thee|thou|hath|doth|you|your|yourself|ye|please|[a-z]{2,}eth)\b",
+    r"\b(?:as\sI\swrite|thought\s(?:I|he|she)|I(?:[’']m|\sam|\snow)?\swrit(?:e|ing)|I\snow\sknow|have\sI|(?:the|present)\swriter|readers?"
+    r"|there\s(?:is|are)\s(?:an?\s)?(?:kind|sort)s?\sof|shall|let\s(?:us|me|it)|thee|thou|hath|doth"
+    r"|(?<!as\sif\s)(?<!the\sway\s)(?<!the\sway\sthat\s)you|your|yourself|ye|please|[a-z]{2,}eth)\b|(?:^|[.;!?]\s)Let\b",
     re.IGNORECASE,
 )  # the teller speaks, or what is to be is spoken of, or a sermon
 _PAST = re.compile(r"\b(?:was|were|had|did)\b")
-_SET_IN = re.compile(r"^\s*[*_\[(‘“'\"—]|[:,]\s*$")
+_SET_IN = re.compile(r"^\s*[*_\[(‘“'\"—]|,\s*$")
 _NOW = re.compile(r"\b(?:now|here|yet|just|to-?day|to-?night|at\spresent|already)\b", re.IGNORECASE)
 _AND = re.compile(r"\band (?:then |now )?([a-z]+)\b")
+_THEY = re.compile(r"\b[Tt]hey\s(?:(?:\w+ly|then|now|still|just|only|also|even|both|all)\s)?([a-z]+)\b(?![’'])")
+_THING = re.compile(
+    r"\b(?:(?:[Tt]he|[Aa]n?|[Hh]is|[Hh]er|[Tt]heir|[Ii]ts|[Mm]y|[Oo]ur)\s(?:[a-z]+\s){1,2}?|(?:[Ii]t|[Ss]omebody|[Nn]obody)\s)([a-z]+s)"
+    r"(?=[.,;]|\s(?:up|down|out|off|in|on|at|away|back|over|under|through|into|to|from|by|across|along|round|past|behind"
+    r"|against|between|with|an?|the|his|her|their|its|it|him|them|me|us|like|\w+ly|and)\b)"
+)  # 'the foremast goes', 'a gull sits on': what follows a verb, and seldom a plural
 _SOMEBODY = re.compile(r"\b(?:he|him|his|himself|she|her|herself)\b", re.IGNORECASE)
 _ANYONE_THERE = re.compile(r"\b(?:I|me|my|we|us|our|they|them|their|he|him|his|she|her)\b", re.IGNORECASE)
+_TO_BE = re.compile(r"\b(?:will|must|ought|should|would|let)\b")
 _AGAINST = (
     re.compile(r"\b(?:I|you|we|it|that|there|what|who|here|let)[’'](?:s|ll|re|ve|m|d)\b", re.IGNORECASE),  # a voice
     re.compile(r"[?!]"),
+    _TO_BE,
     re.compile(r"\b(?:kind|sort)s?\sof\s(?:an?\s)?(?:man|men|woman|women|people|person)\b", re.IGNORECASE),
     re.compile(
         r"(?:^|[.;!?—:]\s+)(?:(?:But|And|For|Yet|Now|Then|Thus|When|If|As|Besides)[, ]+)?(?:an?|every|any|no|those|such"
-        r"|few|many|most|some|all|men|women|people|one|whatever|whoever|anybody|nobody|everybody)\b"
+        r"|few|many|most|some|all|men|women|people|one|whatever|whoever|anybody)\b"
         r"|\b(?:an?|every|any|each)\s(?:[\w-]+\s)?[\w-]+[’']s\b",
         re.IGNORECASE,
     ),  # of anybody, or of none in particular
 )
 _ANYBODY = re.compile(
-    r"\b(?:men|women|people|persons?|mankind|humanity|human|nature|world|ones?|mind|species"
+    r"\b(?:mankind|humanity|human|nature|world|mind|species|one\s(?:can|may|must|might|is|has|does|never|always|\w+s)"
+    r"|(?:(?:of|that|as|for|most|all|some|many|few|by|to|with|than|like|between)\s)(?:men|women|people|persons?)"
     r"|sometimes|often|oftener|usually|as\sa\srule|in\sgeneral"
     r"|(?:an?|any|every|no)\s(?:[\w-]+\s)?(?:man|woman|lady|gentleman|girl|boy|author|traveller|lover|sailor|house))\b",
     re.IGNORECASE,
@@ -81,24 +92,46 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     text, scene = seen.texts[number][place], seen.facts[number]
     one = scene.counted[place]
     acting = _others_act(scene, place, text)
-    if not place or one.present < (LEAST if acting else PLENTY) or FEW * one.past > one.present:
+    if not (place or goes_on(seen, number)) or one.present < (LEAST if acting else PLENTY):
+        return False
+    if FEW * one.past > one.present or _NOT_TOLD.search(text) or _SET_IN.search(text):
         return False
     if one.past and (
         (told_by_i(scene) and TELLERS_FEW * one.past > one.present) or _PAST.search(text[slice(*sentences(text)[0])])
     ):
         return False
-    if _NOT_TOLD.search(text) or _SET_IN.search(text) or seen.texts[number][place - 1].rstrip().endswith((":", ":—")):
+    if place and seen.texts[number][place - 1].rstrip().endswith((":", ":—")):
         return False
-    past, present = _sums(_around(scene, place))
+    past, present = _sums([one for side in beside(seen, number, place) for one in side])
     others = [it for at, it in enumerate(scene.counted) if at != place]
     if past < max(LEAST_AROUND, AROUND * present) or _share(others) < TOLD:
         return False
+    nobody = not somebody_acts(scene, place, text)
+    if nobody and (_TO_BE.search(text) or re.search("[?!]", text)):
+        return False
     diary = is_diary(seen)
-    found = points(scene, place, text)
+    found = points(seen, number, place)
     if max(one.present, _deeds(scene, place, text)) < HAPPENS and found < SURE:
         return False
-    more = diary + WHERE_NOBODY_ACTS * (not somebody_acts(scene, place, text))
+    more = diary + WHERE_NOBODY_ACTS * nobody + AT_THE_START * (not place)
     return not (diary and _NOW.search(text)) and found >= ENOUGH + more
+
+
+def goes_on(seen: Seen, number: int) -> bool:
+    """Whether the scene goes on with the chapter of the one before."""
+    return 0 < number < len(seen.heads) and not seen.heads[number]
+
+
+def beside(seen: Seen, number: int, place: int) -> tuple[list[Counted], list[Counted]]:
+    """A few paragraphs before it and behind it, into the scenes before and behind where its own is short and they are
+    of its chapter."""
+    counted = seen.facts[number].counted
+    before, behind = [*counted[max(0, place - ROUND) : place]], [*counted[place + 1 : place + 1 + ROUND]]
+    if len(before) < ROUND and goes_on(seen, number):
+        before = [*seen.facts[number - 1].counted[len(before) - ROUND :], *before]
+    if len(behind) < ROUND and goes_on(seen, number + 1):
+        behind += seen.facts[number + 1].counted[: ROUND - len(behind)]
+    return before, behind
 
 
 def is_diary(seen: Seen) -> bool:
@@ -106,17 +139,19 @@ def is_diary(seen: Seen) -> bool:
     return headed > DIARY * len(seen.facts)
 
 
-def points(scene: SceneFacts, place: int, text: str) -> float:
+def points(seen: Seen, number: int, place: int) -> float:
+    scene, text = seen.facts[number], seen.texts[number][place]
     one = scene.counted[place]
     here = [it for it in scene.mentions if it.paragraph == place and not it.spoken]
-    before = next((it for it in scene.counted[max(0, place - CLOSE) : place][::-1] if it.past + it.present), None)
+    before, behind = beside(seen, number, place)
+    last = next((it for it in before[-CLOSE:][::-1] if it.past + it.present), None)
     mine = sum(it.kind == "self" and acts_myself(text, it) for it in here)
-    others = sum(tells(it) and ((it.form != "they" and acts(text, it)) or _many_act(text, it)) for it in here)
+    others = sum(tells(it) and (acts(text, it) or _many_act(text, it)) for it in here) + _nameless(text)
     only_is = len(re.findall(r"\b(?:is|are)\b", text)) >= ONLY_IS * one.present
     return (
         NONE_PAST * (one.past == 0)
-        + NEAR_PAST * (before is None or _share([before]) >= BEFORE_IS_PAST)
-        + ALL_PAST * (_share(_around(scene, place)) >= AROUND_IS_PAST)
+        + NEAR_PAST * (last is None or _share([last]) >= BEFORE_IS_PAST)
+        + ALL_PAST * (_share([*before, *behind]) >= AROUND_IS_PAST)
         + (one.present >= MANY)
         + min(mine, MOST)
         + min(others, MOST) / 2
@@ -132,29 +167,35 @@ def points(scene: SceneFacts, place: int, text: str) -> float:
 def somebody_acts(scene: SceneFacts, place: int, text: str) -> bool:
     """Whether somebody does something there: what only is so is an essay's, or a custom."""
     here = [one for one in scene.mentions if one.paragraph == place and not one.spoken]
-    if sum(one.kind == "self" and acts_myself(text, one) for one in here) >= HAPPENS:
+    if sum(one.kind == "self" and acts_myself(text, one) for one in here) + _nameless(text) >= HAPPENS:
         return True
     goes_on = any(form(word) == "s" and word not in _NO_VERB for word in _AND.findall(text))
     return any(goes_on or acts(text, one) or _many_act(text, one) for one in here if tells(one))
 
 
 def _others_act(scene: SceneFacts, place: int, text: str) -> bool:
-    """Whether somebody but an I does something there."""
+    """Whether somebody but an I does something there, or things do."""
     here = [one for one in scene.mentions if one.paragraph == place and not one.spoken]
-    return any(tells(one) and (acts(text, one) or _many_act(text, one)) for one in here)
+    return _nameless(text) >= LEAST or any(tells(one) and (acts(text, one) or _many_act(text, one)) for one in here)
 
 
 def _deeds(scene: SceneFacts, place: int, text: str) -> int:
     """Verbs of the present right behind somebody, or behind an 'and'; the pipeline takes some of them for nouns."""
     here = [one for one in scene.mentions if one.paragraph == place and not one.spoken and tells(one)]
     after_and = sum(form(word) == "s" and word not in _NO_VERB for word in _AND.findall(text))
-    return after_and + sum(acts(text, one) or _many_act(text, one) for one in here)
+    return after_and + _nameless(text) + sum(acts(text, one) or _many_act(text, one) for one in here)
 
 
 def _many_act(text: str, one: Mention) -> bool:
-    """Whether several do something, whose verbs have no ending: 'the men run', 'they take'."""
-    several = one.form == "they" or (one.kind == "role" and bool(re.search(r"(?:s|men|people)$", text[: one.end])))
+    """Whether several do something, whose verbs have no ending: 'the men run'."""
+    several = one.kind == "role" and bool(re.search(r"(?:s|men|people)$", text[: one.end]))
     return several and acts_myself(text, one)
+
+
+def _nameless(text: str) -> int:
+    """Deeds of those whom reading does not note: 'they take', 'the boat goes'."""
+    they = sum(form(word) == "base" and word not in _NO_VERB | _THINKS for word in _THEY.findall(text))
+    return they + sum(word not in _NO_VERB for word in _THING.findall(text))
 
 
 def tells(one: Mention) -> bool:
@@ -178,10 +219,6 @@ def acts_myself(text: str, one: Mention) -> bool:
 def _next(text: str, one: Mention) -> str:
     match = _NEXT.match(text, one.end)
     return match.group(1) if match else ""
-
-
-def _around(scene: SceneFacts, place: int) -> list[Counted]:
-    return [*scene.counted[max(0, place - ROUND) : place], *scene.counted[place + 1 : place + 1 + ROUND]]
 
 
 def _share(counted: Sequence[Counted]) -> float:

@@ -28,8 +28,7 @@ _INSET = re.compile(r"^\s*[*_—>\[(]|[:!]\s*$|^\s*(?:That|This|Such)\s(?:is|are
 def find(seen: Seen) -> Iterator[Finding]:
     for number, scene in enumerate(seen.facts):
         past, present = sum(one.past for one in scene.counted), sum(one.present for one in scene.counted)
-        if past + present >= VERBS and past >= present:
-            yield from _in_scene(seen, number, scene, alone=past >= MOSTLY * (past + present))
+        yield from _in_scene(seen, number, scene, alone=past + present >= VERBS and past >= MOSTLY * (past + present))
 
 
 def _in_scene(seen: Seen, number: int, scene: SceneFacts, *, alone: bool) -> Iterator[Finding]:
@@ -100,14 +99,15 @@ CHECK = Check(
     family="viewpoint",
     looks_at="Sentences in which somebody does something in the present, in a scene that is told in the past.",
     method="Whole paragraphs without speech in the present, where what stands round them is told in the past. Points "
-    "count for somebody who does something (‘he goes’, ‘I take’), for no verb in the past, and for the past right "
-    "before it and all round; points are lost by what is said of men and women as such, in questions and "
-    "cries, and by what only is so. And whole sentences with somebody of the cast and a verb in the present right "
-    "behind, beside others in the past, in scenes nine tenths of whose verbs are in the past. What is said to ‘you’, "
-    "letters set in, what a teller says of the telling, and what a diary says of now are let be. The rule is our own.",
+    "count for somebody who does something (‘he goes’, ‘I take’, ‘they run’, ‘the boat drifts’), for no verb in the "
+    "past, and for the past right before it and all round; points are lost by what is said of men and women as such, "
+    "in questions and cries, by what is to be, and by what only is so. A chapter’s first paragraph is let be. And "
+    "whole sentences with somebody of the cast and a verb in the present right behind, beside others in the past, in "
+    "scenes nine tenths of whose verbs are in the past. What is said to ‘you’, letters set in, what a teller says of "
+    "the telling, and what a diary says of now are let be. The rule is our own.",
     blind="Single sentences in the present of ‘I’, ‘you’ and ‘they’, whose verbs have no ending; paragraphs in which "
-    "both tenses stand by turns, or that say ‘will’ or ‘must’; scenes told in the present; tellers who mix both.",
+    "both tenses stand by turns; scenes told in the present; tellers who mix both.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=9,
+    recipe=10,
 )
