@@ -3,7 +3,7 @@
 import pytest
 
 from afterdraft.questions.each.given_names import CHECK
-from tests.questions.asked import found_in, quotes
+from tests.questions.asked import found, found_in, quotes
 from tests.questions.people import ILSE, NIGHT
 
 pytestmark = pytest.mark.slow
@@ -37,3 +37,34 @@ def test_asks_where_a_surname_has_another_given_name_once() -> None:
 )
 def test_is_silent_about_short_forms_families_and_other_people(other: str) -> None:
     assert not found_in(CHECK, ILSE, TOLL, [*NIGHT, other])
+
+
+DOLPHIN = [
+    "Terry Lomas was a loose man in a waistcoat. He dried a glass.",
+    "“Half past nine,” said Lomas. “It was the darts.”",
+]
+MOP = ["The door was on the latch. {} Lomas was in there with a mop.", "“Oh, heck,” said Lomas."]
+
+
+@pytest.mark.parametrize("other", ["Barry", "Jerry", "Kelvin", "Desmond", "Lenny"])
+def test_asks_where_somebody_called_by_the_surname_has_another_given_name(other: str) -> None:
+    (one,) = found(CHECK, DOLPHIN, ["It rained."], [text.format(other) for text in MOP])
+    assert quotes([one])[0][0] == f"{other} Lomas was in there with a mop."
+    assert one.words == {"surname": "Lomas", "usual": "Terry", "rare": other}
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        ["His brother, Barry Lomas, was in there with a mop.", "“Oh, heck,” said Lomas."],
+        ["Old Barry Lomas was in there with a mop.", "“Oh, heck,” said Lomas."],
+        ["Barry Lomas was in there with a mop.", "“Oh, heck,” said Barry."],
+        ["Margaret Lomas was in there with a mop.", "Old Lomas looked at Terry. “Oh, heck,” said Lomas."],
+        ["Barry Lomas and Terry were there with a mop.", "“Oh, heck,” said Lomas."],
+        ["Captain Lomas was in there with a mop.", "“Oh, heck,” said Lomas."],
+        ["Barry Lomas had a mop.", "“Oh, heck,” said Lomas.", "Barry sat down. Barry sighed."],
+    ],
+)
+def test_is_silent_about_somebody_else_of_the_surname(other: list[str]) -> None:
+    known = ["Terry Lomas dried a glass. Terence was what his mother called him.", *DOLPHIN]
+    assert not found(CHECK, known, ["It rained."], other)

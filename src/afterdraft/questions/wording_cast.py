@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 
 from afterdraft.questions.question import Finding
-from afterdraft.questions.wording_kit import Say, scene
+from afterdraft.questions.wording_kit import Say, listed, scene
 
 
 def _spelling(one: Finding, titles: Sequence[str]) -> str:
@@ -37,6 +37,11 @@ def _given_name(one: Finding, titles: Sequence[str]) -> str:
     return f"{words['rare']} {words['surname']} in {here}: is that {words['usual']} {words['surname']}?"
 
 
+def _name_drift(one: Finding, titles: Sequence[str]) -> str:
+    where = listed([scene(titles, span.scene) for span in one.evidence[1:]])
+    return f"“{one.words['other']}” stands in {where} alone. Is {one.words['usual']} meant?"
+
+
 CAST: Mapping[str, Say] = {
     "spelling": _spelling,
     "names alike": _names_alike,
@@ -44,4 +49,5 @@ CAST: Mapping[str, Say] = {
     "promised": _promised,
     "left over": _left_over,
     "given name": _given_name,
+    "name drift": _name_drift,
 }

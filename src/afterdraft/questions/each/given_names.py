@@ -2,17 +2,19 @@
 
 import re
 from collections import Counter, defaultdict
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
+from afterdraft.reading import lexicon
 from afterdraft.whole.given_names import FEMALE, MALE
 from afterdraft.whole.nicknames import same_given
 
 KNOWN = 5  # times that the usual given name stands at least; chosen on the tuning half
 RARE = 2  # times that the other does at most, likewise; in full, the usual name stands more often
 _NAME = re.compile(r"(?<![\w’'-])(?P<given>[A-Z][a-zé]+) (?P<surname>[A-Z][a-zé’]+[a-z])\b(?!-)")
+_NO_GIVEN = lexicon.TITLES | lexicon.ROLES | lexicon.NO_NAMES
 _WORD = re.compile(r"[^\W\d_]+")
 _KIN = re.compile(
     r"\b(?:sons?|daughters?|brothers?|sisters?|father|mother|parents|uncle|aunt|cousins?|nephew|niece|wife|husband"
@@ -29,7 +31,15 @@ ROUND = 40  # characters on either side in which kinship explains another of the
 
 def find(seen: Seen) -> Iterator[Finding]:
     counted = Counter(word for scene in seen.texts for text in scene for word in _WORD.findall(text))
-    for surname, by_given in _full(seen).items():
+    known = list(_of_known(seen, counted))
+    yield from known
+    asked = {one.words["surname"] for one in known}
+    yield from (one for one in _called_by_surname(seen, counted) if one.words["surname"] not in asked)
+
+
+def _of_known(seen: Seen, counted: Counter[str]) -> Iterator[Finding]:
+    """Of somebody who is mostly called by the given name."""
+    for surname, by_given in _full(seen, FEMALE | MALE).items():
         if counted[surname.lower()]:
             continue
         for other, places in by_given.items():
@@ -38,6 +48,39 @@ def find(seen: Seen) -> Iterator[Finding]:
                 continue
             if not any(_is_explained(seen, one, known) for one in places):
                 yield _finding(seen, surname, (known, by_given[known]), (other, places), counted)
+
+
+def _called_by_surname(seen: Seen, counted: Counter[str]) -> Iterator[Finding]:
+    """Of somebody who is mostly called by the bare surname, in the scenes of either given name: nobody else has it."""
+    capital = {word.lower() for word in counted if word[0].isupper()}
+    names = capital - {word for word in counted if word.islower()} - _NO_GIVEN
+    for surname, by_given in _full(seen, names).items():
+        if len(by_given) != 2 or surname.lower() not in names:
+            continue
+        (known, usual), (other, places) = sorted(by_given.items(), key=lambda one: (-len(one[1]), one[1]))
+        scenes = [{one.scene for one in spans} for spans in (usual, places)]
+        both = any(known in _WORD.findall(text) for number in scenes[1] for text in seen.texts[number])
+        if counted[other] > RARE or both or not _may_be_one(known, other):
+            continue
+        bare = _bare(seen, surname, counted)
+        if all(bare & some for some in scenes) and not any(_is_explained(seen, one, known) for one in places):
+            yield _finding(seen, surname, (known, usual), (other, places), counted)
+
+
+def _may_be_one(given: str, other: str) -> bool:
+    both = [(small in FEMALE, small in MALE) for small in (given.lower(), other.lower())]
+    is_other_gender = all(map(any, both)) and both[0] != both[1]
+    return not is_other_gender and not same_given(given.lower(), [other.lower()])
+
+
+def _bare(seen: Seen, surname: str, counted: Counter[str]) -> set[int]:
+    """Scenes in which a surname stands with no other name or title before it."""
+    stands = re.compile(rf"(?:\b([A-Z]\w*)\.? )?(?<![\w’'-]){surname}\b(?! [A-Z]|-)")
+    return {
+        number
+        for number, scene in enumerate(seen.texts)
+        if any(not match[1] or counted[match[1].lower()] for text in scene for match in stands.finditer(text))
+    }
 
 
 def _usual(other: str, by_given: Mapping[str, Sequence[Span]]) -> str:
@@ -51,13 +94,13 @@ def _is_her(given: str) -> bool:
     return given.lower() in FEMALE
 
 
-def _full(seen: Seen) -> Mapping[str, Mapping[str, list[Span]]]:
-    """By surname and given name, where the two stand together."""
+def _full(seen: Seen, given: Container[str]) -> Mapping[str, Mapping[str, list[Span]]]:
+    """By surname and given name, of such given names in small letters, where the two stand together."""
     found: defaultdict[str, defaultdict[str, list[Span]]] = defaultdict(lambda: defaultdict(list))
     for number, scene in enumerate(seen.texts):
         for place, text in enumerate(scene):
             for match in _NAME.finditer(text):
-                if match["given"].lower() in FEMALE | MALE:
+                if match["given"].lower() in given:
                     found[match["surname"]][match["given"]].append(Span(number, place, *match.span(), match.group()))
     return found
 
@@ -101,9 +144,13 @@ CHECK = Check(
     family="cast",
     looks_at="A surname that stands once or twice with another given name than its usual one, where nothing "
     "says that it is somebody else's.",
-    method="Counts given names that many know before surnames, in the whole book. Short forms are let be, and surnames "
-    "of which two are usual, and names that are explained (‘his brother’, ‘old’, ‘the vicar’). The rule is our own.",
-    blind="Given names of your own invention. A namesake who comes once without a word about it is asked about.",
+    method="Counts given names that many know before surnames, in the whole book; and any given name before one by "
+    "which somebody is mostly called, where the bare surname stands beside either. Short forms are let be, and "
+    "surnames of which two are usual, and names that are explained (‘his brother’, ‘old’, ‘the vicar’). The rule is "
+    "our own.",
+    blind="Given names of your own invention of somebody called by them. A namesake who comes once without a word "
+    "about it is asked about.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )

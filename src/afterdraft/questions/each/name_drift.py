@@ -1,0 +1,265 @@
+"""Somebody's name that is another one for a while: two names of one title, given name or part."""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+from rapidfuzz.distance import OSA, Jaro
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.reading import lexicon
+from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.time_words import DAYS, MONTHS
+from afterdraft.reading.trait_words import TRADES
+from afterdraft.whole.given_names import FEMALE, MALE
+from afterdraft.whole.nicknames import same_given
+
+FEW = 4  # times that the other name stands at most, in one scene or two; chosen on the tuning half
+LONG = 3  # letters of a name at least
+NEAR, NEXT = 6, 2  # scenes before in which the usual one stands, behind a title or given name, and by itself; likewise
+APART = 3  # paragraphs from one to the other at least, likewise
+SHAPE = 0.75  # how alike two names are at least that do not begin with two letters alike, by Jaro (1989): 0 to 1
+SELDOM = 12  # times up to which the usual name stands where a rare word beside both ties them together; likewise
+RARE, MORE = 6, 8_000  # a word is rare that stands so often at most, or once in so many words
+ASKED = 7  # times of the usual name from which one letter's difference is asked about as a spelling
+ROUND = 40  # characters on either side in which kinship explains another of the name; chosen by hand
+ALIKE, TIED = 0.6, 0.75  # strength
+_TITLES = (
+    lexicon.TITLES | words_of("deputy ranger coach agent pastor bosun ensign warden sheriff marshal brigadier")
+) - words_of("king queen emperor empress saint st")
+_NO_NAMES = lexicon.TITLES | lexicon.ROLES | lexicon.NO_NAMES | _TITLES | frozenset((*DAYS, *MONTHS))
+_PARTS = (
+    lexicon.ROLES
+    | TRADES
+    | words_of("mate bosun skipper purser steward sexton verger postmistress stationmaster barmaid vet undertaker")
+) - (lexicon.KIN | words_of("man woman boy girl lady gentleman fellow other others one"))
+_WORD = re.compile(r"[^\W\d_]+(?:[’'](?!s\b)[^\W\d_]+)*")
+_NAMED = r"(?P<name>(?:[A-Z][’']|Mc|Mac|Fitz)?[A-Z][a-zé]*[a-zé])(?![\w-]| [A-Z][a-z])"
+_TWO = re.compile(rf"(?<![\w’'-])(?P<frame>[A-Z][a-zé]*[a-zé])\.? {_NAMED}")
+_DOES = "|".join(sorted(lexicon.SPEECH)) + (
+    "|[a-z]+ed|was|had|came|went|took|sat|stood|gave|got|saw|rose|drew|ran|left|held|shook|threw|led|kept|did|made|let"
+)
+_SAID = "said|asked|replied|cried|answered|whispered|added|called"
+_ACTS = (
+    re.compile(rf"(?<![\w’'.-] )(?<![\w’'-])(?P<name>[A-Z][a-zé]+) (?:{_DOES})\b"),
+    re.compile(rf"[”’\"',] (?:{_SAID}) (?P<name>[A-Z][a-zé]+)\b(?! [A-Z])"),
+)
+_WHOSE = r"\b(?:[Tt]he|[Hh]is|[Hh]er|[Mm]y|[Oo]ur|[Tt]heir) (?:old |young |little |head )?"
+_BOTH = r"(?:[A-Z][a-zé]*[a-z]\.? )?"  # a title or a given name
+_APPOSED = (
+    re.compile(rf"{_WHOSE}(?P<part>[a-z]+),? {_BOTH}{_NAMED}(?![’']s)"),
+    re.compile(rf"(?<![\w’'.] ){_BOTH}{_NAMED},? {_WHOSE}(?P<part>[a-z]+)\b(?! [A-Z]|-|[’'])"),
+)
+_BEFORE = re.compile(
+    r"(?:\b(?:late|an?|another|named|called|certain|some|and|or|nor|like|than|name\sof|both|old|poor|king|saint|st\.?)\s"
+    r"|[—–(]\s?|[”’\"]\s)$",
+    re.IGNORECASE,
+)
+_BEHIND = re.compile(
+    r",?\s(?:of|who|whom|whose|himself|herself)\b|,?\s(?:and|or)\s[A-Z]|,\s(?:the|an?|my|our|his|her|junior|senior|Esq)\b"
+    r"|\s[A-Z][a-z]|,\s[A-Z]|[’']s\s[A-Z]"
+)
+_KIN = re.compile(
+    r"\b(?:sons?|daughters?|brothers?|sisters?|father|mother|uncle|aunt|cousins?|nephew|niece|wife|husband|widow"
+    r"|married|family|born|christened)\b",
+    re.IGNORECASE,
+)
+
+_ByName = Mapping[str, Sequence[Span]]
+
+
+@dataclass(frozen=True)
+class _Names:
+    """What stands in the book, and behind or beside what; `parts` and `framed` by that and by name."""
+
+    seen: Seen
+
+    @cached_property
+    def stands(self) -> _ByName:
+        found: defaultdict[str, list[Span]] = defaultdict(list)
+        for one in self._matches(_WORD, 0):
+            found[one.quote].append(one)
+        return found
+
+    @cached_property
+    def small(self) -> frozenset[str]:
+        return frozenset(word for word in self.stands if word.islower())
+
+    @cached_property
+    def framed(self) -> Mapping[str, _ByName]:
+        """Behind a title or given name; behind nothing ("") where somebody does something."""
+        found: defaultdict[str, defaultdict[str, list[Span]]] = defaultdict(lambda: defaultdict(list))
+        for number, place, match in self._found(_TWO):
+            frame = match["frame"].lower()
+            if self.is_name(match["name"]) and (frame in _TITLES or frame in FEMALE | MALE):
+                found[frame][match["name"]].append(self.seen.span(number, place, *match.span()))
+        for one in (one for pattern in _ACTS for one in self._matches(pattern, "name")):
+            if self.is_name(one.quote):
+                found[""][one.quote].append(one)
+        return found
+
+    @cached_property
+    def parts(self) -> Mapping[str, _ByName]:
+        """Beside 'the mate'."""
+        found: defaultdict[str, defaultdict[str, list[Span]]] = defaultdict(lambda: defaultdict(list))
+        for number, place, match in (one for pattern in _APPOSED for one in self._found(pattern)):
+            if match["part"] in _PARTS and self.is_name(match["name"]):
+                found[match["part"]][match["name"]].append(self.seen.span(number, place, *match.span("name")))
+        return found
+
+    @cached_property
+    def pairs(self) -> frozenset[str]:
+        """Two words with a capital that stand together."""
+        return frozenset(f"{match['frame']} {match['name']}" for _, _, match in self._found(_TWO))
+
+    @cached_property
+    def rare(self) -> frozenset[str]:
+        often = max(RARE, sum(map(len, self.stands.values())) // MORE)
+        words = self.small - lexicon.SPEECH
+        return frozenset(word for word in words if len(word) > LONG and len(self.stands[word]) <= often)
+
+    def _found(self, pattern: re.Pattern[str]) -> Iterator[tuple[int, int, re.Match[str]]]:
+        for number, scene in enumerate(self.seen.texts):
+            for place, text in enumerate(scene):
+                for match in pattern.finditer(text):
+                    yield number, place, match
+
+    def _matches(self, pattern: re.Pattern[str], group: int | str) -> Iterator[Span]:
+        return (self.seen.span(number, place, *match.span(group)) for number, place, match in self._found(pattern))
+
+    def is_name(self, word: str) -> bool:
+        return len(word) >= LONG and word in self.stands and word.lower() not in self.small | _NO_NAMES
+
+    def frames(self, name: str) -> Sequence[str]:
+        return [frame for frame, names in self.framed.items() if frame and name in names] or [""]
+
+    def scenes(self, name: str) -> Sequence[int]:
+        """In which it stands, in order."""
+        return [one.scene for one in self.stands[name]]
+
+    def is_for_a_while(self, name: str) -> bool:
+        scenes = self.scenes(name)
+        return len(scenes) <= FEW and scenes[-1] - scenes[0] <= 1
+
+    def are_beside(self, name: str, other: str) -> bool:
+        """Whether the two ever stand near each other."""
+        return any(
+            one.scene == two.scene and abs(one.paragraph - two.paragraph) < APART
+            for one in self.stands[other]
+            for two in self.stands[name]
+        )
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    names = _Names(seen)
+    asked: set[str] = set()
+    for kind in (names.parts, names.framed):
+        for frame, by_name in kind.items():
+            for other in by_name:
+                if other in asked or not names.is_for_a_while(other):
+                    continue
+                tied = kind is names.parts
+                usual = _usual(names, frame, by_name, other, tied=tied)
+                if usual and not _is_let_be(names, frame, usual, by_name[other][0], tied=tied):
+                    strength = TIED if tied or _share_a_word(names, usual, other) else ALIKE
+                    if strength == TIED or _is_near(names, frame, usual, other):
+                        asked.add(other)
+                        yield _finding(names, (usual, by_name[usual]), (other, by_name[other]), strength)
+
+
+def _usual(names: _Names, frame: str, by_name: _ByName, other: str, *, tied: bool) -> str:
+    """The one name of that title, given name or part that may be the same person's, stands more often and earlier, and
+    never beside it; "" where there are two, or none."""
+    if not tied and names.frames(other) != [frame]:
+        return ""
+    like = [name for name in by_name if name != other and (tied or _is_like(frame, name, other))]
+    if len(like) > 1 and not tied:
+        like = [name for name in like if _looks_alike(name, other)]
+    if len(like) != 1 or len(names.stands[like[0]]) <= len(names.stands[other]):
+        return ""
+    known, here = names.scenes(like[0]), names.scenes(other)[0]
+    apart = not names.are_beside(like[0], other) if frame else here not in known
+    return like[0] if known[0] < here and apart else ""
+
+
+def _is_like(frame: str, name: str, other: str) -> bool:
+    """Whether one may be written for the other: they begin alike, and are not of two genders or forms of one name."""
+    if name[:1] != other[:1] and not _looks_alike(name, other):
+        return False
+    both = [(small in FEMALE, small in MALE) for small in (name.lower(), other.lower())]
+    if not frame and all(map(any, both)) and both[0] != both[1]:
+        return False
+    return not same_given(name.lower(), [other.lower()])
+
+
+def _looks_alike(name: str, other: str) -> bool:
+    return name[:2] == other[:2] or Jaro.similarity(name, other) >= SHAPE
+
+
+def _is_near(names: _Names, frame: str, usual: str, other: str) -> bool:
+    """Whether they look alike, and the usual one stands shortly before."""
+    here, far = names.scenes(other)[0], NEAR if frame else NEXT
+    return _looks_alike(usual, other) and any(here - far <= scene <= here for scene in names.scenes(usual))
+
+
+def _share_a_word(names: _Names, usual: str, other: str) -> bool:
+    """Whether a rare word stands in one sentence with somebody who hardly stands, and with the other too."""
+    if len(names.stands[usual]) > SELDOM:
+        return False
+    beside = [
+        {word for one in names.stands[name] for word in _WORD.findall(names.seen.sentence(one).quote)}
+        for name in (usual, other)
+    ]
+    return bool(beside[0] & beside[1] & names.rare)
+
+
+def _is_let_be(names: _Names, frame: str, usual: str, first: Span, *, tied: bool) -> bool:
+    """Whether the other is brought in, or is said to be somebody else, or one of the writer's own people, or may be
+    one's married name; or it is asked about as a spelling."""
+    text, other = names.seen.texts[first.scene][first.paragraph], first.quote.split()[-1]
+    before, behind = text[: first.start], text[first.end :]
+    hers = {word.lower() for one in names.seen.given.people for form in one.forms for word in form.split()}
+    marries = frame not in ("", *_TITLES) and any(usual in names.framed.get(one, ()) for one in ("mrs", "miss"))
+    spelled = OSA.distance(usual, other) <= 1 and len(names.stands[usual]) > ASKED
+    if other.lower() in hers or _KIN.search(f"{before[-ROUND:]} {behind[:ROUND]}"):
+        return True
+    if tied:
+        return any(f"{one} {two}" in names.pairs for one, two in ((usual, other), (other, usual)))
+    return marries or spelled or bool(_BEFORE.search(before) or _BEHIND.match(behind))
+
+
+def _finding(
+    names: _Names, usual: tuple[str, Sequence[Span]], other: tuple[str, Sequence[Span]], strength: float
+) -> Finding:
+    first = other[1][0]
+    scenes = {one.scene: one for one in reversed(other[1])}
+    near = max((one for one in usual[1] if one < first), default=usual[1][0])
+    return Finding(
+        evidence=tuple(names.seen.sentence(one) for one in (near, *sorted(scenes.values()))),
+        strength=strength,
+        subject=f"{near.quote} or {first.quote}",
+        words={"usual": near.quote, "other": first.quote},
+        numbers={"usual": len(names.stands[usual[0]]), "other": len(names.stands[other[0]])},
+    )
+
+
+CHECK = Check(
+    id="name drift",
+    name="A name that drifts",
+    family="cast",
+    looks_at=f"A name that stands {FEW} times at most, in one scene or two, where another of the same title, given "
+    "name or part stands before: ‘Mr Lamb’, and ‘Mr Lark’ for a page; ‘Lamb, the mate’ and ‘the mate, Harker’.",
+    method="Takes names behind one title or given name, beside one part, or by themselves where somebody does "
+    "something. There is one such name only that may be meant, never near the other one, which is not brought in or "
+    "explained (‘a Mr Lark’, ‘her uncle’). Behind a title or a given name, and by themselves, they begin alike or look "
+    f"alike, and the usual one stands up to {NEAR} scenes before ({NEXT} by itself), or, where it hardly stands, a "
+    "rare word is in one sentence with both. Likeness is Jaro’s (1989); the rule is our own.",
+    blind="Names that are quite unlike, or stand in one paragraph. A name that drifts for several chapters. Two people "
+    "who are named alike, of whom the second comes once and without a word about it, are asked about.",
+    reads=("words",),
+    find=find,
+)

@@ -1,0 +1,101 @@
+"""A name that is another one for a page. The text is invented; so are the names."""
+
+import pytest
+
+from afterdraft.questions.each.name_drift import CHECK
+from tests.questions.asked import book, found, quotes
+
+REST = ["It rained on the quay all day, and nobody came. The boats lay side by side.", "The bell went at four."]
+
+
+def told(usual: str, other: str, between: int = 1) -> list[list[str]]:
+    return [[usual, *REST], [usual, *REST], *[REST] * between, [*REST, other]]
+
+
+@pytest.mark.parametrize(
+    ("usual", "other"),
+    [
+        ("“No,” said Mr Sallow. “No.”", "“We run for it,” said Mr Sawyer, and counted the men."),
+        ("“What now, Mr Sallow?” he asked.", "“What do you say, Mr Sawyer?”"),
+        ("Dr. Hollis put the lamp down.", "Dr. Holt put the lamp down."),
+        ("She had asked Mrs Pemberton for the key.", "Mrs Pendleton had the key."),
+        ("Inspector Hale read it twice.", "Inspector Hayes read it twice."),
+        ("Father Doyle shut the book.", "Father Dolan shut the book."),
+        ("Sergeant Cobb took his hat off.", "Sergeant Cole took his hat off."),
+        ("Miss Garrick rang the bell.", "Miss Barrick rang the bell."),
+        ("Aunt Maude sat by the fire.", "Aunt Mabel sat by the fire."),
+        ("Nurse Prior came in with the tray.", "Nurse Price came in with the tray."),
+        ("Deputy Ruiz had the map.", "Deputy Rubio had the map."),
+        ("Captain Reeve said nothing.", "“Aye, Captain Reese,” they said."),
+        ("Constable Webb looked at Susan Marsh.", "Susan Marks came in with the tray."),
+        ("Tamsin laughed. “No,” said Tamsin.", "“No,” said Tabitha. She sat down."),
+        ("Perrin took the rope.", "Perrott took the rope."),
+        ("The dentist, Dr. Alder, washed his hands.", "Dr. Quill, the dentist, washed his hands."),
+        ("Mr Sallow, the mate, was at the rail.", "Harker, the mate, was at the rail."),
+        ("The barman Tim Ashe dried a glass.", "The barman Joe Crewe dried a glass."),
+        ("He gave it to her agent, Lena Voss.", "His agent, Greta Horn, rang at nine."),
+        ("The cook, Marrable, banged a lid.", "Mrs Trimble the cook banged a lid."),
+    ],
+)
+def test_asks_where_a_name_is_another_one_for_a_while(usual: str, other: str) -> None:
+    (one,) = found(CHECK, *told(usual, other))
+    assert any(other.find(quote) >= 0 for quote in quotes([one])[0])
+    assert one.evidence[0].scene == 1
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "“Sit down, Mr Lamb,” he said.",  # nothing like it
+        "A Mr Sawyer came about the boats.",
+        "There was a man named Mr Sawyer at the gate.",
+        "Mr Sawyer, the new vicar, came about the boats.",
+        "Mr Sawyer of the harbour board was at the gate.",
+        "Mr Sawyer, who kept the inn, was at the gate.",
+        "Mr Sallow and Mr Sawyer were at the gate.",
+        "Captain Sawyer was at the gate.",
+        "His brother, Mr Sawyer, was at the gate.",
+        "Mr Sawyer’s Patent Lamp stood at the gate.",
+        "Old Mr Sawyer was at the gate.",
+        "The late Mr Sawyer had built the gate.",
+        "Mr Sawyer was at the gate. Mr Sawyer had gone in; Mr Sawyer had the cart. Mr Sawyer sat down. Mr Sawyer rose.",
+    ],
+)
+def test_is_silent_about_somebody_else(other: str) -> None:
+    usual = "“No,” said Mr Sallow."
+    assert not found(CHECK, *told(usual, other))
+
+
+def test_is_silent_where_both_are_in_one_place() -> None:
+    both = ["“No,” said Mr Sallow.", "“Yes,” said Mr Sawyer.", *REST]
+    assert not found(CHECK, *told("“No,” said Mr Sallow.", "It rained."), both)
+
+
+def test_is_silent_where_the_usual_one_is_long_gone() -> None:
+    assert not found(CHECK, *told("“No,” said Mr Sallow.", "“No,” said Mr Sawyer.", between=12))
+
+
+def test_asks_of_names_that_hardly_stand_where_a_rare_word_is_beside_both() -> None:
+    pages = told("She sent him to Dr. Alder with the tooth.", "She told Dr. Ames it was the tooth.", between=12)
+    (one,) = found(CHECK, *pages)
+    assert one.strength > 0.7
+
+
+def test_is_silent_where_two_may_be_meant() -> None:
+    usual = "“No,” said Mr Sallow. Mr Savage was silent."
+    assert not found(CHECK, *told(usual, "“No,” said Mr Sawyer."))
+
+
+def test_is_silent_about_a_married_name() -> None:
+    assert not found(CHECK, *told("Susan Marsh sat down, and Mrs Marsh rose.", "Susan Marks sat down."))
+
+
+def test_is_silent_about_one_person_by_two_parts_of_a_name() -> None:
+    assert not found(CHECK, *told("Tim Ashe sat down. Ashe, the barman, rose.", "The barman Tim came in."))
+
+
+def test_the_question_names_both() -> None:
+    from afterdraft.questions.asking import ask
+
+    (one,) = ask(book(told("“No,” said Mr Sallow.", "“No,” said Mr Sawyer.")), checks=[CHECK])
+    assert one.asks == "“Mr Sawyer” stands in scene 4 alone. Is Mr Sallow meant?"
