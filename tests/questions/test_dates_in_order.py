@@ -88,3 +88,23 @@ def test_is_silent_about_a_letter_that_tells_what_went_before() -> None:
 def test_is_silent_about_what_is_told_of_another_season() -> None:
     told = dated(["On the 15th of May it rained."], ["On the 2nd of February he fell."], ["It was the 19th of May."])
     assert not list(CHECK.find(told))
+
+
+@pytest.mark.parametrize(
+    "middle",
+    [
+        "From the chart I find that the ice was off from noon on 28 May to midnight on 29 May.",
+        "> In his view the rope went at noon on 28 May.",
+        "*On 28 May the rope went.*",
+        "The report had the rope going on 28 May.",
+        "In my opinion the rope went at noon on 28 May.",
+        "On the card it said Mon 28 May, home; Mon 4 June, away.",
+        "At noon on 28 May, and again on 29 May, the rope went.",
+        "The record of the 28th of May lay on the table.",
+        "Death took place at noon on 28 May.",
+        "The minutes of the 28th of May were read.",
+    ],
+)
+def test_is_silent_about_what_a_document_looks_back_on(middle: str) -> None:
+    told = dated(["On the 3rd of May it rained."], [middle], ["On the 5th of May they set out."])
+    assert not list(CHECK.find(told))

@@ -1,7 +1,7 @@
 """A date that runs back, between two that do not."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -20,6 +20,12 @@ FAR = 20  # days by which one still stands out then, likewise
 SCENES = 2  # scenes apart, likewise
 _GOES_ON = re.compile(r",\s(?:the|a|an|I|we|he|she|it|they|my|our|his|her|their|there|this)\s[a-z]")
 _WHOLE = len("XXXX-05-03")
+_SET_OFF = ("> ", ">", "*", "_", "|", "- ", "• ")  # as text files set off what somebody wrote, and lists
+_REPORTS = re.compile(
+    r"\b(?:reports?|reported|statements?|minutes of|memo\w*|records?|recorded|opinion|according to|evidence|file|log"
+    r"|(?:I|we) (?:find|found|note|wish|refer|beg|conclude)|took place|hours on|aforesaid|undersigned|deceased"
+    r"|schedules?|fixtures?|calendar|list|card|timetable|entry|entries|headed|marked|stamped|postmarked)\b"
+)  # what a document or its reader looks back on
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,11 +56,21 @@ def _named(seen: Seen, *, dateline: bool) -> Iterator[_Named]:
             text = seen.texts[number][one.paragraph]
             if one.kind != "date" or len(one.value) != _WHOLE or one.dateline != dateline or not has_month(text, one):
                 continue
-            if _GOES_ON.match(text, one.end) if dateline else one.spoken or not happens(text, one):
+            if _GOES_ON.match(text, one.end) if dateline else one.spoken or not _is_now(text, one, scene.times):
                 continue
             if one.value[5:7].isdecimal() and one.value[8:].isdecimal() and (within := span(one, near)):
                 near = day_of(within[0])
                 yield _Named(number, one, near)
+
+
+def _is_now(text: str, one: Time, times: Sequence[Time]) -> bool:
+    """Whether the day is told of what happens then, and no document's: neither set off, nor one of several of a
+    sentence."""
+    begins, ends = sentence(text, one.start, one.end)
+    beside = (it for it in times if it.paragraph == one.paragraph and it != one and it.kind == "date")
+    several = any(begins <= it.start < ends and len(it.value) == _WHOLE and has_month(text, it) for it in beside)
+    set_off = text.lstrip().startswith(_SET_OFF)
+    return not (several or set_off or _REPORTS.search(text, begins, one.start)) and happens(text, one)
 
 
 def _stands_out(before: _Named, one: _Named, after: _Named, *, same: bool) -> bool:
@@ -91,9 +107,10 @@ CHECK = Check(
     family="continuity",
     looks_at="A date that lies before the date told before it, or beyond the one told after it, where those two go on.",
     method="Days with their month that are told outside speech as what happens then, and entries under a date within "
-    "one scene: three in a row, of which the middle one does not fit between the others. The rule is our own.",
+    "one scene: three in a row, of which the middle one does not fit between the others. Several days of one sentence, "
+    "and those of a report, a list or what is set off as a document, are let be. The rule is our own.",
     blind="Feasts. Dates told in looking back without a sign of it. Documents of several hands that are put together.",
     reads=("words", "facts"),
     find=find,
-    recipe=3,
+    recipe=4,
 )
