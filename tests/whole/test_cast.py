@@ -34,6 +34,11 @@ def test_husband_and_wife_stay_two() -> None:
     assert person(found, "mr lamb") != person(found, "mrs lamb")
 
 
+def test_a_given_name_that_is_a_title_too_is_nobody_else_s() -> None:
+    found = cast(["“No,” said Josie Lamb.", "“Yes,” said Dean Lamb. He and Josie sat.", "Then Dean rose."])
+    assert {person.aliases[0].split()[0] for person in found.people} == {"josie", "dean"}
+
+
 def test_a_nickname_is_its_owner() -> None:
     found = cast(["William Pike came in.", "“Sit,” said Bill.", "“No,” said Ada.", "“Yes,” said Bill Pike."])
     assert person(found, "bill") == person(found, "william pike")

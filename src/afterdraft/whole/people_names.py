@@ -11,6 +11,7 @@ from afterdraft.whole.given_names import FEMALE, MALE
 from afterdraft.whole.people_nobody import IN_IT, is_nobody
 
 MARRIED = frozenset({"mrs", "lady", "madame", "mme", "frau", "signora"})
+GIVEN_TOO = frozenset({"dean"})  # titles that are given names far oftener, by now
 SEVERAL = frozenset({"misses", "messrs", "mesdames"})
 GENERIC = words_of(
     """
@@ -162,12 +163,16 @@ def parse(form: str) -> tuple[tuple[str, ...], tuple[str, ...]]:
     """
     words = _saints(form.split())
     count = 0
-    while count < len(words) - 1 and (words[count] in lexicon.TITLES or words[count] in lexicon.ROLES):
+    while count < len(words) - 1 and _is_title(words[count]):
         count += 1
     titles, names = words[:count], words[count:]
     if titles and titles[0] in MARRIED and len(names) > 1 and _is_husband_s(names[0], titles[0]):
         names = names[1:]
     return tuple(titles), tuple(names)
+
+
+def _is_title(word: str) -> bool:
+    return word not in GIVEN_TOO and (word in lexicon.TITLES or word in lexicon.ROLES)
 
 
 def _is_husband_s(name: str, title: str) -> bool:
