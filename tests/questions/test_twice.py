@@ -61,3 +61,51 @@ def test_is_silent_about_a_scene_that_closes_with_the_words_it_opens_with() -> N
 def test_is_silent_about_what_is_set_in_marks_and_credited() -> None:
     quoted = f"I saw the room where, as Tobias wrote, ‘{PASSAGE[0].lower()}{PASSAGE[1:-1]}’, and I went in."
     assert not found(CHECK, [PASSAGE], [quoted])
+
+
+LATER = "She sold the ferry in the spring, and with it the rope, the bell and the blue enamel jug that had no lid and would not stand."
+
+
+@pytest.mark.parametrize(
+    "changed",
+    [
+        f"{PASSAGE} {LATER.replace('blue', 'white')}",
+        f"{PASSAGE} {LATER.replace('the rope', 'the oars')}",
+        f"{PASSAGE.replace('river', 'water')} {LATER}",
+        f"{PASSAGE} Nobody spoke, or looked up. {LATER}",
+        f"{PASSAGE.replace('river', 'brown river')} {LATER.replace('the spring', 'April')}",
+    ],
+)
+def test_a_passage_that_was_changed_a_little_is_one_question(changed: str) -> None:
+    (one,) = found(CHECK, [f"He came in. {PASSAGE} {LATER} He sat."], ["It was dry.", changed])
+    assert one.numbers["changed"] > 0
+    assert one.numbers["words"] > 35
+    assert len(one.evidence) == 2
+
+
+def test_two_passages_far_apart_are_two_questions() -> None:
+    far = " ".join(f"Then he counted {number} boats, and was content." for number in ("two", "ten", "six", "nine"))
+    assert len(found(CHECK, [f"{PASSAGE} {LATER}"], [f"{PASSAGE} {far} {LATER}"])) == 2
+
+
+def test_the_question_says_that_it_was_changed() -> None:
+    from afterdraft.questions.asking import ask
+    from tests.questions.asked import book
+
+    pages = [[f"{PASSAGE} {LATER}"], [f"{PASSAGE} {LATER.replace('blue', 'white')}"]]
+    (one,) = ask(book(pages), checks=[CHECK])
+    assert "in scene 1 and again, a little changed, in scene 2" in one.asks
+
+
+@pytest.mark.parametrize(
+    "when",
+    [
+        "on the Friday before the bridge came down, at ten minutes to six in the evening",
+        "in the spring of the year after the flood, when the ferry still ran at night",
+        "at half past nine on the last day of the season, with the boats all in",
+    ],
+)
+def test_is_silent_about_a_time_that_is_taken_up_again(when: str) -> None:
+    assert not found(CHECK, [f"{when.capitalize()}, Tobias sold the boat."], [f"I was on the quay {when}; I saw it."])
+    first = f"{when.capitalize()}, Tobias sold the boat to Marta Kell for nine pounds and a dog."
+    assert len(found(CHECK, [first], [f"She said it. {first}"])) == 1

@@ -12,7 +12,8 @@ def _placeholder(one: Finding, titles: Sequence[str]) -> str:
 
 def _twice(one: Finding, titles: Sequence[str]) -> str:
     here, *others = [scene(titles, number) for number in dict.fromkeys(span.scene for span in one.evidence)]
-    where = f"in {here} and again in {others[0]}" if others else f"twice in {here}"
+    again = "again, a little changed," if one.numbers["changed"] else "again"
+    where = f"in {here} and {again} in {others[0]}" if others else f"twice in {here}"
     words = f"“{one.words['begins']}…” and what follows, {one.numbers['words']:.0f} words,"
     return f"{words} stand {where}. Are both meant?"
 

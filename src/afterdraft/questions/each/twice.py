@@ -2,24 +2,33 @@
 
 import re
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.repeats import LEAST
 from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentences
 from afterdraft.reading.quotations import quotations
+from afterdraft.reading.time_words import DAYS, MONTHS
 
 RUN = 9  # words looked up at once
 COPIED = 25  # words from which whole beginnings of paragraphs that are spoken may be copied, likewise
 QUOTED = 0.55  # strength of that
+CHANGED = 12  # words between two runs, at most, that are one passage; chosen by hand
+TIME = 20  # words, from which it is more than a time that is taken up again; likewise
 OFTEN = 3  # places from which it is a refrain
 _MARKS = tuple('“‘”’"')
 _CLOSING = re.compile(r"[.!?…,;]*[”’\"]*")
 _LED_IN = re.compile(r":\s*[—–-]*\s*[“‘\"*_]*$")
 _BEFORE = re.compile(
     r"\b(?:remember\w*|recall\w*|repeat\w*|quot\w+|same\swords|(?:read|ran|stood|wrote|written)\b[^.!?]*\bagain)\b[^.!?]*$",
+    re.IGNORECASE,
+)
+_TIME = re.compile(
+    rf"\b(?:{'|'.join((*DAYS, *MONTHS))}|o[’']clock|morning|noon|afternoon|evening|night|midnight|half\spast"
+    r"|[ap]\.?m|days?|weeks?|months?|years?)\b",
     re.IGNORECASE,
 )
 _WORD = re.compile(r"[^\W_]+(?:[’'][^\W_]+)*")
@@ -34,8 +43,32 @@ class _Word:
     small: str
 
 
+@dataclass(frozen=True, slots=True)
+class _Run:
+    """Words of which so many stand in two places; where `same` are fewer than either has, some were changed."""
+
+    first: tuple[int, int]
+    second: tuple[int, int]
+    same: int
+
+
 def find(seen: Seen) -> Iterator[Finding]:
     words = list(_words(seen))
+    for one in _joined(words, _runs(words)):
+        first, second = (tuple(_spans(seen, words[slice(*place)])) for place in (one.first, one.second))
+        if one.same < LEAST or _takes_up_a_time(seen, one, (*first, *second)):
+            continue
+        quoted = any(_is_quoted(seen, span) for span in (*first, *second))
+        if _is_meant(seen, first[0], second[0], quoted=quoted):
+            continue
+        if not quoted:
+            yield _finding(seen, one, first, second)
+        elif one.same >= COPIED and all(_begins_paragraph(seen, run[0]) for run in (first, second)):
+            yield _finding(seen, one, first, second, quoted=True)
+
+
+def _runs(words: list[_Word]) -> Iterator[_Run]:
+    """Of a few words too, which may be part of a passage that was changed a little."""
     small = [one.small for one in words]
     places: defaultdict[tuple[str, ...], list[int]] = defaultdict(list)
     for at in range(len(words) - RUN + 1):
@@ -44,19 +77,28 @@ def find(seen: Seen) -> Iterator[Finding]:
     for at in range(len(words) - RUN + 1):
         same = places[tuple(small[at : at + RUN])]
         others = [other for other in same if other >= at + RUN]
-        if at < done or not others or len(same) >= OFTEN:
+        if at >= done and others and len(same) < OFTEN:
+            long = _same(words, at, others[0])
+            done = at + long
+            yield _Run((at, at + long), (others[0], others[0] + long), long)
+
+
+def _joined(words: list[_Word], runs: Iterator[_Run]) -> Iterator[_Run]:
+    """Runs with a few other words between them in both places are one passage."""
+    last: _Run | None = None
+    for one in runs:
+        if last and all(
+            0 <= next_[0] - before[1] <= CHANGED and words[next_[0]].scene == words[before[0]].scene
+            for before, next_ in ((last.first, one.first), (last.second, one.second))
+        ):
+            first, second = (last.first[0], one.first[1]), (last.second[0], one.second[1])
+            last = _Run(first, second, last.same + one.same)
             continue
-        long = _same(words, at, others[0])
-        done = at + long
-        if long >= LEAST:
-            first, second = (tuple(_spans(seen, words[place : place + long])) for place in (at, others[0]))
-            quoted = any(_is_quoted(seen, span) for span in (*first, *second))
-            if _is_meant(seen, first[0], second[0], quoted=quoted):
-                continue
-            if not quoted:
-                yield _finding(first, second, _begins(seen, words[at]), long)
-            elif long >= COPIED and all(_begins_paragraph(seen, run[0]) for run in (first, second)):
-                yield _finding(first, second, _begins(seen, words[at]), long, quoted=True)
+        if last:
+            yield last
+        last = one
+    if last:
+        yield last
 
 
 def _words(seen: Seen) -> Iterator[_Word]:
@@ -81,15 +123,28 @@ def _same(words: list[_Word], at: int, other: int) -> int:
 
 
 def _finding(
-    first: tuple[Span, ...], second: tuple[Span, ...], begins: str, long: int, *, quoted: bool = False
+    seen: Seen, one: _Run, first: tuple[Span, ...], second: tuple[Span, ...], *, quoted: bool = False
 ) -> Finding:
     return Finding(
         evidence=(*first, *second),
-        strength=QUOTED if quoted else min(0.98, 0.6 + long / 50),
+        strength=QUOTED if quoted else min(0.98, 0.6 + one.same / 50),
         subject="twice",
-        words={"begins": begins},
-        numbers={"words": long},
+        words={"begins": _begins(seen, first[0])},
+        numbers={
+            "words": one.same,
+            "changed": max(ends - begins for begins, ends in (one.first, one.second)) - one.same,
+        },
     )
+
+
+def _takes_up_a_time(seen: Seen, one: _Run, spans: Sequence[Span]) -> bool:
+    """Whether it is no more than when something was, said again: a few words that make no sentence, on either page."""
+    whole = any(
+        span.start <= begins and ends <= span.end
+        for span in spans
+        for begins, ends in sentences(seen.texts[span.scene][span.paragraph])
+    )
+    return one.same < TIME and not whole and all(_TIME.search(span.quote) for span in spans)
 
 
 def _spans(seen: Seen, run: list[_Word]) -> Iterator[Span]:
@@ -138,7 +193,7 @@ def _begins_paragraph(seen: Seen, span: Span) -> bool:
     return not any(map(str.isalnum, seen.texts[span.scene][span.paragraph][: span.start]))
 
 
-def _begins(seen: Seen, one: _Word) -> str:
+def _begins(seen: Seen, one: Span) -> str:
     text = seen.texts[one.scene][one.paragraph][one.start :]
     return " ".join(text.split()[:6]).rstrip(".,;:—–-")
 
@@ -149,11 +204,12 @@ CHECK = Check(
     family="accidents",
     looks_at=f"The same {LEAST} words or more, word for word, in two places.",
     method="Every run of nine words is looked up in the whole book and followed for as long as the words are the "
-    "same; capitals and points do not count. What stands three times or more is taken for a refrain, and so "
-    "are the words with which a scene both opens and closes. Common practice.",
+    f"same, with up to {CHANGED} other words in between; capitals and points do not count. What stands three times or "
+    "more is taken for a refrain, and so are the words with which a scene both opens and closes; words that only say "
+    "when something was, and make no sentence, for a fact that is taken up again. Common practice.",
     blind="A letter, a verse or a saying that is quoted again on purpose, and not led in by a colon, is asked about. "
-    "A passage that was changed by a word here and there may be found in pieces, or not.",
+    "A passage that was changed in every second line is not seen.",
     reads=("words",),
     find=find,
-    recipe=4,
+    recipe=5,
 )
