@@ -41,6 +41,15 @@ thaddeus thad|tobias toby|ursula ursie|valentine val|vanessa nessa|veronica ronn
 virginia ginny|walburga wally|wilfred wilf|wilhelmina minnie mina|winifred winnie freda|zachariah zach|zachary zach
 patricia pat|laurence larry laurie|lawrence larry laurie|leonard len lennie|ronald ron|reginald reggie|sebastian seb
 lettice letty|bertram bert bertie berty
+jeremy jerry jem|maureen mo reenie|moira mo|gabriel gabe|gabriella gabby|natalie nat|cameron cam|kimberly kim
+loretta etta|jennifer jen jenn jenny|melissa mel missy|melanie mel|michelle shelly|nicole nikki nicky nic
+stephanie steph|tabitha tabby|valerie val|allison ally allie|alison ali ally|alexandra alex lexie sandra sasha
+cassandra cass cassie|christina tina chrissie|christine chris chrissie tina|danielle dani|diana di
+felicity fliss|francesca fran|gillian gill jill|jacqueline jackie|natasha tasha|philippa pip pippa|russell russ
+sandra sandy|tiffany tiff|wesley wes|bradley brad|calvin cal|callum cal|clifford cliff|clinton clint|dominic dom
+emmanuel manny|gavin gav|howard howie|julian jules|juliet jules|kathleen kath kathy kate
+kathryn kath kathy kate katie|leonora nora|malcolm mal|manuel manny|norman norm|roxanne roxy|teresa tess
+trevor trev|vivian viv|vivienne viv|mitchell mitch|megan meg
 """
 GROUPS = tuple(tuple(group.split()) for line in SHORT.strip().splitlines() for group in line.split("|"))
 BY_NAME: dict[str, list[tuple[str, ...]]] = {}
