@@ -30,6 +30,7 @@ def test_asks_about_somebody_who_speaks_there_once(last: str) -> None:
         "“It was only the wind,” said Tobias.",
         "A man called Edgar shut the window.",
         "“It was only the wind,” said Edgar, the miller’s son.",
+        "“It was only the wind,” said Mrs Orde from the inn.",
         "“You want Edgar,” said Tobias.",
         "As Homer says, the sea is dark.",
         "Mrs Orde shut the window and went up.",
