@@ -101,3 +101,29 @@ _RARE = [
     ("grocer", "sharpened", "blades", "rusted", "scythes"),
     ("tinker", "polished", "bottoms", "dented", "saucepans"),
 ]
+
+
+def test_a_gesture_that_everybody_makes_is_no_echo() -> None:
+    for gesture, verb in (("cleared his throat", "cleared"), ("scratched her chin", "scratched")):
+        first, second = f"The lodger {gesture}.", f"At noon the vicar {gesture}, and left."
+        assert not asked([first, *FAR], [*FAR, second], verbs=(verb,))
+        assert not asked([f"He {gesture}.", *FAR], [*FAR, f"He {gesture}."], verbs=(verb,))
+    own = "scratched his chin with the spoon"
+    assert asked([f"He {own}.", *FAR], [*FAR, f"At noon he {own}."], verbs=("scratched",))
+
+
+def test_a_phrase_that_stands_elsewhere_in_a_shorter_form_is_a_catchphrase() -> None:
+    first, second = f"Tobias {TURN} and sat.", f"Later he {TURN}, and was gone."
+    shorter = ["Nobody spoke of the borrowed bowler.", "It was a day for a borrowed bowler, said Ilse."]
+    assert not asked([first, *FAR], [*shorter, *FAR, second])
+    assert asked([first, *FAR], [shorter[0], *FAR, second])
+
+
+def test_a_thing_that_is_taken_up_again_in_its_scene_is_no_echo() -> None:
+    thing = "the breakers tumbling over the drowned pier"
+    first, verbs = f"He saw {thing}.", ("tumbling", "saw")
+    for second in (f"The boatman pointed to {thing}.", f"“There,” and she nodded at {thing}."):
+        assert not asked([first, *FAR, second], verbs=verbs)
+        assert asked([first, *FAR], [*FAR, second], verbs=verbs)
+    turn = "the lamplight crept across the mildewed wallpaper"
+    assert asked([f"Then {turn}.", *FAR, f"And {turn}."], verbs=("crept",))

@@ -4,6 +4,7 @@ import re
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
@@ -25,6 +26,7 @@ ALWAYS = 6  # times that a word may stand in any book and be scarce
 PHRASE = 9  # words of what may be a name, or a picture in which nothing happens, likewise
 LONG = 4  # letters of such a word
 BESIDE = 6  # words on either side that may point back to the first
+SHORTER = 2  # other places with a shorter form of it from which it is a catchphrase; chosen on the tuning half
 MOST = 3  # of them asked about in a book, the rarest
 _WORD = re.compile(r"[^\W_]+(?:[’'][^\W_]+)*")
 _STOPS = re.compile(r"[.;:!?…]")
@@ -38,6 +40,9 @@ _BODY = words_of(
     sighed shrugged nodded frowned grinned winced blushed shuddered shivered sniffed yawned scowled
     """
 )
+_WHOSE = words_of("his her my their its our your the")
+_DEFINITE = words_of("the that this those these")
+_OPENING = _JOINING | _DEFINITE | words_of("then now so there")
 _POINTS_BACK = re.compile(
     r"\b(?:again|once\smore|before|as\susual|another|the\ssame|such|remember\w*|recall\w*|connected|moreover|still"
     r"|thought\sof|like)\b",
@@ -61,16 +66,22 @@ class _Word:
 class _Echo:
     first: Sequence[_Word]
     again: Sequence[_Word]
-    scarce: int  # words of it that are scarce in the book
+    rare: frozenset[str]  # words of it that are scarce in the book
     between: int  # words
+
+    @property
+    def scarce(self) -> int:
+        return len(self.rare)
 
 
 def find(seen: Seen) -> Iterator[Finding]:
     words = list(_words(seen))
     found = [*_echoes(words, RUN), *(one for one in _echoes(words, GESTURE) if _is_gesture(one.first))]
+    phrases = _phrases(words)
     asked: dict[tuple[int, ...], _Echo] = {}
     for one in sorted(found, key=lambda one: (-one.scarce, one.between, -len(one.first))):
-        if _stays_in_mind(one) and not _points_back(seen, one.again):
+        meant = _is_stock(one.first) or _is_catchphrase(one, phrases) or _takes_up(seen, one)
+        if _stays_in_mind(one) and not meant and not _points_back(seen, one.again):
             first, again = one.first[0], one.again[0]
             asked.setdefault((first.scene, first.paragraph, again.scene, again.paragraph), one)
     for one in list(asked.values())[:MOST]:
@@ -89,6 +100,41 @@ def _stays_in_mind(one: _Echo) -> bool:
     """Whether a reader has the first still in mind: it is near, or rare and long, or both open scenes."""
     opens = all(run[0].paragraph == 0 for run in (one.first, one.again)) and len(one.first) >= RUN
     return one.between <= NEAR or opens or (len(one.first) >= FAR and one.scarce >= FAR_WORDS)
+
+
+def _is_stock(run: Sequence[_Word]) -> bool:
+    """Whether it is a gesture that everybody makes, with no word of its own: 'he cleared his throat'."""
+    bare = [one.small for one in run if one.small.islower() and one.small not in _SMALL - _WHOSE]
+    return len(bare) <= len(("cleared", "his", "throat")) and bool(_WHOSE & set(bare)) and bare[-1] in _BODY
+
+
+def _phrases(words: Sequence[_Word]) -> Counter[tuple[str, ...]]:
+    """How often two words of some meaning stand together, by themselves or round a small one."""
+    small = [one.small for one in words]
+    threes = zip(small, small[1:], small[2:], strict=False)
+    both = (*pairwise(small), *(three for three in threes if three[1] in _SMALL))
+    return Counter(one for one in both if not _SMALL & {one[0], one[-1]})
+
+
+def _is_catchphrase(one: _Echo, phrases: Counter[tuple[str, ...]]) -> bool:
+    """Whether a shorter form of it with a rarer word stands elsewhere too: then it is somebody's phrase; a gesture is
+    nobody's."""
+    if _is_gesture(one.first):
+        return False
+    small = [word.small for word in one.first]
+    parts = [small[at : at + long] for long in (2, 3) for at in range(len(small) - long + 1)]
+    return any(phrases[tuple(part)] >= 2 + SHORTER and {part[0], part[-1]} & one.rare for part in parts)
+
+
+def _takes_up(seen: Seen, one: _Echo) -> bool:
+    """Whether the second means the very thing that the first told of in this scene: 'she pointed to the rollers'."""
+    begins = one.again[0]
+    if one.first[0].scene != begins.scene:
+        return False
+    text = seen.texts[begins.scene][begins.paragraph]
+    before = text[sentence(text, begins.start, begins.end)[0] : begins.start].split()
+    definite = begins.small in _DEFINITE or (before and before[-1].lower() in _DEFINITE)
+    return bool(definite and {word.lower() for word in before} - _OPENING)
 
 
 def _is_gesture(run: Sequence[_Word]) -> bool:
@@ -129,9 +175,9 @@ def _echoes(words: list[_Word], least: int) -> Iterator[_Echo]:
         while long and words[at + long - 1].small in _JOINING:
             long -= 1
         first, again = words[at : at + long], words[other : other + long]
-        scarce = len({one.small for one in first if len(one.small) >= LONG and _is_scarce(one.small, counted, often)})
-        if least <= long < LEAST and scarce >= NEAR_WORDS and _tells(first, again):
-            yield _Echo(first, again, scarce, other - at)
+        rare = frozenset(one.small for one in first if len(one.small) >= LONG and _is_scarce(one.small, counted, often))
+        if least <= long < LEAST and len(rare) >= NEAR_WORDS and _tells(first, again):
+            yield _Echo(first, again, rare, other - at)
 
 
 def _twice(small: Sequence[str], least: int) -> dict[int, int]:
@@ -203,10 +249,12 @@ CHECK = Check(
     method=f"Every run of {RUN} words, or of {GESTURE} where one names a part of the body, is looked up in the whole "
     f"book and followed for as long as the words are the same. Two have to be rare: standing six times at most, or "
     f"once in 8,000 words. Up to {NEAR:,} words lie between, or both open a scene, or {FAR} words are the same, "
-    f"{FAR_WORDS} of them rare. What stands three times is taken for a refrain, and a second sentence that points back "
-    "(‘again’, ‘the same’) for one that means it. Common practice of copy editors; the measures are our own.",
+    f"{FAR_WORDS} of them rare. What stands three times is taken for a refrain, or in a "
+    f"shorter form {SHORTER} times elsewhere, and a second sentence that points back (‘again’, ‘the same’) or takes up "
+    "a thing of its scene for one that means it; a gesture with no word of its own (‘he cleared his throat’) for "
+    "nobody's. Common practice of copy editors; the measures are our own.",
     blind="An echo that is meant is asked about too, if nothing says so. The same picture in other words is not seen.",
     reads=("words", "facts"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
