@@ -22,6 +22,7 @@ from bench.faults.kinds import (
     relation,
     renamed,
     season,
+    side,
     tense,
     trade,
     trait,
@@ -57,4 +58,5 @@ KINDS: Mapping[str, Plant] = {
     "letter": letter.plant,
     "moon": moon.plant,
     "placeholder": placeholder.plant,
+    "side": side.plant,
 }

@@ -29,6 +29,16 @@ def _trait(one: Finding, titles: Sequence[str]) -> str:
     return f"{name} is {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
 
 
+def _side(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    first, other = scene(titles, one.evidence[0].scene), scene(titles, int(one.numbers["scene"]))
+    mark = f"{words['mark']} of {words['name']}"
+    if first == other:
+        return f"In {first} the {mark} is on the {words['first']} and on the {words['other']}. Which is meant?"
+    at = f"on the {words['first']} in {first} and on the {words['other']} in {other}"
+    return f"The {mark} is {at}. Which is meant?"
+
+
 def _dead(one: Finding, titles: Sequence[str]) -> str:
     first, later = (scene(titles, span.scene) for span in one.evidence[:2])
     return f"{one.words['name']} is dead by {first} and speaks in {later}. Which of the two is meant?"
@@ -137,6 +147,7 @@ def _sky(one: Finding, titles: Sequence[str]) -> str:
 CONTINUITY: Mapping[str, Say] = {
     "weekday": _weekday,
     "trait": _trait,
+    "side": _side,
     "age": _age,
     "relation": _relation,
     "two places": _two_places,

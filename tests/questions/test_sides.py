@@ -1,0 +1,77 @@
+"""A mark that changes sides: the texts are invented; that a deaf ear stays on its side is common sense."""
+
+import pytest
+
+from afterdraft.questions.each.sides import CHECK
+from afterdraft.questions.wording import worded
+from tests.questions.asked import found_in
+from tests.questions.people import ILSE, MARTA, NIGHT
+
+pytestmark = pytest.mark.slow
+
+
+def test_asks_where_a_deaf_ear_changes_sides() -> None:
+    (one,) = found_in(
+        CHECK, [*ILSE, "Tobias was deaf in the left ear."], MARTA, [*NIGHT, "Tobias turned his good left ear to her."]
+    )
+    assert [span.scene for span in one.evidence] == [0, 2]
+    asked = worded("side", one, ("The ferry", "The toll", "Night"))
+    assert asked == "The deaf ear of Tobias is on the left in “The ferry” and on the right in “Night”. Which is meant?"
+
+
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [
+        ("Tobias had lost two fingers of his right hand.", "Tobias held on with his sound right hand."),
+        ("Tobias’s left eye was glass.", "Tobias, with the black patch over his right eye, sat down."),
+        ("Tobias knocked with his wooden left leg.", "Tobias had a wooden leg, the right, and was proud of it."),
+        ("Ilse wore a signet ring on her left hand.", "Ilse turned the signet ring on her right hand."),
+        ("Tobias had an anchor tattooed on his left forearm.", "The tattoo on Tobias’s right forearm was blue."),
+        ("Ilse came with her left arm in a sling.", "Ilse rested the cast on her right arm on the rail."),
+        ("Ilse scratched the mole on her left cheek.", "Ilse’s right cheek had a mole on it."),
+        ("Tobias sat down. His left sleeve was pinned up.", "Tobias sat down. The stump of his right arm was bare."),
+        ("“I’m deaf in my left ear,” said Tobias.", "Tobias was hard of hearing in his right ear."),
+        ("Tobias was quick. Marta saw the short finger on the right one.", "Tobias’s left hand lacked a finger."),
+        ("Deaf in the left ear, Tobias turned.", "Marta bent to Tobias’s good left ear."),
+    ],
+)
+def test_asks_however_it_is_told(first: str, other: str) -> None:
+    assert len(found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])) == 1
+
+
+def test_he_who_is_not_named_yet_is_the_one_man_who_has_such_a_mark() -> None:
+    lean = ["A lean man wrote the names down.", "He took the page in his left, and the hand was short of two fingers."]
+    other = [*NIGHT, "Tobias held on with his sound left hand. He nodded, and two fingers of the right were gone."]
+    assert len(found_in(CHECK, lean, ILSE, MARTA, other)) == 1
+
+
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [
+        ("Tobias was deaf in the left ear.", "Tobias turned his good right ear to her."),
+        ("Tobias was deaf in the left ear.", "Ilse was deaf in the right ear."),
+        ("Tobias was deaf in the left ear.", "In the mirror the deaf ear of Tobias, the right ear, was red."),
+        ("Tobias had lost two fingers of his right hand.", "Tobias took it in his left hand."),
+        ("Tobias used his good left hand.", "Tobias used his good right hand."),
+        ("Ilse scratched the mole on her left cheek.", "Ilse scratched the mole on her right hand."),
+        ("Ilse had a bad left knee.", "Ilse had a wooden leg, the right."),
+        ("Tobias had lost the thumb of his left hand and two fingers of his right.", "Tobias sat down."),
+        ("Tobias was blind in the left eye.", "Tobias shut his right eye, which was tired."),
+        ("Tobias was deaf in the left ear.", "Tobias was right, and deaf to reason."),
+    ],
+)
+def test_silent_where_both_can_be(first: str, other: str) -> None:
+    assert not found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])
+
+
+def test_a_sling_of_long_ago_is_another() -> None:
+    between = [MARTA] * 11
+    assert not found_in(
+        CHECK, [*ILSE, "Ilse had her left arm in a sling."], *between, [*NIGHT, "Ilse had her right arm in a sling."]
+    )
+
+
+def test_a_scar_is_asked_about_once() -> None:
+    """The check of looks asks about it."""
+    first, other = "Tobias rubbed the scar on his left cheek.", "The scar on Tobias’s right cheek was red."
+    assert not found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])
