@@ -47,9 +47,24 @@ def _two_spellings(one: Finding, titles: Sequence[str]) -> str:
     return f"The book has {often} {many(numbers['often'], 'time')}, and {strays} {where}. Which is meant?"
 
 
+def _doubled(one: Finding, titles: Sequence[str]) -> str:
+    words = listed([f"“{two}”" for two in one.words["words"].split(", ")])
+    if one.numbers["times"] == 1:
+        return f"{words} stands in {scene(titles, one.evidence[0].scene)}. Is one of the two meant?"
+    return f"A word stands twice in a row in {many(one.numbers['times'], 'place')}: {words}. Is one of the two meant?"
+
+
+def _open_speech(one: Finding, titles: Sequence[str]) -> str:
+    if one.numbers["times"] == 1:
+        return f"Speech is opened in {scene(titles, one.evidence[0].scene)} and not closed. Where does it end?"
+    return f"Speech is opened and not closed in {many(one.numbers['times'], 'place')}. Where does it end?"
+
+
 ACCIDENTS: Mapping[str, Say] = {
     "placeholder": _placeholder,
     "twice": _twice,
+    "doubled word": _doubled,
+    "open speech": _open_speech,
     "two spellings": _two_spellings,
     "echo": _echo,
     "old name": _old_name,
