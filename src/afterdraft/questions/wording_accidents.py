@@ -38,13 +38,24 @@ def _set_aside(one: Finding, titles: Sequence[str]) -> str:
 
 def _two_spellings(one: Finding, titles: Sequence[str]) -> str:
     words, numbers = one.words, one.numbers
-    often, strays = f"“{words['often']}”", listed([f"“{word}”" for word in words["seldom"].split(", ")])
-    if "often as" in words:
-        often, strays = f"{words['often as']} ({often})", f"{words['seldom as']} ({strays})"
+    ways = [words.get("one way", ""), words.get("other way", "")]
+    spelled = [words.get("until", words.get("often", "")), words.get("from", words.get("seldom", ""))]
+    first, second = (
+        f"{way} ({quoted})" if way else quoted
+        for way, quoted in zip(
+            ways, (listed([f"“{word}”" for word in some.split(", ")]) for some in spelled), strict=True
+        )
+    )
+    first += f" ({words['forms']})" if "forms" in words else ""
+    if "until" in words:
+        last, start = scene(titles, one.evidence[0].scene), scene(titles, one.evidence[-1].scene)
+        return f"The book has {first} up to {last}, and {second} from {start} on. Which is meant?"
     where = many(numbers["seldom"], "time")
     if len(one.evidence) > numbers["told"]:
         where = f"in {listed([scene(titles, n) for n in dict.fromkeys(span.scene for span in one.evidence[:-1])])}"
-    return f"The book has {often} {many(numbers['often'], 'time')}, and {strays} {where}. Which is meant?"
+    times = "once" if numbers.get("apart") == 1 else many(numbers.get("apart", 0), "time")
+    besides = f", and “{words['apart']}” {times} besides" if "apart" in words else ""
+    return f"The book has {first} {many(numbers['often'], 'time')}, and {second} {where}{besides}. Which is meant?"
 
 
 def _doubled(one: Finding, titles: Sequence[str]) -> str:
