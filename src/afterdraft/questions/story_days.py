@@ -22,6 +22,13 @@ def day(seen: Seen, number: int) -> date | None:
     return _read(first)
 
 
+def days_of(seen: Seen, number: int) -> tuple[int, int] | None:
+    """The first and the last day on which a scene may lie, as ordinals; None where either is not known."""
+    one = seen.story.scenes[number]
+    first, last = _read(one.earliest[:_WHOLE]), _read(one.latest[:_WHOLE])
+    return (first.toordinal(), last.toordinal()) if first and last else None
+
+
 @dataclass(frozen=True, slots=True)
 class Told:
     """The day at a place of a scene."""

@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 
 from afterdraft.questions.question import Finding
-from afterdraft.questions.wording_kit import Say, many, scene
+from afterdraft.questions.wording_kit import Say, many, number, scene
 
 
 def _weekday(one: Finding, titles: Sequence[str]) -> str:
@@ -135,7 +135,10 @@ def _journey(one: Finding, titles: Sequence[str]) -> str:
 
 
 def _moon(one: Finding, titles: Sequence[str]) -> str:
-    words, days = one.words, many(one.numbers["days"], "day")
+    words, numbers = one.words, one.numbers
+    days = many(numbers["days"], "day")
+    if "least" in numbers:
+        days = f"{number(numbers['least'])} to {days}" if numbers["least"] else f"at most {days}"
     return f"From “{words['first']}” to “{words['other']}” it is {days}, by the days told. Can the moon be so?"
 
 
