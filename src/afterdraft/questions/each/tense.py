@@ -1,4 +1,4 @@
-"""Sentences in the present within a scene told in the past, or the other way round."""
+"""Sentences in the present within a scene told in the past, and paragraphs the other way round."""
 
 import re
 from collections.abc import Iterator, Sequence
@@ -8,11 +8,14 @@ from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
 from afterdraft.questions.told_now import HAPPENS, acts, is_told_now, somebody_acts, tells
+from afterdraft.questions.told_then import is_told_then
 from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.reading.tense_forms import form
 
 MOSTLY = 0.9  # share of a scene's verbs from which it is told in one tense; chosen on the tuning half
 VERBS = 12  # of a scene at least
+THEN = 0.7  # strength of a paragraph in the past
+BY_TURNS = 2  # paragraphs in the past in a scene in the present, above which it is told by turns
 SOFT = 0.55  # strength where nobody does anything there
 _PAST = re.compile(r"\b(?:was|were|had|did|could|would|might|should|\w{3,}ed)\b")
 _GOES_ON = re.compile(r"\b(?:is|are|has|have|there[’']s|it[’']s)\b")
@@ -29,6 +32,9 @@ def find(seen: Seen) -> Iterator[Finding]:
     for number, scene in enumerate(seen.facts):
         past, present = sum(one.past for one in scene.counted), sum(one.present for one in scene.counted)
         yield from _in_scene(seen, number, scene, alone=past + present >= VERBS and past >= MOSTLY * (past + present))
+        then = [place for place in range(scene.paragraphs) if is_told_then(seen, number, place)]
+        for place in then if len(then) <= BY_TURNS else ():
+            yield _finding(seen, number, place, [(0, len(seen.texts[number][place]))], "past", THEN)
 
 
 def _in_scene(seen: Seen, number: int, scene: SceneFacts, *, alone: bool) -> Iterator[Finding]:
@@ -42,7 +48,8 @@ def _in_scene(seen: Seen, number: int, scene: SceneFacts, *, alone: bool) -> Ite
         if not runs and not speech and is_told_now(seen, number, place):
             runs = [(0, len(text))]
         if runs and "\n" not in text:
-            yield _finding(seen, number, place, runs)
+            sharp = (0.85 if _long(text, runs) > 1 else 0.7) if somebody_acts(scene, place, text) else SOFT
+            yield _finding(seen, number, place, runs, "present", sharp)
 
 
 def _runs(
@@ -69,17 +76,21 @@ def _is_told_of(one: Mention) -> bool:
     return one.kind == "pronoun" or (one.kind == "role" and (bool(one.gender) or one.owned))
 
 
-def _finding(seen: Seen, number: int, place: int, runs: Sequence[tuple[int, int]]) -> Finding:
-    text = seen.texts[number][place]
-    long = sum(len(sentences(text[start:end])) for start, end in runs)
-    sharp = (0.85 if long > 1 else 0.7) if somebody_acts(seen.facts[number], place, text) else SOFT
+def _finding(
+    seen: Seen, number: int, place: int, runs: Sequence[tuple[int, int]], tense: str, strength: float
+) -> Finding:
     return Finding(
         evidence=tuple(seen.span(number, place, start, end) for start, end in runs),
-        strength=sharp,
-        subject="present",
-        words={"tense": "present", "told": "past"},
-        numbers={"sentences": long},
+        strength=strength,
+        subject=tense,
+        words={"tense": tense, "told": "past" if tense == "present" else "present"},
+        numbers={"sentences": _long(seen.texts[number][place], runs)},
     )
+
+
+def _long(text: str, runs: Sequence[tuple[int, int]]) -> int:
+    """How many sentences."""
+    return sum(len(sentences(text[start:end])) for start, end in runs)
 
 
 def _is_free(text: str, start: int, end: int, speech: Sequence[tuple[int, int]]) -> bool:
@@ -97,17 +108,23 @@ CHECK = Check(
     id="tense",
     name="The tense changes within a scene",
     family="viewpoint",
-    looks_at="Sentences in which somebody does something in the present, in a scene that is told in the past.",
+    looks_at="Sentences in which somebody does something in the present, in a scene that is told in the past; and "
+    "paragraphs in the past in a scene that is told in the present.",
     method="Whole paragraphs without speech in the present, where what stands round them is told in the past. Points "
     "count for somebody who does something (‘he goes’, ‘I take’, ‘they run’, ‘the boat drifts’), for no verb in the "
     "past, and for the past right before it and all round; points are lost by what is said of men and women as such, "
     "in questions and cries, by what is to be, and by what only is so. A chapter’s first paragraph is let be. And "
     "whole sentences with somebody of the cast and a verb in the present right behind, beside others in the past, in "
     "scenes nine tenths of whose verbs are in the past. What is said to ‘you’, letters set in, what a teller says of "
-    "the telling, and what a diary says of now are let be. The rule is our own.",
+    "the telling, and what a diary says of now are let be. Where three quarters of "
+    "a scene’s verbs are in the present, whole paragraphs without speech in the past, right between others in the "
+    "present: points count for what is done and moves there, by those who act beside it, for the same things, and for "
+    "‘then’ and ‘at once’. What says that it was before (‘had gone’, ‘last night’, ‘when he was nine’, ‘her father "
+    "taught her’, a memory in front, ‘now’ behind) is let be. The rules are our own.",
     blind="Single sentences in the present of ‘I’, ‘you’ and ‘they’, whose verbs have no ending; paragraphs in which "
-    "both tenses stand by turns; scenes told in the present; tellers who mix both.",
+    "both tenses stand by turns; tellers who mix both. In scenes told in the present: single sentences in the past, "
+    "paragraphs with speech, and several in a row; what was before may be asked about where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=10,
+    recipe=11,
 )
