@@ -27,6 +27,7 @@ def test_is_silent_about_one_name_and_other_relations(other: str) -> None:
     [
         "Tobias thought of Anna, his wife.",
         "“Tobias’s wife was called Anna,” said Marta.",
+        '"Tobias\'s wife was called Anna," said Marta.',
         "“Anna Kell, my old woman,” said Tobias.",
     ],
 )

@@ -18,6 +18,13 @@ def test_what_belongs_to_him_counts_too() -> None:
     assert quotes(found(CHECK, HOUR, ["It was Captain Hale’s boat."], HOUR))[0][0] == "It was Captain Hale’s boat."
 
 
+@pytest.mark.parametrize("hare", ["O’Hare", "O'Hare"])
+def test_names_with_an_apostrophe(hare: str) -> None:
+    hour = [line.replace("Hale", hare) for line in HOUR]
+    (one,) = found(CHECK, hour, [f"Captain {hare} untied the boat."], hour)
+    assert one.words["surname"] == hare
+
+
 def test_other_people_in_the_sentence_explain_nothing() -> None:
     told = "The young marshal, and Captain Hale and his brother, untied the old boat now."
     assert quotes(found(CHECK, HOUR, [told], HOUR))[0][0] == told

@@ -14,9 +14,9 @@ from afterdraft.questions.whose import Owner, Whose
 
 SURE = 0.5  # of whose it is
 _COLOURS = {
-    "white": "white cream ivory", "black": "black", "grey": "grey gray", "red": "red scarlet crimson", "blue": "blue",
-    "green": "green", "yellow": "yellow", "brown": "brown", "pink": "pink", "purple": "purple violet lilac mauve",
-    "orange": "orange",
+    "white": "white cream ivory", "black": "black", "grey": "grey gray", "red": "red scarlet crimson maroon burgundy",
+    "blue": "blue navy", "green": "green", "yellow": "yellow", "brown": "brown", "pink": "pink",
+    "purple": "purple violet lilac mauve", "orange": "orange",
 }  # fmt: skip
 SHADES = {shade: colour for colour, shades in _COLOURS.items() for shade in shades.split()}
 _NEAR = (
@@ -35,10 +35,11 @@ _NEAR = (
 )
 _THINGS = (
     "dress|gown|frock|coat|overcoat|jacket|skirt|blouse|cloak|hat|cap|bonnet|suit|tie|scarf|shawl|waistcoat|shirt"
-    "|uniform"
+    "|uniform|cardigan|jumper|sweater|sweatshirt|pullover|jersey|parka|anorak|hoodie|raincoat|mackintosh|fleece|blazer"
+    "|vest|apron|robe|dressing-gown|nightdress|tunic|beret|headscarf|T-shirt|tracksuit|windbreaker"
 )
 _WORN = re.compile(
-    rf"\b(?P<how>(?:in|wearing|wore|had on) (?:a|an)|[Hh]is|[Hh]er|[A-Z]\w+’s) (?:\w+,? "
+    rf"\b(?P<how>(?:in|wearing|wore|had on) (?:a|an)|[Hh]is|[Hh]er|[A-Z]\w+[’']s) (?:\w+,? "
     rf"){{0,2}}?(?P<colour>{'|'.join(SHADES)})"
     rf"(?: \w+)? (?P<thing>{_THINGS})\b(?! and (?:white|black|red|blue|green|yellow|brown|pink))"
 )
@@ -84,7 +85,7 @@ def _worn(seen: Seen, whose: Whose, number: int) -> Iterator[tuple[str, str, _Wo
 
 def _owner(whose: Whose, number: int, place: int, match: re.Match[str], start: int) -> Owner | None:
     """Whose it is by 'his' or a name, else who wears it."""
-    if match["how"].endswith("’s"):
+    if match["how"].endswith(("’s", "'s")):
         return whose.ending(number, place, match.end("how") - len("’s"))
     if match["how"].lower() in ("his", "her"):
         return whose.last(number, place, *match.span("how"))
@@ -132,5 +133,5 @@ CHECK = Check(
     blind="Patterns, linings, two coats of one person. What is worn in two scenes of one day.",
     reads=("words", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )

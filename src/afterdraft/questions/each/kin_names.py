@@ -20,8 +20,8 @@ ONE = frozenset({"wife", "husband", "mother", "father"})  # of which nobody has 
 
 _KIN = rf"(?:(?:late|poor|dear|own|good|old|young) )?(?P<kin>{'|'.join(sorted(ONE))}|old woman)"
 _NAME = r"(?P<name>[A-Z][\w-]+(?: [A-Z][\w-]+)*)"
-_OWN = r"(?P<own>[Hh]is|[Hh]er|[Mm]y|(?:[A-Z][\w.]+ )*[A-Z][\w-]+(?=’s))(?:’s)?"
-_CALLED = r"(?:’s name (?:was|is)|,? whose name (?:was|is)|,? called|,? named| (?:was|is) (?:called|named))"
+_OWN = r"(?P<own>[Hh]is|[Hh]er|[Mm]y|(?:[A-Z][\w.]+ )*[A-Z][\w-]+(?=[’']s))(?:[’']s)?"
+_CALLED = r"(?:[’']s name (?:was|is)|,? whose name (?:was|is)|,? called|,? named| (?:was|is) (?:called|named))"
 _PATTERNS = tuple(
     re.compile(pattern)
     for pattern in (
@@ -113,5 +113,5 @@ CHECK = Check(
     blind="Second marriages are asked about. Relations that are told in other words.",
     reads=("words", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )

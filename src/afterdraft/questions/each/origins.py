@@ -14,7 +14,7 @@ from afterdraft.questions.sentences import sentence
 from afterdraft.questions.whose import Whose
 
 SURE = 0.5  # of whose home it is; chosen on the tuning half
-_NAME = r"[A-Z][\w’]+(?:[ -][A-Z][\w’]+){0,2}"
+_NAME = r"[A-Z][\w’']+(?:[ -][A-Z][\w’']+){0,2}"
 _PLACE = rf"(?P<place>{_NAME})(?:,? in (?P<within>{_NAME})|, (?P<beside>{_NAME}))?"
 _PEOPLE = "|".join(sorted(map(str.capitalize, PEOPLES), key=len, reverse=True))
 _HOME = "|".join(sorted(map(str.capitalize, HOMES), key=len, reverse=True))
@@ -114,4 +114,5 @@ CHECK = Check(
     "about.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )

@@ -18,7 +18,7 @@ _FORMS = {
     "Dean": "Dean", "Father": "Father",
 }  # fmt: skip
 RANKS: Mapping[str, str] = {form: rank for rank, forms in _FORMS.items() for form in forms.split()}
-_TITLED = re.compile(rf"\b({'|'.join(RANKS)})\.? ((?:[A-Z]’)?[A-Z][a-zé]+)\b(?!-[a-z]* [A-Z])")
+_TITLED = re.compile(rf"\b({'|'.join(RANKS)})\.? ((?:[A-Z][’'])?[A-Z][a-zé]+)\b(?!-[a-z]* [A-Z])")
 _TOGETHER = (  # that one person has at once
     {"Doctor", "Professor"}, {"Doctor", "Bishop"}, {"Doctor", "Canon"}, {"Doctor", "Dean"}, {"Lieutenant", "Colonel"},
     {"Lieutenant", "General"}, {"Major", "General"}, {"Canon", "Father"}, {"Lieutenant", "Commander"},
@@ -94,5 +94,5 @@ CHECK = Check(
     blind="A promotion that stays. Two people of one surname who both have a rank.",
     reads=("words",),
     find=find,
-    recipe=3,
+    recipe=4,
 )

@@ -14,7 +14,7 @@ NEAR = 15  # paragraphs between the month and the sign of a season, in one scene
 FEW = 2  # months that a scene names at most: more, and the telling goes through the year; likewise
 _NAMES = "January|February|March|April|May|June|July|August|September|October|November|December"
 _MONTH = re.compile(
-    rf"\b(?:in|of|on|an?|the|that|this|early|late|mid|was|were|through)[ -](?P<behind>{_NAMES})\b(?! \w+’s)"
+    rf"\b(?:in|of|on|an?|the|that|this|early|late|mid|was|were|through)[ -](?P<behind>{_NAMES})\b(?! \w+[’']s)"
     rf"|\b(?P<before>{_NAMES})(?= (?:had come|had set in|came|was|morning|evening|night|day|afternoon|sun|rain|the|\d))"
 )
 NUMBERS = {month: number for number, month in enumerate(_NAMES.split("|"), 1)}
@@ -105,4 +105,5 @@ CHECK = Check(
     "them. What is told far from the month.",
     reads=("words", "facts"),
     find=find,
+    recipe=2,
 )

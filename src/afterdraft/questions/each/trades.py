@@ -33,8 +33,8 @@ _ALIKE = (
     "draper tailor dressmaker seamstress saddler shoemaker cobbler weaver grocer merchant shopkeeper salesman",
 )  # that one person may well be called in turn; by hand
 ALIKE = tuple(frozenset(words.split()) for words in _ALIKE)
-_NAME = r"(\b[A-Z][\w’.-]*)"
-_CALLED = re.compile(rf"{_NAME}[’s]*,? (?:the|our|my|his|her|their|an?) (?:[\w-]+ )?$")
+_NAME = r"(\b[A-Z][\w’'.-]*)"
+_CALLED = re.compile(rf"{_NAME}[’'s]*,? (?:the|our|my|his|her|their|an?) (?:[\w-]+ )?$")
 _WAS = re.compile(rf"{_NAME}(?:, who)? (?:was|had been|worked as|had worked as|had once been) an? $")
 _GOES_ON = re.compile(r"(?:, (?:the|his|her|and|a|an)\b|[’-]| and\b| [a-z]+er\b)")  # of a list
 _BY_TRADE = re.compile(r" by (?:trade|profession|calling)\b")
@@ -102,5 +102,5 @@ CHECK = Check(
     blind="Trades told in other words. Who really has two is asked about, and so is who changes his.",
     reads=("words", "cast"),
     find=find,
-    recipe=3,
+    recipe=4,
 )
