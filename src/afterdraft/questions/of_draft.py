@@ -2,10 +2,12 @@
 
 from collections.abc import Callable, Iterable, Sequence
 
+from afterdraft.manuscript.blocks import Block
 from afterdraft.manuscript.draft import Draft
 from afterdraft.manuscript.headings import headings_over
 from afterdraft.manuscript.naming import scene_name
-from afterdraft.manuscript.outline import JOIN, outline
+from afterdraft.manuscript.outline import JOIN, SceneView, outline
+from afterdraft.manuscript.set_in import set_in
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.task import is_read
@@ -23,7 +25,14 @@ def seen_of(draft: Draft, read: Read) -> Seen:
         facts=tuple(read(story)) if is_read(draft.language) else (),
         heads=tuple(map(tuple, headings_over(draft.division, scenes, texts))),
         titles=tuple(scene_name(one.scene, texts[one.story[0]] if one.story else "") for one in scenes),
+        set_in=stands_in(scenes, draft.source.blocks),
     )
+
+
+def stands_in(scenes: Sequence[SceneView], blocks: Sequence[Block]) -> frozenset[tuple[int, int]]:
+    """Scene, and paragraph among the scene's, of what stands in from the other paragraphs."""
+    found = set_in(blocks)
+    return frozenset((one.index, place) for one in scenes for place, index in enumerate(one.story) if index in found)
 
 
 def places_of(seen: Seen) -> tuple[tuple[int, ...], ...]:

@@ -38,6 +38,7 @@ class Seen:
     facts: tuple[SceneFacts, ...] = ()  # none where the text was not read
     heads: tuple[tuple[str, ...], ...] = ()  # lines of the heading right over each scene
     titles: tuple[str, ...] = ()  # what each scene is called on screen
+    set_in: frozenset[tuple[int, int]] = frozenset()  # scene and paragraph of letters and reports that stand in
     given: Given = NOTHING
     marks: Marks = NO_MARKS
     keys: tuple[str, ...] = ()  # of each scene's facts, where they are known
@@ -115,7 +116,7 @@ def _time(seen: Seen) -> object:
 
 
 _OF: Mapping[Part, Callable[[Seen], object]] = {
-    "words": lambda seen: [seen.texts, seen.heads],
+    "words": lambda seen: [seen.texts, seen.heads, sorted(seen.set_in)],
     "facts": _facts,
     "cast": _cast,
     "time": _time,

@@ -10,7 +10,7 @@ from afterdraft.desk.lines import Line as MarkedLine
 from afterdraft.manuscript.naming import scene_name
 from afterdraft.manuscript.outline import SceneView, outline
 from afterdraft.questions.marks import Carried, Line, Marks, Point, Renamed
-from afterdraft.questions.of_draft import Read
+from afterdraft.questions.of_draft import Read, stands_in
 from afterdraft.questions.question import Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.facts import SceneFacts
@@ -39,7 +39,8 @@ def ask_book(book: Book, read: Read, *, model: str) -> Seen:
 
 def to_ask(book: Book, draft: str, task: Task, facts: Sequence[SceneFacts] = ()) -> Seen:
     """`task` as `to_read` made it of the same draft; `facts` of all its scenes, or none where they are not read."""
-    texts = [block.text for block in book.blocks(draft)]
+    blocks = book.blocks(draft)
+    texts = [block.text for block in blocks]
     scenes = outline(book.division(draft), [0] * len(texts)).scenes
     return Seen(
         texts=task.texts,
@@ -49,6 +50,7 @@ def to_ask(book: Book, draft: str, task: Task, facts: Sequence[SceneFacts] = ())
         given=task.given,
         marks=marks(book, draft, scenes),
         keys=task.keys,
+        set_in=stands_in(scenes, blocks),
     )
 
 
