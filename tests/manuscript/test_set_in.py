@@ -39,7 +39,7 @@ def test_nothing_is_set_in_where_half_of_it_is() -> None:
 
 
 def test_checks_know_of_it_by_scene() -> None:
-    text = "# One\n\nIt rained.\n\nShe read it.\n\n> Dear Ada, it rains.\n\nShe went.\n\n# Two\n\nHe sat.\n\nIt was late.\n"
+    text = "# One\n\nIt rained.\n\nShe sat.\n\n> Dear Ada, it rains.\n\nShe rose.\n\n# Two\n\nHe sat.\n\nIt was.\n"
     seen = seen_of(wiring.read([("book.md", text.encode())]), lambda texts: [])
     ((scene, paragraph),) = seen.set_in
     assert seen.texts[scene][paragraph] == "Dear Ada, it rains."

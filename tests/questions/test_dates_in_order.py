@@ -1,5 +1,7 @@
 """Dates that run back."""
 
+from dataclasses import replace
+
 import pytest
 
 from afterdraft.questions.each.dates_in_order import CHECK
@@ -108,3 +110,10 @@ def test_is_silent_about_what_is_told_of_another_season() -> None:
 def test_is_silent_about_what_a_document_looks_back_on(middle: str) -> None:
     told = dated(["On the 3rd of May it rained."], [middle], ["On the 5th of May they set out."])
     assert not list(CHECK.find(told))
+
+
+def test_a_report_that_is_set_in_is_no_order_of_telling() -> None:
+    told = ["On the 4th of March it rained.", "I came on the 3rd of February.", "On the 6th of March it cleared."]
+    seen = dated(told)
+    assert list(CHECK.find(seen))
+    assert not list(CHECK.find(replace(seen, set_in=frozenset({(0, 1)}))))

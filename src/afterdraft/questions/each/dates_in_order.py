@@ -56,7 +56,8 @@ def _named(seen: Seen, *, dateline: bool) -> Iterator[_Named]:
             text = seen.texts[number][one.paragraph]
             if one.kind != "date" or len(one.value) != _WHOLE or one.dateline != dateline or not has_month(text, one):
                 continue
-            if _GOES_ON.match(text, one.end) if dateline else one.spoken or not _is_now(text, one, scene.times):
+            apart = one.spoken or (number, one.paragraph) in seen.set_in
+            if _GOES_ON.match(text, one.end) if dateline else apart or not _is_now(text, one, scene.times):
                 continue
             if one.value[5:7].isdecimal() and one.value[8:].isdecimal() and (within := span(one, near)):
                 near = day_of(within[0])
@@ -112,5 +113,5 @@ CHECK = Check(
     blind="Feasts. Dates told in looking back without a sign of it. Documents of several hands that are put together.",
     reads=("words", "facts"),
     find=find,
-    recipe=4,
+    recipe=5,
 )

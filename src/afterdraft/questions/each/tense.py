@@ -47,7 +47,7 @@ def _in_scene(seen: Seen, number: int, scene: SceneFacts, *, alone: bool) -> Ite
             runs = _runs(seen, scene, place, text, speech)
         if not runs and not speech and is_told_now(seen, number, place):
             runs = [(0, len(text))]
-        if runs and "\n" not in text:
+        if runs and "\n" not in text and (number, place) not in seen.set_in:
             sharp = (0.85 if _long(text, runs) > 1 else 0.7) if somebody_acts(scene, place, text) else SOFT
             yield _finding(seen, number, place, runs, "present", sharp)
 
@@ -126,5 +126,5 @@ CHECK = Check(
     "paragraphs with speech, and several in a row; what was before may be asked about where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=11,
+    recipe=12,
 )

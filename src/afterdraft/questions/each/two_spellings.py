@@ -86,7 +86,7 @@ def _found(seen: Seen) -> _Where:
         for quote in quotations(scene):
             speech[quote.paragraph].append((quote.start, quote.end))
         for place, text in enumerate(scene):
-            set_in = "\n" in text or _SET_IN.match(text) or _DASHED_OFF.search(text)
+            set_in = (number, place) in seen.set_in or "\n" in text or _SET_IN.match(text) or _DASHED_OFF.search(text)
             for match in _WORD.finditer(text):
                 (start, end), word = match.span(), match.group().lower()
                 told = not set_in and not any(begins <= start < ends for begins, ends in speech[place])
@@ -209,5 +209,5 @@ CHECK = Check(
     "asked about. Words that are also names. Two words against one (‘for ever’), unless a hyphen stands too.",
     reads=("words",),
     find=find,
-    recipe=2,
+    recipe=3,
 )
