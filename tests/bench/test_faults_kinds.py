@@ -12,7 +12,7 @@ from tests.bench.novels import acting, dated, thinking, travelling
 NOVELS: Mapping[str, Scenes] = {
     **dict.fromkeys(("trait", "age", "gone", "two places", "viewpoint", "person", "side"), thinking()),
     **dict.fromkeys(("given name", "journey", "origin", "relation", "season"), travelling()),
-    **dict.fromkeys(("rank", "trade", "dress", "placeholder"), acting()),
+    **dict.fromkeys(("rank", "trade", "dress", "placeholder", "drift"), acting()),
     **dict.fromkeys(("letter", "moon"), dated()),
 }
 

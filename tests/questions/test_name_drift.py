@@ -30,6 +30,7 @@ def told(usual: str, other: str, between: int = 1) -> list[list[str]]:
         ("Constable Webb looked at Susan Marsh.", "Susan Marks came in with the tray."),
         ("Tamsin laughed. “No,” said Tamsin.", "“No,” said Tabitha. She sat down."),
         ("Perrin took the rope.", "Perrott took the rope."),
+        ("Mr Sallow had the wheel.", "“Aye,” said Mr Stride, and had the wheel."),
         ("The dentist, Dr. Alder, washed his hands.", "Dr. Quill, the dentist, washed his hands."),
         ("Mr Sallow, the mate, was at the rail.", "Harker, the mate, was at the rail."),
         ("The barman Tim Ashe dried a glass.", "The barman Joe Crewe dried a glass."),
@@ -99,3 +100,10 @@ def test_the_question_names_both() -> None:
 
     (one,) = ask(book(told("“No,” said Mr Sallow.", "“No,” said Mr Sawyer.")), checks=[CHECK])
     assert one.asks == "“Mr Sawyer” stands in scene 4 alone. Is Mr Sallow meant?"
+
+
+def test_is_silent_about_somebody_who_is_named_on_every_page() -> None:
+    often = ["Mr Sallow came in, and Mr Sallow sat down. Mr Sallow had nothing to say to Mr Sallow’s wife."] * 11
+    assert not found(CHECK, often, REST, ["Mr Stride had nothing to say."])
+    assert found(CHECK, often, REST, ["Mr Sawyer had nothing to say."])
+    assert not found(CHECK, often * 4, REST, ["Mr Sawyer had nothing to say."])

@@ -6,6 +6,7 @@ from bench.faults.kinds import (
     age,
     date,
     dress,
+    drift,
     duplicate,
     given_name,
     gone,
@@ -59,4 +60,5 @@ KINDS: Mapping[str, Plant] = {
     "moon": moon.plant,
     "placeholder": placeholder.plant,
     "side": side.plant,
+    "drift": drift.plant,
 }

@@ -23,6 +23,7 @@ LONG = 3  # letters of a name at least
 NEAR, NEXT = 6, 2  # scenes before in which the usual one stands, behind a title or given name, and by itself; likewise
 APART = 3  # paragraphs from one to the other at least, likewise
 SHAPE = 0.75  # how alike two names are at least that do not begin with two letters alike, by Jaro (1989): 0 to 1
+FAMILIAR, MINOR = 150, 40  # times up to which a name may drift to one that looks alike, and to one that begins alike
 SELDOM = 12  # times up to which the usual name stands where a rare word beside both ties them together; likewise
 RARE, MORE = 6, 8_000  # a word is rare that stands so often at most, or once in so many words
 ASKED = 7  # times of the usual name from which one letter's difference is asked about as a spelling
@@ -52,7 +53,7 @@ _WHOSE = r"\b(?:[Tt]he|[Hh]is|[Hh]er|[Mm]y|[Oo]ur|[Tt]heir) (?:old |young |littl
 _BOTH = r"(?:[A-Z][a-zé]*[a-z]\.? )?"  # a title or a given name
 _APPOSED = (
     re.compile(rf"{_WHOSE}(?P<part>[a-z]+),? {_BOTH}{_NAMED}(?![’']s)"),
-    re.compile(rf"(?<![\w’'.] ){_BOTH}{_NAMED},? {_WHOSE}(?P<part>[a-z]+)\b(?! [A-Z]|-|[’'])"),
+    re.compile(rf"(?<![\w’'.] ){_BOTH}{_NAMED},? {_WHOSE}(?P<part>[a-z]+)(?=[,.;:!?)—]| (?:{_DOES})\b)"),
 )
 _BEFORE = re.compile(
     r"(?:\b(?:late|an?|another|named|called|certain|some|and|or|nor|like|than|name\sof|both|old|poor|king|saint|st\.?)\s"
@@ -201,9 +202,12 @@ def _looks_alike(name: str, other: str) -> bool:
 
 
 def _is_near(names: _Names, frame: str, usual: str, other: str) -> bool:
-    """Whether they look alike, and the usual one stands shortly before."""
-    here, far = names.scenes(other)[0], NEAR if frame else NEXT
-    return _looks_alike(usual, other) and any(here - far <= scene <= here for scene in names.scenes(usual))
+    """Whether the usual one stands shortly before: behind a title it may look otherwise but for the first letter."""
+    alike, times = _looks_alike(usual, other), len(names.stands[usual])
+    if times > (FAMILIAR if alike else MINOR) or not (alike or frame in _TITLES):
+        return False
+    here, far = names.scenes(other)[0], NEAR if frame and alike else NEXT
+    return any(here - far <= scene <= here for scene in names.scenes(usual))
 
 
 def _share_a_word(names: _Names, usual: str, other: str) -> bool:
@@ -256,8 +260,9 @@ CHECK = Check(
     method="Takes names behind one title or given name, beside one part, or by themselves where somebody does "
     "something. There is one such name only that may be meant, never near the other one, which is not brought in or "
     "explained (‘a Mr Lark’, ‘her uncle’). Behind a title or a given name, and by themselves, they begin alike or look "
-    f"alike, and the usual one stands up to {NEAR} scenes before ({NEXT} by itself), or, where it hardly stands, a "
-    "rare word is in one sentence with both. Likeness is Jaro’s (1989); the rule is our own.",
+    f"alike, and the usual one, which is no chief person's, stands up to {NEAR} scenes before ({NEXT} by itself, or "
+    "where only the first letter is the same), or, where it hardly stands, a rare word is in one sentence with both. "
+    "Likeness is Jaro’s (1989); the rule is our own.",
     blind="Names that are quite unlike, or stand in one paragraph. A name that drifts for several chapters. Two people "
     "who are named alike, of whom the second comes once and without a word about it, are asked about.",
     reads=("words",),
