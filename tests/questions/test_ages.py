@@ -139,3 +139,45 @@ def test_asks_of_he_where_the_sentence_before_is_of_one_alone(other: str, asks: 
     behind = f"Silver appeared behind the bar. {other}"  # a name that the pipeline takes for the metal there
     assert bool(found_in(CHECK, first, MARTA, [*SILVER, behind])) == asks
     assert not found_in(CHECK, first, MARTA, [*SILVER, f"Silver appeared behind a fellow of his. {other}"])
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "Lily, who had turned thirty-eight at Easter, sat silent.",
+        "When Lily, who had turned thirty-eight at Easter, came in, he was slow.",
+        "Lily turned thirty-eight in May.",
+        "Lily had just turned thirty-eight, and said so.",
+        "Lily would be thirty-nine in May.",
+        "Lily, who would be thirty-nine at Easter, sat silent.",
+        "Lily was going to be forty-five on the Friday.",
+        "Lily will be forty-five next week.",
+        "Lily was thirty-eight and would be thirty-nine in May.",
+    ],
+)
+def test_asks_about_an_age_that_was_turned_or_is_to_come(other: str) -> None:
+    assert len(found_in(CHECK, [*LILY, "She knew that Lily was forty-two years old."], MARTA, [*LILY, other])) == 1
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "Lily, who had turned forty-two at Easter, sat silent.",
+        "Lily would be forty-three in May.",
+        "Lily was forty-two and would be forty-three in May.",
+        "Lily turned thirty-eight pages at once.",
+        "When Lily turned thirty-eight there had been a cake.",
+        "Lily would be thirty-eight miles away by noon.",
+        "Lily would be ninety before she did that.",
+        "Lily will be forty-three next week.",
+    ],
+)
+def test_is_silent_about_an_age_that_fits_what_was_turned(other: str) -> None:
+    assert not found_in(CHECK, [*LILY, "She knew that Lily was forty-two years old."], MARTA, [*LILY, other])
+
+
+def test_another_of_the_surname_is_somebody_else() -> None:
+    kells = ["Lily Kell came in.", *LILY]
+    first = "She knew that Lily Kell was forty-two years old."
+    assert not found_in(CHECK, [*kells, first], MARTA, [*kells, "Dean Kell was thirty-eight years old, a ferryman."])
+    assert found_in(CHECK, [*kells, first], MARTA, [*kells, "Lily Kell was thirty-eight years old, a ferryman."])

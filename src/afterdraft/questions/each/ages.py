@@ -5,7 +5,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from itertools import combinations
 
-from afterdraft.questions.ages_beside import ages_beside
+from afterdraft.questions.ages_beside import ages_beside, names_them
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
@@ -29,12 +29,17 @@ _HAD = re.compile(
     r"^,?(?:\s\w+\.?){0,5}\shad\b(?!\s(?:(?:long|already|quite|almost|only)\s)?(?:given\sup|learn(?:ed|t)|ceased|come\sto|grown|begun|lost"
     r"|never|no|not|nothing|little|a|an|the|his|her|still|always)\b)"
 )  # but not 'had given up', 'had no money': that is so at the age
+_WHO = re.compile(
+    r"^.*,\swho(?=\s(?:had\s(?:\w+\s)?turned|has|is|(?:was|had)\s(?:now|already|just|only))\b)", re.DOTALL
+)
 _SPOKEN = re.compile(r"^.*[”\"»]", re.DOTALL)  # up to where speech ends before it
 _PASS = re.compile(
     r"\byears? (?:later|after\w*|passed|pass|went|go by|gone|rolled|had (?:passed|gone)|have (?:passed|gone))\b"
     r"|\bafter (?:\w+ )?(?:\w+ )?years\b|\b(?:next|following) year\b",
     re.IGNORECASE,
 )
+_FULL = re.compile(r"\b[A-Z][a-z]+\s[A-Z][a-z]+\b(?![’'])")
+BEHIND = 12  # characters between a full name and the age of who bears it
 EVER = 200  # years: as many as pass where the telling only says that they do
 
 
@@ -54,10 +59,21 @@ def find(seen: Seen) -> Iterator[Finding]:
 def _said(seen: Seen) -> list[PersonTrait]:
     """Ages of the time that is told, whose owner is sure enough, in the order of the text."""
     read = [one for one in seen.traits if one.trait == "age" and one.sure >= SURE and one.value.isdecimal()]
+    read = [one for one in read if not _is_of_another(seen, one)]
     places = {(one.scene, one.paragraph, one.value) for one in read}
     more = [one for one in ages_beside(seen) if (one.scene, one.paragraph, one.value) not in places]
     both = sorted((*read, *more), key=lambda one: (one.scene, one.paragraph, one.start))
     return [one for one in both if _is_now(seen, one)]
+
+
+def _is_of_another(seen: Seen, one: PersonTrait) -> bool:
+    """Whether a full name stands right before it that shares no more than the surname."""
+    text = seen.texts[one.scene][one.paragraph]
+    return any(
+        not names_them(seen.book.cast, one.person, match.group())
+        for match in _FULL.finditer(text, *sentence(text, one.start, one.end))
+        if match.end() <= one.start <= match.end() + BEHIND
+    )
 
 
 def _is_now(seen: Seen, one: PersonTrait) -> bool:
@@ -66,7 +82,7 @@ def _is_now(seen: Seen, one: PersonTrait) -> bool:
     begins, ends = sentence(text, one.start, one.end)
     before, behind = _SPOKEN.sub("", text[begins : one.start]), text[one.end : ends]
     then = _AT.search(before) if _AT.search(before) and not _HAD.search(behind) else None
-    before = before[: then.start()] if then else before
+    before = _WHO.sub("", before[: then.start()] if then else before)  # 'When Ilse, who had turned forty, came in'
     return not _THEN.search(before)
 
 
@@ -133,10 +149,10 @@ CHECK = Check(
     family="continuity",
     looks_at="Two ages of one person that are further apart than the story time between them, or run back.",
     method="Ages right beside a name, and others whose owner is surer than three in four, said of the time that is "
-    "told and without ‘about’. Years between come from story time; where that is not known, and nothing between "
-    "speaks of years, a year at most is taken to pass.",
+    "told and without ‘about’; who ‘will be fifteen in May’ is fourteen. Years between come from story time; where "
+    "that is not known, and nothing between speaks of years, a year at most is taken to pass.",
     blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name. Ages against years of birth.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=6,
+    recipe=7,
 )
