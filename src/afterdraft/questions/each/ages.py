@@ -11,13 +11,13 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.story_days import goes_back
+from afterdraft.questions.years_between import years_between
 from afterdraft.whole.traits import PersonTrait
 
 SURE = 0.75  # of whose age it is
 NAMED = 0.8  # of one of the two
 BACK, FORTH = 9, 20  # years by which ages may differ and still be of one time of life: more, and the telling has gone
 # elsewhere; chosen on the demonstration book
-YEAR = 365.25  # days
 _THEN = re.compile(
     r"\b(?:when|since|until|till|at|by|before|after|had been|would be|will be|shall be|like|as if|as though|look\w*"
     r"|seem\w*|appear\w*|might|may|must|not|wasn[’']t|isn[’']t|nearly|almost|over|under|about|some|than|if|for|once|ago"
@@ -33,14 +33,8 @@ _WHO = re.compile(
     r"^.*,\swho(?=\s(?:had\s(?:\w+\s)?turned|has|is|(?:was|had)\s(?:now|already|just|only))\b)", re.DOTALL
 )
 _SPOKEN = re.compile(r"^.*[”\"»]", re.DOTALL)  # up to where speech ends before it
-_PASS = re.compile(
-    r"\byears? (?:later|after\w*|passed|pass|went|go by|gone|rolled|had (?:passed|gone)|have (?:passed|gone))\b"
-    r"|\bafter (?:\w+ )?(?:\w+ )?years\b|\b(?:next|following) year\b",
-    re.IGNORECASE,
-)
 _FULL = re.compile(r"\b[A-Z][a-z]+\s[A-Z][a-z]+\b(?![’'])")
 BEHIND = 12  # characters between a full name and the age of who bears it
-EVER = 200  # years: as many as pass where the telling only says that they do
 
 
 def find(seen: Seen) -> Iterator[Finding]:
@@ -98,21 +92,8 @@ def _in_order(seen: Seen, one: PersonTrait, other: PersonTrait) -> bool:
 
 def _years(seen: Seen, one: PersonTrait, other: PersonTrait) -> tuple[int, int]:
     """Fewest and most whole years that the one is older by the time of the other."""
-    first, second = (seen.story.scenes[each.scene].days for each in (one, other))
-    if None not in (*first, *second):
-        least, most = (second[0] or 0) - (first[1] or 0), (second[1] or 0) - (first[0] or 0)
-        return max(0, int(least / YEAR)), int(most / YEAR) + 1
-    return 0, EVER if any(_pass(seen, number) for number in range(one.scene, other.scene + 1)) else 1
-
-
-def _pass(seen: Seen, number: int) -> bool:
-    """Whether a scene tells, outside speech, that years go by."""
-    speech = [(one.paragraph, one.start, one.end) for one in seen.facts[number].quotes]
-    return any(
-        not any(one == place and start <= match.start() < end for one, start, end in speech)
-        for place, text in enumerate(seen.texts[number])
-        for match in _PASS.finditer(text)
-    )
+    least, most = years_between(seen, one.scene, other.scene, unsaid=0.5)
+    return int(least), int(most) + 1
 
 
 def _fits(seen: Seen, one: PersonTrait, other: PersonTrait, between: tuple[int, int]) -> bool:
