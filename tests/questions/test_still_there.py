@@ -29,6 +29,8 @@ SPEAKS = ["“It will snow,” said Tobias. Ilse thought so too."]
         "Ilse watched Tobias cross the yard and drive away.",
         "Tobias took his leave of them.",
         "By then Tobias had gone up to bed.",
+        "Tobias reached for his cap, and kissed his mother. They heard the cart go down the lane.",
+        "Tobias nodded, and the door closed behind him.",
     ],
 )
 def test_asks_where_somebody_who_has_left_speaks(left: str) -> None:
@@ -70,6 +72,8 @@ def test_asks_nothing_where_they_come_back_or_time_goes_by(between: str) -> None
         "“Tobias left the room,” said Marta.",
         "Tobias went away every spring.",
         "Tobias ran on about the price of hay.",
+        "Tobias looked up. They heard the cart stop.",
+        "Tobias rose and Marta rose. They heard the cart go down the lane.",
     ],
 )
 def test_asks_nothing_where_nobody_leaves(left: str) -> None:

@@ -26,6 +26,12 @@ _SEEN = re.compile(
     r"\s(?:[^.;!?]{0,80}?(?:,|\band)\s(?:and\s)?)?(?:go|walk|run|drive|ride|stride|hurry|limp|cycle|march)"
     r"\s(?:out|away|off|home|upstairs|downstairs|(?:down|up)\sthe\s\w+)\b"
 )  # 'she watched her go down the street'
+_HEARD = re.compile(
+    r"\bheard\s(?:the|his|her|a|an)\s(?:[\w-]+\s){0,2}(?:car|van|truck|engine|motor|motorbike|taxi|cab|cart|carriage|door|gate"
+    r"|latch|footsteps|steps|hooves|wheels|boat)\s(?:go\s(?:down|up|out|off|away)|start|drive\s(?:away|off|down)|pull\s(?:out|away"
+    r"|off)|slam|shut|close|bang|click|fade|recede|die\saway|pass\sout)\b"
+    r"|\b(?:door|gate)\s(?:closed|slammed|shut|banged|clicked|swung\sto)\s(?:behind|after|on)\s(?:him|her)\b"
+)  # after what somebody does, by which they go
 _UNSURE = re.compile(
     r"\b(?:if|would|when|until|till|before|after|as|while|once|never|not|always|every)\b", re.IGNORECASE
 )
@@ -57,6 +63,18 @@ def leaves(before: str, behind: str, *, named: bool) -> int:
     if _UNSURE.search(_CLAUSE.split(before)[-1]) or _UNSURE.search(behind[:12]) or "?" in behind:
         return 0
     match = _SEEN.match(behind) if _SEES.search(before) else _LEAVES.match(behind) if named else None
+    return match.end() if match else 0
+
+
+def is_heard_to_go(text: str) -> int:
+    """How far into a paragraph, its speech silenced, somebody is heard to go; 0 where nobody is.
+
+    >>> is_heard_to_go("Ada took her bag. They heard the car go down the drive.") > 0
+    True
+    >>> is_heard_to_go("They heard the car stop.")
+    0
+    """
+    match = _HEARD.search(text)
     return match.end() if match else 0
 
 

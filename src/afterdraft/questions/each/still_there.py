@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.leaving import is_back, is_elsewhere, leaves
+from afterdraft.questions.leaving import is_back, is_elsewhere, is_heard_to_go, leaves
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence, silenced
@@ -53,6 +53,23 @@ def _in_scene(seen: Seen, number: int, whose: Whose) -> Iterator[Finding]:
                 left[person] = gone  # only spoken of
         if far := leaves(text[begins : one.start], text[one.end : ends], named=one.kind == "name" and one.subject):
             left[person] = _Left(seen.span(number, one.paragraph, begins, ends), one.end + far)
+        elif heard := _is_heard(seen, number, whose, place):
+            left[person] = _Left(seen.span(number, one.paragraph, begins, sentence(text, heard - 1, heard)[1]), heard)
+
+
+def _is_heard(seen: Seen, number: int, whose: Whose, place: int) -> int:
+    """How far into the paragraph somebody is heard to go who is the only one who is named there as doing anything."""
+    facts = seen.facts[number]
+    one = facts.mentions[place]
+    far = is_heard_to_go(silenced(seen.texts[number][one.paragraph], facts.quotes, one.paragraph))
+    tags = {quote.tag for quote in facts.quotes}
+    acting = {
+        owner[0]
+        for at, (other, owner) in enumerate(zip(facts.mentions, whose.owners(number), strict=True))
+        if owner and other.paragraph == one.paragraph and other.kind == "name" and not other.spoken
+        if other.subject or at in tags
+    }
+    return far if one.kind == "name" and one.end < far and len(acting) == 1 else 0
 
 
 def _goes_on(seen: Seen, number: int, gone: _Left, one: Mention) -> bool:
@@ -83,7 +100,7 @@ CHECK = Check(
     name="Somebody who has left is still there",
     family="continuity",
     looks_at="Somebody who is named as leaving the room, and who speaks or does something there later in the scene.",
-    method="Words of leaving (‘went out’, ‘left the room’, ‘I watched her drive away’, ‘had gone up to bed’) of "
+    method="Words of leaving (‘went out’, ‘I watched her drive away’, ‘they heard the car start’, ‘had gone up’) of "
     "somebody who is not the one with whom the scene is; then the next thing that is told of the same person, by "
     "name, with nothing before it that says they have come back, that time has passed, or that the telling has "
     "followed them. The rule is our own; that readers notice it is common practice.",
