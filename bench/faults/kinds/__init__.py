@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 from bench.faults.kinds import (
+    ability,
     age,
     date,
     dress,
@@ -60,5 +61,6 @@ KINDS: Mapping[str, Plant] = {
     "moon": moon.plant,
     "placeholder": placeholder.plant,
     "side": side.plant,
+    "ability": ability.plant,
     "drift": drift.plant,
 }

@@ -2,6 +2,7 @@
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.each import (
+    abilities,
     ages,
     backstory,
     carried,
@@ -69,6 +70,7 @@ CHECKS: tuple[Check, ...] = (
     sky.CHECK,
     traits.CHECK,
     sides.CHECK,
+    abilities.CHECK,
     ages.CHECK,
     origins.CHECK,
     ranks.CHECK,

@@ -7,6 +7,7 @@ from afterdraft.whole.traits_pronouns import antecedents
 from afterdraft.whole.turns import meant
 
 NAMED = 0.9  # how sure, of a name; as of traits
+SETTLED = 0.75  # the same, of 'she' in a paragraph that names one woman alone; chosen by hand
 Owner = tuple[str, float]  # person, and how sure
 
 
@@ -30,6 +31,21 @@ class Whose:
         mentions = self._seen.facts[scene].mentions
         found = [place for place, one in enumerate(mentions) if (one.paragraph, one.end) == (paragraph, end)]
         return self.owners(scene)[found[-1]] if found else None
+
+    def settled(self, scene: int, mention: int) -> Owner | None:
+        """Who is meant by it, surer where the paragraph before it names that person and nobody else of the gender:
+        'It was Ada. She came in, and she had'."""
+        owner, one = self.owners(scene)[mention], self._seen.facts[scene].mentions[mention]
+        if owner is None or owner[1] >= SETTLED or one.kind != "pronoun":
+            return owner
+        known = genders(self._seen.book.cast.people)
+        named = {
+            other[0]
+            for other, met in zip(self.owners(scene)[:mention], self._seen.facts[scene].mentions, strict=False)
+            if other and met.kind == "name" and met.paragraph == one.paragraph and not met.spoken
+        }
+        alike = {person for person in named if known.get(person, "") in ("", one.gender)}
+        return (owner[0], SETTLED) if alike == {owner[0]} else owner
 
     def _last(self, scene: int, paragraph: int, start: int, end: int, *, subjects: bool) -> Owner | None:
         found: int | None = None

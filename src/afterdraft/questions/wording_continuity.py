@@ -39,6 +39,12 @@ def _side(one: Finding, titles: Sequence[str]) -> str:
     return f"The {mark} is {at}. Which is meant?"
 
 
+def _ability(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    says, does = (scene(titles, int(one.numbers[name])) for name in ("claim", "deed"))
+    return f"“{words['claim']}” is said of {words['name']} in {says}, and “{words['deed']}” in {does}. Are both meant?"
+
+
 def _dead(one: Finding, titles: Sequence[str]) -> str:
     first, later = (scene(titles, span.scene) for span in one.evidence[:2])
     return f"{one.words['name']} is dead by {first} and speaks in {later}. Which of the two is meant?"
@@ -151,6 +157,7 @@ CONTINUITY: Mapping[str, Say] = {
     "weekday": _weekday,
     "trait": _trait,
     "side": _side,
+    "ability": _ability,
     "age": _age,
     "relation": _relation,
     "two places": _two_places,

@@ -55,24 +55,9 @@ def _marks(seen: Seen) -> Iterator[_Mark]:
             for said in sided(text):
                 span = seen.span(number, place, *sentence(text, said.start, said.end))
                 found = _mention(seen, whose, span, said)
-                owner = _surer(seen, whose, span, found) if found is not None else None
+                owner = whose.settled(number, found) if found is not None else None
                 gender = seen.facts[number].mentions[found].gender if found is not None else ""
                 yield _Mark(said, span, owner, gender)
-
-
-def _surer(seen: Seen, whose: Whose, span: Span, found: int) -> Owner | None:
-    """Surer of 'Tobias, with the patch over his eye': whom 'his' likely means acts by name before it."""
-    owner, mentions = whose.owners(span.scene)[found], seen.facts[span.scene].mentions
-    named = (
-        whose.owners(span.scene)[n]
-        for n in range(found)
-        if mentions[n].paragraph == span.paragraph
-        and mentions[n].start >= span.start
-        and mentions[n].kind == "name"
-        and mentions[n].subject
-    )
-    same = owner is not None and any(one is not None and one[0] == owner[0] for one in named)
-    return (owner[0], max(owner[1], ALONE)) if owner and same else owner
 
 
 def _mention(seen: Seen, whose: Whose, span: Span, said: Sided) -> int | None:
