@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from rapidfuzz.distance import OSA
 
 from afterdraft.questions.check import Check
+from afterdraft.questions.each import name_drift
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.reading import lexicon
@@ -28,6 +29,13 @@ _EXPLAINED = re.compile(
 
 
 def find(seen: Seen) -> Iterator[Finding]:
+    """What may be meant for a name that looks like it is asked about as that."""
+    if found := list(_left(seen)):
+        drifted = {one.words["other"] for one in name_drift.find(seen)}
+        yield from (one for one in found if one.words["name"] not in drifted)
+
+
+def _left(seen: Seen) -> Iterator[Finding]:
     counted = Counter(word for scene in seen.texts for text in scene for word in _WORD.findall(text))
     whole = sum(len(text) for scene in seen.texts for text in scene)
     hers = {word for one in seen.given.people for form in one.forms for word in form.split()}
@@ -90,5 +98,5 @@ CHECK = Check(
     "among a person's earlier names, and every place where it still stands is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=6,
+    recipe=7,
 )

@@ -1,7 +1,7 @@
 """Somebody's name that is another one for a while: two names of one title, given name or part."""
 
 import re
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
@@ -39,6 +39,7 @@ _PARTS = (
     | words_of("mate bosun skipper purser steward sexton verger postmistress stationmaster barmaid vet undertaker")
 ) - (lexicon.KIN | words_of("man woman boy girl lady gentleman fellow other others one"))
 _WORD = re.compile(r"[^\W\d_]+(?:[’'](?!s\b)[^\W\d_]+)*")
+_CAPITAL = re.compile(rf"(?<!\w)(?<!\w[’'])(?=[A-ZÀ-Þ]){_WORD.pattern}")
 _NAMED = r"(?P<name>(?:[A-Z][’']|Mc|Mac|Fitz)?[A-Z][a-zé]*[a-zé])(?![\w-]| [A-Z][a-z])"
 _TWO = re.compile(rf"(?<![\w’'-])(?P<frame>[A-Z][a-zé]*[a-zé])\.? {_NAMED}")
 _DOES = "|".join(sorted(lexicon.SPEECH)) + (
@@ -80,15 +81,20 @@ class _Names:
     seen: Seen
 
     @cached_property
+    def counted(self) -> Counter[str]:
+        return Counter(word for scene in self.seen.texts for text in scene for word in _WORD.findall(text))
+
+    @cached_property
     def stands(self) -> _ByName:
+        """Words with a capital."""
         found: defaultdict[str, list[Span]] = defaultdict(list)
-        for one in self._matches(_WORD, 0):
+        for one in self._matches(_CAPITAL, 0):
             found[one.quote].append(one)
         return found
 
     @cached_property
     def small(self) -> frozenset[str]:
-        return frozenset(word for word in self.stands if word.islower())
+        return frozenset(word for word in self.counted if word.islower())
 
     @cached_property
     def framed(self) -> Mapping[str, _ByName]:
@@ -119,9 +125,9 @@ class _Names:
 
     @cached_property
     def rare(self) -> frozenset[str]:
-        often = max(RARE, sum(map(len, self.stands.values())) // MORE)
+        often = max(RARE, self.counted.total() // MORE)
         words = self.small - lexicon.SPEECH
-        return frozenset(word for word in words if len(word) > LONG and len(self.stands[word]) <= often)
+        return frozenset(word for word in words if len(word) > LONG and self.counted[word] <= often)
 
     def _found(self, pattern: re.Pattern[str]) -> Iterator[tuple[int, int, re.Match[str]]]:
         for number, scene in enumerate(self.seen.texts):
