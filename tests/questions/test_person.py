@@ -1,9 +1,11 @@
 """The person changes within a scene."""
 
+from dataclasses import replace
+
 import pytest
 
 from afterdraft.questions.each.person import CHECK
-from tests.questions.asked import found_in, quotes
+from tests.questions.asked import found_in, quotes, read
 from tests.questions.people import ILSE, MARTA, NIGHT
 
 pytestmark = pytest.mark.slow
@@ -118,3 +120,93 @@ def test_is_silent_about_somebody_without_a_name_and_what_is_always_so(told: str
 
 def test_is_silent_about_whom_a_scene_begins_with() -> None:
     assert not found_in(CHECK, [STRAY, *TELLER, *TELLER])
+
+
+NELL = [
+    "Nell",
+    "I took the lamp down to the ferry, and I lit the stove. “You’re late, Nell,” said Tobias.",
+    "I heard the water under the boards. I had my coat on, and I was cold for all that. “Sit down, Nell,” said Tobias.",
+    "I counted the boats. I had nothing else to do, and my hands were stiff. “Nell?” said Marta.",
+    "“It rains,” said Tess. Tess shut the window, and she gave me my cup.",
+]
+TESS = [line.replace("Tess", "Nobody").replace("Nell", "Tess").replace("Nobody", "Nell") for line in NELL]
+BACK = ["Tobias put the kettle on. “Nell and Tess,” said Marta. “Both of you.”", "I looked at him, and I took my cup."]
+
+
+def _headed(*scenes: list[str]) -> list[list[str]]:
+    """What is quoted, where the first line of each scene is the name over it."""
+    seen = read([scene[1:] for scene in scenes])
+    return quotes(list(CHECK.find(replace(seen, heads=tuple((scene[0],) for scene in scenes)))))
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Nell screwed the cap back on and didn’t look at him.",
+        "Then Nell got up and shut the door.",
+        "“It’s the rope,” said Nell.",
+        "Tobias looked at Nell and shook his head.",
+        "He handed Nell the cup.",
+        "The cup was hot in Nell’s hands.",
+    ],
+)
+def test_asks_where_the_i_of_a_chapter_is_told_of_by_name(told: str) -> None:
+    assert _headed([*NELL, *BACK, told, BACK[1]], TESS, [*NELL, *BACK], TESS) == [[told]]
+    assert not _headed([*NELL, *BACK], [*TESS, *BACK, told, BACK[1]], [*NELL, *BACK], TESS)
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "“Nell screwed the cap on,” said Tobias.",
+        "Nell, I told myself, screw the cap back on.",
+        "It was as if Nell had gone home and left my hands there.",
+        "He called the boat Nell and painted it red.",
+        "NELL SCREWED THE CAP ON: it would look well in the paper.",
+        "Nell was my mother’s name too, and I got her coat.",
+        "Nell Brandt, Ferry Landing.",
+        "There was a letter for Nell on the table.",
+    ],
+)
+def test_is_silent_about_a_name_that_the_i_may_say(told: str) -> None:
+    assert not _headed([*NELL, *BACK, told, BACK[1]], TESS, [*NELL, *BACK], TESS)
+
+
+def test_is_silent_where_the_i_often_goes_by_name() -> None:
+    told = "Nell screwed the cap back on and didn’t look at him."
+    assert not _headed(*[[*NELL, *BACK, told, BACK[1]], TESS] * 3)
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "I am not to look, and I have the key. I took it from the nail and I keep it.",
+        "He was tired. I took the key, he thought. I put it in the box.",
+        "I took the key, thinks Marta, and I put it in the box.",
+        "The river said nothing for a while. I took the boats, said the river. I took the men.",
+    ],
+)
+def test_is_silent_about_what_they_say_to_themselves_without_marks(told: str) -> None:
+    assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told])
+
+
+def test_asks_about_one_sentence_of_an_i_that_lay_awake() -> None:
+    told = "That was what it was like. I had imagined a lot of ways to lose it, lying awake, and this was none of them."
+    slip = told.split(". ", 1)[1]
+    assert quotes(found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told])) == [[slip]]
+
+
+@pytest.mark.parametrize(
+    "around",
+    [
+        (["FERRY REPORT.", "3 May 1987."], ["T. Brandt."]),
+        (["Dear Marta,"], ["Tobias."]),
+        (["She had it typed by noon:"], []),
+        ([], ["T. Brandt"]),
+    ],
+)
+def test_is_silent_about_a_report_set_into_the_text(around: tuple[list[str], list[str]]) -> None:
+    told = "I counted the boats on that day, and I found the rope cut. I sent word to the landing."
+    before, behind = around
+    assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, *before, told, *behind, *ILSE])
+    assert found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told, *ILSE])

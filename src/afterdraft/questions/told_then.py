@@ -119,7 +119,7 @@ def points(seen: Seen, number: int, place: int) -> float:
 
 def _did(text: str, one: Mention) -> bool:
     match = _NEXT.match(text, one.end)
-    return bool(match) and form(match[1]) in ("past", "both")
+    return match is not None and form(match[1]) in ("past", "both")
 
 
 def _begins_with_absent(scene: SceneFacts, place: int, here: Sequence[Mention]) -> bool:

@@ -1,34 +1,31 @@
-"""'I' in the telling of a scene about 'he' and 'she', or 'he' for the one who tells."""
+"""'I' in the telling of a scene about 'he' and 'she', or 'he' or a name for the one who tells."""
 
 import re
 from collections.abc import Iterator, Sequence
+from itertools import groupby
+from operator import itemgetter
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.he_for_i import Run, he_for_i
+from afterdraft.questions.name_for_i import names_for_i
+from afterdraft.questions.own_words import acts, is_aside, is_set_in, is_thought
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
 from afterdraft.reading.counted import Counted
-from afterdraft.reading.tense_forms import form
+from afterdraft.reading.facts import Mention
 from afterdraft.whole.evidence import told_by_i
 
 PRONOUNS = 8  # outside speech, of a scene at least
 MOSTLY = 0.92  # share of them that are 'he', 'she', 'they' in a scene told so; chosen on the tuning half
 OWN = 0.1  # share of scenes told of others, outside speech an 'I' in them, from which a teller's asides are the manner
 _I = re.compile(r"(?<!\b[A-Z]\s)(?<![\w’'*_-])(?:I|me|my|myself)(?=[\s,.;!?—]|[’'](?:d|ll|ve|m)\b)(?!\.\w)")
-_TELLER = re.compile(
-    r"\bI\s(?:\w+ly\s)?(?:know|think|have|am|suppose|believe|say|confess|remember|shall|will|must|may|cannot|do|fear"
-    r"|trust|hope|mean|can|dare|need|should|would|fancy|imagine|presume|venture|admit|grant|own|call|wish|find|see|feel"
-    r"|write|take)\b|\bme\ssay\b|\b(?:is|seems|appears)\sto\sme\b"
-    r"|\bmy\s(?:reader|readers|story|tale|hero|heroine)\b"
-)
-_DOES = re.compile(r"\bI\s(?:\w+ly\s|never\s|then\s|also\s|only\s|still\s)?([a-z]+)\b")
-_THOUGHT = re.compile(r"[*_“”‘\"]|\b(?:thought|wondered|said|asked|wrote|read)\b|^[^\w]*[A-Z]\w*(?:\s\w+){0,2}:|\?|!")
 _SCRIPT = re.compile(r"\W*(?!I\b)[A-Z]\w+\s(?:\([^)]*\)\s*)?(?:I|No|Yes|Oh|Well|Why|What|But|And|You)\b")  # 'Ada No, I'
 _YOU = re.compile(r"\b(?:you|your|yours|thou|thee|thy|thine|ye)\b", re.IGNORECASE)
 BY_I = 0.3  # share of all scenes told by an I, from which an I among others is the teller's; chosen by hand
 FEW = 2  # of them in a sentence or two
 MANY = 3  # of them in a paragraph, from which a teller's asides elsewhere explain them less
+SHOWN = 3  # sentences that are shown
 OWN_MANY = 0.2  # share of scenes with such a paragraph, from which they too are the manner; chosen on the tuning half
 
 
@@ -44,6 +41,8 @@ def find(seen: Seen) -> Iterator[Finding]:
     stray = [_of_whom(seen, number, one) for number in by_i for one in he_for_i(seen, number)]
     if len(stray) <= max(1, OWN * len(by_i)):
         yield from stray
+    for number, named in groupby(names_for_i(seen), key=itemgetter(0)):
+        yield _by_name(seen, number, [one for _, one in named])
 
 
 def _is_told_of_others(paragraphs: Sequence[Counted]) -> bool:
@@ -62,25 +61,17 @@ def _selves(seen: Seen, number: int) -> Iterator[Finding]:
         if not _is_told_of_others([*scene.counted[:place], *scene.counted[place + 1 :]]):
             continue  # a scene of its own
         own = [(start, end) for start, end in sentences(text) if _I.search(text, start, end)]
-        plain = [one for one in own if not _is_aside(text[slice(*one)])]
+        plain = [one for one in own if not is_aside(text[slice(*one)])]
+        if not plain or is_thought(text, own) or is_set_in(seen, number, place):
+            continue
         count = sum(len(_I.findall(text[slice(*one)])) for one in plain)
-        if plain and (count >= MANY or any(_acts(text[slice(*one)]) for one in plain)):
+        if count >= MANY or any(acts(text[slice(*one)]) for one in plain):
             yield Finding(
                 evidence=(seen.span(number, place, plain[0][0], plain[-1][1]),),
                 strength=0.8 if count >= FEW else 0.65,
                 subject="person",
                 numbers={"times": count},
             )
-
-
-def _is_aside(said: str) -> bool:
-    """Whether it is thought, or said by a teller of the time of telling: 'I fancy'."""
-    return bool(_THOUGHT.search(said) or _TELLER.search(said))
-
-
-def _acts(said: str) -> bool:
-    """Whether an I did something; most forms of the past are participles too."""
-    return any(form(verb) in ("past", "both") for verb in _DOES.findall(said))
 
 
 def _of_whom(seen: Seen, number: int, run: Run) -> Finding:
@@ -93,21 +84,37 @@ def _of_whom(seen: Seen, number: int, run: Run) -> Finding:
     )
 
 
+def _by_name(seen: Seen, number: int, named: Sequence[Mention]) -> Finding:
+    """The I of a scene, told of by name."""
+    spans = [seen.span(number, one.paragraph, one.start, one.end) for one in named]
+    narrator = seen.book.told[number].narrator
+    return Finding(
+        evidence=tuple(dict.fromkeys(map(seen.sentence, spans)))[:SHOWN],
+        strength=0.75,
+        subject="person: name",
+        words={"name": spans[0].quote},
+        people=(narrator.id,) if narrator else (),
+        numbers={"times": len(spans)},
+    )
+
+
 CHECK = Check(
     id="person",
     name="The person changes within a scene",
     family="viewpoint",
-    looks_at="‘I’, ‘me’ or ‘my’ in the telling of a scene that is told of ‘he’ and ‘she’; and ‘he’ again and again, "
-    "with nobody near who may be meant, in a scene that an ‘I’ tells.",
+    looks_at="‘I’, ‘me’ or ‘my’ in the telling of a scene that is told of ‘he’ and ‘she’; and, in a scene that an ‘I’ "
+    "tells, ‘he’ again and again with nobody near who may be meant, or the teller’s own name.",
     method="In scenes whose pronouns outside speech are nearly all of the third person: paragraphs without speech in "
-    "which somebody says ‘I’ and does something, is not said to think or write it, and is no teller who fancies; not "
+    "which somebody says ‘I’ and did something, is not said to think or write it, nor are others right beside it, and "
+    "is no teller who fancies; no letter or report set in between a date, a name or a colon and a name; not "
     "in a book of which an ‘I’ tells more than a few scenes. Where a teller says ‘I’ in a tenth of such scenes, that "
-    "is the book's manner, and only paragraphs full of it are asked about. In scenes that an ‘I’ tells: sentences "
-    "without an ‘I’ and with ‘he’ three times, told of what is past, where nobody of that gender stands near. The "
-    "rule is our own.",
-    blind="Paragraphs with speech in them. ‘He’ for the one who tells, where another man is near. Thoughts that "
-    "nothing marks are asked about.",
+    "is the book’s manner, and only paragraphs full of it are asked about. In scenes that an ‘I’ tells: sentences "
+    "without an ‘I’ and with ‘he’ three times, told of what is past, where nobody of that gender stands near; and "
+    "sentences without an ‘I’ in which the one whose chapter it is, or who is known to tell, does or says something "
+    "by name, or is looked at, where that is rare. The rule is our own.",
+    blind="Paragraphs with speech in them, but for the name. ‘He’ for the one who tells, where another man is near. "
+    "A surname with a title for the one who tells. Thoughts in the past that nothing marks are asked about.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=5,
+    recipe=6,
 )

@@ -1,0 +1,72 @@
+"""The name of the I that tells a scene, as of somebody else who does something: 'Nell shut the door' in Nell's own."""
+
+import re
+from collections.abc import Iterator
+
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.reading.facts import Mention
+from afterdraft.reading.tense_forms import form
+from afterdraft.whole.cast import Person
+from afterdraft.whole.evidence import told_by_i
+from afterdraft.whole.turns import meant
+
+OFTEN = 3  # scenes of one narrator with their name in them so, from which it is the manner, or not their name
+SHARE = 0.2  # share of a narrator's scenes, likewise
+_MINE = re.compile(r"\b(?:I|me|my|mine|myself)\b|^\W*[*_>]")
+_UNREAL = re.compile(
+    r"\b(?:if|though|dream(?:ed|t|s)?|imagin\w+|pictur\w+|called|named|headline|caption|read|wrote|written|says:|said:|that)\b"
+    r"|[:“”\"?]",
+    re.IGNORECASE,
+)  # somebody else's words, or nobody's
+_DOES = re.compile(r"\s(?:\w+ly\s|never\s|just\s|then\s|only\s)?([a-z]+)\b(?![’'])")
+_MET = re.compile(
+    r"\b(?:(?:look|star|glanc|smil|nodd?|grinn?|turn|point|walk|lean|wav|shout|call)(?:ed|e?s)|came|comes|went|goes|ran|runs)"
+    r"\b[^.;]{0,25}\s(?:at|to|towards?|past|beside|behind|after)\s$|\b(?:(?:hand|pass|ask|follow|push|touch|kiss|hugg?"
+    r"|watch|pull|reach)(?:ed|es|s)|gave|gives|told|tells|caught|catches|took|takes|saw|sees|let|left|leaves)\s$"
+)  # what stands before it
+_BODY = re.compile(
+    r"[’']s\s(?:\w+\s)?(?:hands?|face|eyes?|arms?|shoulders?|head|hair|cheeks?|lips|mouth|fingers?|heart|knees?|feet"
+    r"|foot|elbow|sleeve|coat|collar|lap|voice|mind|stomach|throat|back)\b"
+)
+_NO_DEED = frozenset(("is", "was", "has", "had", "does", "and", "or", "the", "a", "of", "who", "that"))
+
+
+def names_for_i(seen: Seen) -> Iterator[tuple[int, Mention]]:
+    """By scene, those of the scenes that an I tells whose name the book knows, where it is rare."""
+    told: dict[str, list[int]] = {}
+    for number in seen.scenes:
+        narrator = seen.book.told[number].narrator
+        if narrator and told_by_i(seen.facts[number]):
+            told.setdefault(narrator.id, []).append(number)
+    for numbers in told.values():
+        found = {number: list(_in_scene(seen, number)) for number in numbers}
+        some = {number: here for number, here in found.items() if here}
+        if len(some) < OFTEN and len(some) <= max(1, SHARE * len(numbers)):
+            yield from ((number, one) for number, here in some.items() for one in here)
+
+
+def _in_scene(seen: Seen, number: int) -> Iterator[Mention]:
+    scene, cast = seen.facts[number], seen.book.told[number]
+    narrator = cast.narrator
+    for one, person in zip(scene.mentions, meant(scene, cast), strict=True):
+        if narrator and person == narrator.id and _is_by_name(one, narrator):
+            text = seen.texts[number][one.paragraph]
+            said = text[slice(*sentence(text, one.start, one.end))]
+            if "\n" not in text and not _MINE.search(said) and _acts(text, one, said):
+                yield one
+
+
+def _is_by_name(one: Mention, narrator: Person) -> bool:
+    """Under the name that is nobody else's: 'Mrs. Kell' may be her mother too."""
+    return one.kind == "name" and one.form.split()[0] == narrator.name.split()[0] and not one.spoken and not one.called
+
+
+def _acts(text: str, one: Mention, said: str) -> bool:
+    """Whether the I does something under that name, says what stands beside it, or is met by others."""
+    if one.speaks:
+        return True
+    match = _DOES.match(text, one.end) if one.subject else None
+    done = match is not None and form(match[1]) in ("past", "both", "s") and match[1] not in _NO_DEED
+    met = _MET.search(text[: one.start]) or _BODY.match(text, one.end)
+    return bool(done or met) and not _UNREAL.search(said)
