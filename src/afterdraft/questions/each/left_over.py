@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from rapidfuzz.distance import OSA
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.each import name_drift
+from afterdraft.questions.drifting import drifts
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.reading import lexicon
@@ -31,7 +31,7 @@ _EXPLAINED = re.compile(
 def find(seen: Seen) -> Iterator[Finding]:
     """What may be meant for a name that looks like it is asked about as that."""
     if found := list(_left(seen)):
-        drifted = {one.words["other"] for one in name_drift.find(seen)}
+        drifted = {span.quote for one in drifts(seen) for span in one.other}
         yield from (one for one in found if one.words["name"] not in drifted)
 
 
