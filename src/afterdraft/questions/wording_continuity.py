@@ -60,6 +60,20 @@ def _compass(one: Finding, titles: Sequence[str]) -> str:
     return f"{words['place']} lies {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
 
 
+def _dead_for(one: Finding, titles: Sequence[str]) -> str:
+    words, numbers = one.words, one.numbers
+    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
+    name = words["name"]
+    if "would" in words:
+        died = f"{name} died at {numbers['age']:.0f}, “{words['since']}”, which makes {numbers['sum']:.0f}"
+        return f"{died}; {first} has “{words['would']}”. Which is meant?"
+    if numbers:
+        ages = (f"{numbers[key]:.0f}" for key in ("first", "other"))
+        return f"{name} dies at {next(ages)} in {first} and at {next(ages)} in {other}. Which is meant?"
+    what = name.capitalize() if name.startswith("the ") else f"The death of {name}"
+    return f"{what}: {first} has “{words['first']}”, {other} “{words['other']}”. Can both be?"
+
+
 def _order(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
     return f"Between “{words['before']}” and “{words['after']}” comes “{words['one']}”. Is that the day meant?"
@@ -166,6 +180,7 @@ CONTINUITY: Mapping[str, Say] = {
     "letter": _letter,
     "order of dates": _order,
     "dead": _dead,
+    "time since death": _dead_for,
     "still there": _still_there,
     "compass": _compass,
     "season": _season,

@@ -1,0 +1,208 @@
+"""How long somebody is dead, how old they died, and how old they would be: what a text says of it in plain words."""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from afterdraft.questions.ages_beside import names_them
+from afterdraft.questions.dead_words import (
+    AGO,
+    CLAUSE,
+    DEAD,
+    DIED_AT,
+    DIES,
+    ELSEWHEN,
+    EVENT,
+    HOURS,
+    LOST,
+    NAME,
+    NO_NAMES,
+    SEASON,
+    SIGN,
+    SINCE,
+    SMALL,
+    WAS,
+    WAS_WHEN,
+    WOULD,
+    Years,
+    season_of,
+    years_of,
+)
+from afterdraft.questions.deaths import is_gone
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentences
+from afterdraft.reading.lexicon import TITLES
+from afterdraft.reading.trait_words import number
+from afterdraft.whole.turns import resolve
+
+What = Literal["since", "died at", "would be"]
+
+NEAR = 5  # words between somebody and 'dead'; chosen by hand
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """What is said of somebody dead: years since, or an age."""
+
+    what: What
+    who: str  # id in the cast, or a name in small letters; "" where only he or she
+    name: str  # as it stands there
+    gender: str  # "m", "f" or ""
+    scene: int
+    paragraph: int
+    start: int
+    end: int
+    years: Years
+    words: str
+
+
+def said_of_the_dead(seen: Seen) -> Iterator[Said]:
+    """In the order of the text, talk and letters with it."""
+    small = frozenset(word for scene in seen.texts for text in scene for word in SMALL.findall(text))
+    for scene, paragraphs in enumerate(seen.texts):
+        for paragraph, text in enumerate(paragraphs):
+            if SIGN.search(text):
+                yield from _Reader(seen, scene, paragraph, text, small).all()
+
+
+@dataclass(frozen=True, slots=True)
+class _Who:
+    key: str
+    name: str
+    gender: str
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class _Reader:
+    seen: Seen
+    scene: int
+    paragraph: int
+    text: str
+    small: frozenset[str]  # words that the book writes small
+
+    def all(self) -> Iterator[Said]:
+        people = list(self._people())
+        for begins, ends in self._clauses():
+            clause = self.text[begins:ends]
+            yield from self._would(people, begins, clause)
+            if not ELSEWHEN.search(clause):
+                yield from self._since(people, begins, ends)
+                yield from self._event(begins, clause)
+        yield from self._in_one_paragraph(people)
+
+    def _clauses(self) -> Iterator[tuple[int, int]]:
+        for begins, ends in sentences(self.text):
+            at = begins
+            for match in CLAUSE.finditer(self.text, begins, ends):
+                yield at, match.start()
+                at = match.end()
+            yield at, ends
+
+    def _people(self) -> Iterator[_Who]:
+        """Names, and the pronouns that mean the last one of their gender."""
+        last: dict[str, _Who] = {}
+        for match in NAME.finditer(self.text):
+            if match["he"]:
+                gender = "m" if match["he"].lower() == "he" else "f"
+                before = last.get(gender) or last.get("")
+                key, name = (before.key, before.name) if before else ("", "")
+                yield _Who(key, name, gender, *match.span())
+            elif one := self._named(match):
+                if one.key != one.name.lower():  # a name alone that nobody of the cast bears may be a town's
+                    last[one.gender] = one
+                yield one
+
+    def _named(self, match: re.Match[str]) -> _Who | None:
+        first, *more = match["name"].split()
+        start, name = match.start(), match["name"]
+        if first.lower() in NO_NAMES:
+            if not more or more[0].lower() in NO_NAMES:
+                return None
+            name, start = more[0], match.end() - len(more[0])
+        person = names(self.seen, name)
+        gender = next((str(it.gender) for it in self.seen.book.cast.people if it.id == person), "")
+        full = len(name.split()) > 1 or bool(person) or name.lower() not in self.small
+        key = person or name.split()[0].lower()
+        return _Who(key, name, gender, start, match.end()) if full else None
+
+    def _said(self, what: What, who: _Who | None, at: tuple[int, int], years: Years, gender: str = "") -> Said:
+        key, name = (who.key, who.name) if who else ("", "")
+        words = " ".join(self.text[slice(*at)].split())
+        return Said(what, key, name, who.gender if who else gender, self.scene, self.paragraph, *at, years, words)
+
+    def _since(self, people: Sequence[_Who], begins: int, ends: int) -> Iterator[Said]:
+        clause = self.text[begins:ends]
+        here = [one for one in people if begins <= one.start < ends]
+        for match in SINCE.finditer(clause):
+            who = next((one for one in here if one.start == begins + match.start("name")), None)
+            if who and (years := years_of(match["count"], match["unit"], match["vague"])):
+                yield self._said("since", who, (begins + match.start("count"), begins + match.end("unit")), years)
+        for match in DEAD.finditer(clause):
+            x = "" if match["count"] else "x"
+            who = next((one for one in reversed(here) if one.end <= begins + match.start()), here[0] if here else None)
+            years = years_of(match[f"{x}count"], match[f"{x}unit"], match[f"{x}vague"] or match["odd"])
+            if who and who.key and years and self._is_subject(who, begins + match.start()):
+                at = begins + match.start(f"{x}count"), begins + match.end(f"{x}unit")
+                yield self._said("since", who, at, years)
+        for match in WAS_WHEN.finditer(clause):
+            who = next((one for one in reversed(here) if one.end <= begins + match.start()), None)
+            if who and who.key and (age := number(match["age"])):
+                yield self._said("died at", who, (begins + match.start(), begins + match.end()), (age, age))
+        dead = next((one for one in here if one.key and LOST.search(self.text[begins : one.start])), None)
+        dead = dead or next((one for one in here if one.key and self._dies(one, begins, ends)), None)
+        if not dead:
+            return
+        for match in AGO.finditer(clause):
+            if years := years_of(match["count"], match["unit"], match["vague"] or match["odd"]):
+                yield self._said("since", dead, (begins + match.start(), begins + match.end()), years)
+        for match in SEASON.finditer(clause):
+            yield self._said("since", dead, (begins + match.start(), begins + match.end()), season_of(match))
+        for match in DIED_AT.finditer(clause):
+            age = number(match["age"])
+            if age and (age > HOURS or "age" in match.group()):
+                yield self._said("died at", dead, (begins + match.start(), begins + match.end()), (age, age))
+
+    def _event(self, begins: int, clause: str) -> Iterator[Said]:
+        for match in (found for pattern in EVENT for found in pattern.finditer(clause)):
+            if years := years_of(match["count"], match["unit"], match["vague"]):
+                who = _Who(f"the {match['event']}", f"the {match['event']}", "", 0, 0)
+                yield self._said("since", who, (begins + match.start("count"), begins + match.end("unit")), years)
+
+    def _dies(self, who: _Who, begins: int, ends: int) -> bool:
+        return is_gone(self.text[begins : who.start], self.text[who.end : ends])
+
+    def _is_subject(self, who: _Who, at: int) -> bool:
+        """Whether no more than a verb stands between somebody and that they are dead."""
+        between = self.text[who.end : at] if who.end <= at else ""
+        return len(between.split()) <= NEAR
+
+    def _would(self, people: Sequence[_Who], begins: int, clause: str) -> Iterator[Said]:
+        for match in WOULD.finditer(clause):
+            age = number(match["age"])
+            who = next((one for one in people if one.start == begins + match.start("who")), None)
+            if age and age > HOURS and who and (match["when"] or "have" in match.group()):
+                yield self._said("would be", who, (begins + match.start("who"), begins + match.end()), (age, age))
+
+    def _in_one_paragraph(self, people: Sequence[_Who]) -> Iterator[Said]:
+        """'Three years earlier … Dean Kell was forty-one years old … he died': all of one full name."""
+        full = {one.key: one for one in reversed(people) if " " in one.name}
+        match = WAS.search(self.text)
+        ago = AGO.search(self.text)
+        dies = DIES.search(self.text)
+        who = next((one for one in full.values() if match and match["name"] == one.name), None)
+        if match and who and dies and ago and (age := number(match["age"])):
+            gender = "m" if dies.group().lower().startswith("he") else "f"
+            who = _Who(who.key, who.name, who.gender or gender, who.start, who.end)
+            yield self._said("died at", who, match.span(), (age, age))
+            if years := years_of(ago["count"], ago["unit"], ago["vague"] or ago["odd"]):
+                yield self._said("since", who, ago.span(), years)
+
+
+def names(seen: Seen, name: str) -> str:
+    """Who of the cast bears it, by more than the surname."""
+    form = " ".join(word for word in name.lower().split() if word not in TITLES)
+    person = resolve(form, seen.book.cast.by_form)
+    return person if person and names_them(seen.book.cast, person, name) else ""

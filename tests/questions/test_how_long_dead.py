@@ -1,0 +1,151 @@
+"""How long somebody is dead, and ages of the dead."""
+
+import pytest
+
+from afterdraft.questions.each.how_long_dead import CHECK
+from afterdraft.questions.question import Finding
+from afterdraft.questions.wording import worded
+from tests.questions.asked import dated, found_in, quotes
+from tests.questions.people import ILSE, MARTA
+
+RAIN = ["It rained, and the rope was wet."]
+THREE = "Tobias Kell died three years ago, of his chest."
+
+
+def asked(*scenes: list[str]) -> list[Finding]:
+    return list(CHECK.find(dated(*scenes)))
+
+
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [
+        (THREE, "Tobias Kell had been dead for six years."),
+        (THREE, "“Tobias Kell’s been dead six years,” said Marta."),
+        (THREE, "It was six years since Tobias died."),
+        (THREE, "Tobias Kell has lain six years in the churchyard, and his pole with him."),
+        (THREE, "Tobias Kell, six years dead, looked down at her from the wall."),
+        (THREE, "Tobias Kell had died this spring."),
+        (THREE, "Tobias Kell was drowned seven years ago, off the landing."),
+        (THREE, "“We buried Tobias Kell six years ago,” she said."),
+        (THREE, "Tobias Kell was a quiet man. He had been dead six years."),
+        (THREE, "Tobias Kell died last winter, on the landing."),
+        ("Tobias Kell had died this very spring.", "Tobias Kell was quiet, and he has lain two winters in the yard."),
+        ("Tobias Kell died this year.", "“Tobias has been in his grave these three years,” she said."),
+        ("Tobias Kell died eight months ago.", "“Tobias has been dead three years,” she said."),
+        ("Tobias Kell died twelve years ago.", "Twenty years since Tobias’s death, and nobody had sold the ferry."),
+        ("The fire was eleven years ago.", "It was seven years since the fire."),
+        ("“That was after the fire. It’s eleven years since the fire.”", "Seven years ago, at the fire, she had run."),
+    ],
+)  # fmt: skip
+def test_asks_where_two_passages_cannot_both_be(first: str, other: str) -> None:
+    (one,) = asked([first], RAIN, [other])
+    assert one.words["first"]
+    assert one.words["other"]
+
+
+@pytest.mark.parametrize(
+    ("first", "between", "other"),
+    [
+        (THREE, "It rained.", "Tobias Kell had been dead for three years."),
+        (THREE, "It rained.", "It was nearly four years since Tobias died."),
+        (THREE, "Three years went by.", "Tobias Kell had been dead for six years."),
+        (THREE, "It rained.", "Marta Brandt had been dead for six years."),
+        (THREE, "It rained.", "Tobias Kell had been dead tired for six years."),
+        (THREE, "It rained.", "If Tobias Kell had died six years ago she would have sold it."),
+        (THREE, "It rained.", "Tobias Kell had sold the ferry six years ago."),
+        (THREE, "It rained.", "By then Tobias Kell had been dead for a year."),
+        (THREE, "It rained.", "Tobias Kell’s father died six years ago."),
+        (THREE, "It rained.", "Until Tobias Kell died, six years ago or seven, the pole was his."),
+        ("Tobias Kell died ten years ago.", "It rained.", "Tobias Kell had been dead for twelve years."),
+        ("Tobias Kell died some ten years ago.", "It rained.", "Tobias Kell had been dead for eight years."),
+        ("Tobias Kell died last winter.", "It rained.", "Tobias Kell had been dead for a year."),
+        ("The fire was eleven years ago.", "It rained.", "It was seven years since the flood."),
+        ("The fire was eleven years ago.", "It rained.", "Four years after the fire she went away."),
+    ],
+)
+def test_is_silent_where_both_can_be(first: str, between: str, other: str) -> None:
+    assert not asked([first], [between], [other])
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "Tobias Kell was forty-four when he died.",
+        "“Tobias Kell died at forty-four,” she said.",
+        "Tobias Kell died, aged forty-four, on the landing.",
+        "Tobias Kell was drowned at the age of 44.",
+    ],
+)
+def test_asks_about_two_ages_at_death(other: str) -> None:
+    (one,) = asked(["Tobias Kell died at forty-one, of his chest."], RAIN, [other])
+    assert one.numbers == {"first": 41, "other": 44}
+    assert not asked(["Tobias Kell died at forty-four, of his chest."], RAIN, [other])
+
+
+DIED = ["Tobias Kell died at forty-one, of his chest.", THREE]
+
+
+@pytest.mark.parametrize(
+    "would",
+    [
+        "“He’d have been forty-seven in July,” said Marta.",
+        "He would have been forty-seven this year.",
+        "Tobias would have been forty-seven.",
+        "“He’d be forty-seven now,” she said.",
+        "He would be fifty if he had lived.",
+        "“He’d have been forty now.”",
+    ],
+)
+def test_asks_where_the_sum_is_another(would: str) -> None:
+    (one,) = asked(DIED, RAIN, [would])
+    assert one.numbers == {"age": 41, "sum": 44}
+    assert quotes([one])[0][1:] == DIED
+
+
+@pytest.mark.parametrize(
+    "would",
+    [
+        "“He’d have been forty-four in July,” said Marta.",
+        "He would have been forty-five this year.",
+        "He would have been forty-seven pounds the richer.",
+        "Ilse Brandt would have been forty-seven.",
+        "He would have been glad in July.",
+    ],
+)
+def test_is_silent_where_the_sum_is_right(would: str) -> None:
+    gone = ["Ilse Brandt died at forty, of her chest.", "Ilse Brandt died seven years ago."]
+    assert not asked([*DIED, *gone] if would.startswith("Ilse") else DIED, RAIN, [would])
+
+
+def test_reads_a_paragraph_that_tells_it_of_one_man() -> None:
+    told = (
+        "Three years earlier her husband had gone off the ledge. Tobias Kell was forty-one years old. He died at 4:25."
+    )
+    (one,) = asked([told], RAIN, ["“He’d have been forty-seven in July,” I said."])
+    assert one.numbers == {"age": 41, "sum": 44}
+
+
+def test_what_is_asked() -> None:
+    titles = ("the rope", "the rain", "the letter")
+    said = [worded(CHECK.id, one, titles) for one in asked(DIED, RAIN, ["Tobias Kell has been dead six years."])]
+    assert said == [
+        "The death of Tobias Kell: “the rope” has “three years ago”, “the letter” “six years”. Can both be?"
+    ]
+    (one,) = asked(DIED, RAIN, ["He’d have been fifty in July."])
+    assert worded(CHECK.id, one, titles) == (
+        "Tobias Kell died at 41, “three years ago”, which makes 44; “the letter” has “He’d have been fifty in July”. "
+        "Which is meant?"
+    )
+    (one,) = asked(DIED[:1], ["Tobias Kell was drowned at the age of 44."])
+    assert (
+        worded(CHECK.id, one, titles) == "Tobias Kell dies at 41 in “the rope” and at 44 in “the rain”. Which is meant?"
+    )
+
+
+@pytest.mark.slow
+def test_whoever_is_meant_by_he_or_she_is_read_from_the_cast() -> None:
+    told = [*MARTA, "Ilse had died this very spring, in the boathouse."]
+    said = "“Tobias, your Ilse would never hear of it, and she has lain these two winters in the yard.”"
+    (one,) = found_in(CHECK, ILSE, told, [*MARTA, said])
+    assert one.words["name"] == "Ilse"
+    assert not found_in(CHECK, ILSE, told, [*MARTA, said.replace("she has", "he has")])
