@@ -72,8 +72,18 @@ def test_is_silent_where_both_are_in_one_place() -> None:
     assert not found(CHECK, *told("“No,” said Mr Sallow.", "It rained."), both)
 
 
-def test_is_silent_where_the_usual_one_is_long_gone() -> None:
-    assert not found(CHECK, *told("“No,” said Mr Sallow.", "“No,” said Mr Sawyer.", between=12))
+def test_only_names_that_look_alike_are_asked_about_far_apart() -> None:
+    assert found(CHECK, *told("“No,” said Mr Sallow.", "“No,” said Mr Sawyer.", between=12))
+    assert not found(CHECK, *told("“No,” said Mr Sallow.", "“No,” said Mr Stride.", between=12))
+    assert not found(CHECK, *told("“No,” said Sallow.", "“No,” said Sawyer.", between=12))
+
+
+def test_asks_where_one_has_a_title_and_the_other_none() -> None:
+    assert found(CHECK, *told("“No,” said Mr Sallow.", "“No,” said Sawyer."))
+    assert found(CHECK, *told("“No,” Sallow said. Sallow sat.", "“No,” said Mr Sawyer."))
+    assert found(CHECK, *told("'No,' Sallow said. Sallow sat.", "'No,' said Mr Sawyer."))
+    assert not found(CHECK, *told("The Saltings was a low place.", "“No,” said Mr Sallow."))
+    assert not found(CHECK, *told("“No,” said Mr Sallow.", "Sawing was heard in the yard."))
 
 
 def test_asks_of_names_that_hardly_stand_where_a_rare_word_is_beside_both() -> None:
@@ -107,3 +117,25 @@ def test_is_silent_about_somebody_who_is_named_on_every_page() -> None:
     assert not found(CHECK, often, REST, ["Mr Stride had nothing to say."])
     assert found(CHECK, often, REST, ["Mr Sawyer had nothing to say."])
     assert not found(CHECK, often * 4, REST, ["Mr Sawyer had nothing to say."])
+
+
+@pytest.mark.parametrize("other", ["Sprat Street", "Sprat Row", "Sprat Road"])
+def test_asks_where_a_street_is_another_kind_of_street_once(other: str) -> None:
+    (one,) = found(CHECK, ["She lived in Sprat Lane.", *REST, "Sprat Lane was dark."], REST, [f"They met in {other}."])
+    assert one.words == {"usual": "Sprat Lane", "other": other}
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "They met in Herring Street.",
+        "They met in Upper Sprat Street.",
+        "The Sprat Street Mission was shut.",
+        "A sprat.",
+    ],
+)
+def test_is_silent_about_other_streets(other: str) -> None:
+    assert not found(CHECK, ["She lived in Sprat Lane.", *REST, "Sprat Lane was dark."], REST, [other])
+    lanes = ["They went up Church Lane.", *REST, "Church Lane was dark."]
+    assert not found(CHECK, lanes, REST, ["They met in Church Street."])
+    assert not found(CHECK, ["Sprat Lane is no more. Now it is Sprat Street.", *REST, "In Sprat Lane it was dark."])

@@ -19,7 +19,10 @@ from afterdraft.whole.nicknames import same_given
 
 FEW = 4  # times that the other name stands at most, in one scene or two; chosen on the tuning half
 LONG = 3  # letters of a name at least
-NEAR, NEXT = 6, 2  # scenes before in which the usual one stands, behind a title or given name, and by itself; likewise
+NEAR, NEXT = (
+    999,
+    2,
+)  # scenes before in which the usual one stands, behind a title or given name, and by itself; likewise
 APART = 3  # paragraphs from one to the other at least, likewise
 SHAPE = 0.75  # how alike two names are at least that do not begin with two letters alike, by Jaro (1989): 0 to 1
 FAMILIAR, MINOR = 150, 40  # times up to which a name may drift to one that looks alike, and to one that begins alike
@@ -45,9 +48,10 @@ _DOES = "|".join(sorted(lexicon.SPEECH)) + (
 )
 _SAID = "said|asked|replied|cried|answered|whispered|added|called"
 _ACTS = (
-    re.compile(rf"(?<![\w’'.-] )(?<![\w’'-])(?P<name>[A-Z][a-zé]+) (?:{_DOES})\b"),
+    re.compile(rf"(?<![\w.-] )(?<![\w’'-])(?P<name>[A-Z][a-zé]+) (?:{_DOES})\b"),
     re.compile(rf"[”’\"',] (?:{_SAID}) (?P<name>[A-Z][a-zé]+)\b(?! [A-Z])"),
 )
+_SPEAKS = (re.compile(rf"(?<=[”’\"'] )(?P<name>[A-Z][a-zé]+) (?:{_SAID})\b"), _ACTS[1])
 _WHOSE = r"\b(?:[Tt]he|[Hh]is|[Hh]er|[Mm]y|[Oo]ur|[Tt]heir) (?:old |young |little |head )?"
 _BOTH = r"(?:[A-Z][a-zé]*[a-z]\.? )?"  # a title or a given name
 _APPOSED = (
@@ -117,6 +121,12 @@ class _Names:
         return found
 
     @cached_property
+    def speaking(self) -> frozenset[str]:
+        """Who speaks under a name by itself."""
+        said = (one.quote for pattern in _SPEAKS for one in self._matches(pattern, "name"))
+        return frozenset(name for name in said if self.is_name(name))
+
+    @cached_property
     def pairs(self) -> frozenset[str]:
         """Two words with a capital that stand together."""
         return frozenset(f"{match['frame']} {match['name']}" for _, _, match in self._found(_TWO))
@@ -146,6 +156,17 @@ class _Names:
         """In which it stands, in order."""
         return [one.scene for one in self.stands[name]]
 
+    def without(self, frame: str, other: str) -> _ByName:
+        """Who else may be meant by a name behind a title: a surname that speaks by itself; and by one that speaks by
+        itself: a name with a title."""
+        if frame in _TITLES:
+            alone = (name for name in self.speaking if self.frames(name) == [""] and name.lower() not in FEMALE | MALE)
+            return {name: self.framed[""][name] for name in alone if name in self.framed[""]}
+        if frame or other not in self.speaking:
+            return {}
+        titled = [names for title, names in self.framed.items() if title in _TITLES]
+        return {name: spans for names in titled for name, spans in names.items()}
+
     def is_for_a_while(self, name: str) -> bool:
         scenes = self.scenes(name)
         return len(scenes) <= FEW and scenes[-1] - scenes[0] <= 1
@@ -174,16 +195,17 @@ def drifts(seen: Seen) -> Iterator[Drift]:
     names = _Names(seen)
     asked: set[str] = set()
     for kind in (names.parts, names.framed):
-        for frame, by_name in kind.items():
-            for other in by_name:
+        for frame, others in kind.items():
+            for other in others:
                 if other in asked or not names.is_for_a_while(other):
                     continue
                 of_part = kind is names.parts
+                by_name = others if of_part else {**names.without(frame, other), **others}
                 usual = _usual(names, frame, by_name, other, tied=of_part)
                 if not usual or _is_let_be(names, frame, usual, by_name[other][0], tied=of_part):
                     continue
                 tied = of_part or _share_a_word(names, usual, other)
-                if tied or _is_near(names, frame, usual, other):
+                if tied or _are_near(names, frame, usual, other):
                     asked.add(other)
                     yield _drift(names, by_name[usual], by_name[other], (usual, other), tied=tied)
 
@@ -222,13 +244,13 @@ def _looks_alike(name: str, other: str) -> bool:
     return name[:2] == other[:2] or Jaro.similarity(name, other) >= SHAPE
 
 
-def _is_near(names: _Names, frame: str, usual: str, other: str) -> bool:
-    """Whether the usual one stands shortly before: behind a title it may look otherwise but for the first letter."""
+def _are_near(names: _Names, frame: str, usual: str, other: str) -> bool:
+    """Whether they look alike behind a title or given name; else the usual one has to stand shortly before."""
     alike, times = _looks_alike(usual, other), len(names.stands[usual])
     if times > (FAMILIAR if alike else MINOR) or not (alike or frame in _TITLES):
         return False
-    here, far = names.scenes(other)[0], NEAR if frame and alike else NEXT
-    return any(here - far <= scene <= here for scene in names.scenes(usual))
+    here = names.scenes(other)[0]
+    return bool(frame and alike) or any(here - NEXT <= scene <= here for scene in names.scenes(usual))
 
 
 def _share_a_word(names: _Names, usual: str, other: str) -> bool:

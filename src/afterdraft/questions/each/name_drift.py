@@ -1,9 +1,10 @@
-"""Somebody's name that is another one for a while."""
+"""A name, somebody's or a street's, that is another one for a while."""
 
 from collections.abc import Iterator
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.drifting import FEW, NEAR, NEXT, drifts
+from afterdraft.questions.drifting import FEW, NEXT, drifts
+from afterdraft.questions.drifting_streets import RARE, streets
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 
@@ -11,7 +12,7 @@ ALIKE, TIED = 0.6, 0.75  # strength
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    for one in drifts(seen):
+    for one in (*drifts(seen), *streets(seen)):
         usual, other = one.usual.quote, one.other[0].quote
         yield Finding(
             evidence=tuple(dict.fromkeys(seen.sentence(span) for span in (one.usual, *one.other))),
@@ -27,13 +28,15 @@ CHECK = Check(
     name="A name that drifts",
     family="cast",
     looks_at=f"A name that stands {FEW} times at most, in one scene or two, where another of the same title, given "
-    "name or part stands before: ‘Mr Lamb’, and ‘Mr Lark’ for a page; ‘Lamb, the mate’ and ‘the mate, Harker’.",
+    "name or part stands before: ‘Mr Lamb’, and ‘Mr Lark’ for a page; ‘Lamb, the mate’ and ‘the mate, Harker’. A "
+    "street that is another kind of street once or twice: ‘Sprat Lane’, and ‘Sprat Street’.",
     method="Takes names behind one title or given name, beside one part, or by themselves where somebody does "
     "something. There is one such name only that may be meant, never near the other one, which is not brought in or "
-    "explained (‘a Mr Lark’, ‘her uncle’). Behind a title or a given name, and by themselves, they begin alike or look "
-    f"alike, and the usual one, which is no chief person's, stands up to {NEAR} scenes before ({NEXT} by itself, or "
-    "where only the first letter is the same), or, where it hardly stands, a rare word is in one sentence with both. "
-    "Likeness is Jaro’s (1989); the rule is our own.",
+    "explained (‘a Mr Lark’, ‘her uncle’), and it is no chief person's. Behind a title or given name they begin with "
+    "two letters alike or look alike; by themselves, and where only the first letter is the same, one stands up to "
+    f"{NEXT} scenes before the other; or one hardly stands, and a rare word is in one sentence with both. Likeness is "
+    f"Jaro’s (1989). A street of such a name has two kinds in the book, of which one stands {RARE} times at most. The "
+    "rules are our own.",
     blind="Names that are quite unlike, or stand in one paragraph. A name that drifts for several chapters. Two people "
     "who are named alike, of whom the second comes once and without a word about it, are asked about.",
     reads=("words",),
