@@ -72,6 +72,11 @@ def _thing_open(one: Finding, titles: Sequence[str]) -> str:
     return f"{here[0].upper()}{here[1:]} makes much of the {thing}, and it does not come back. Is it meant to be left?"
 
 
+def _charge(one: Finding, titles: Sequence[str]) -> str:
+    here, thing = scene(titles, one.evidence[0].scene), one.words["thing"]
+    return f"The {thing} in {here} is for later, and nothing more is heard of it. Is it meant to be left?"
+
+
 def _thing_late(one: Finding, titles: Sequence[str]) -> str:
     here, thing = scene(titles, one.evidence[0].scene), one.words["thing"]
     return f"The {thing} comes first in {here}, and much turns on it. Should we have seen it before?"
@@ -93,6 +98,7 @@ LINES: Mapping[str, Say] = {
     "loose scene": _loose_scene,
     "no cause": _no_cause,
     "thing open": _thing_open,
+    "charge": _charge,
     "thing late": _thing_late,
     "carried": _carried,
 }

@@ -1,0 +1,95 @@
+"""A thing that is to be given on or opened later, and of which nothing more is heard."""
+
+import re
+from collections import Counter, defaultdict
+from collections.abc import Iterator, Mapping, Sequence
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.things import Thing, things, told_before
+
+NEAR = 2  # paragraphs before the charge in which the thing is named; chosen by hand
+SCENES = 2  # scenes behind it, in which it is still the same matter, likewise
+LATE = 0.75  # share of the book's words from which nothing needs to come back, likewise
+KNOWN_BY = 12  # times that a word stands at most by which a thing is known again, likewise
+_CHARGE = re.compile(
+    r"\byou(?:[’']ll|\swill|\sare|[’']re|\sshall|\smust)\s(?:not\s)?(?:to\s)?(?:give|put|hand|take|deliver|open|unpick"
+    r"|unseal|unwrap|keep|bring|carry|read)\s(?:it|this|them|that)\b"
+    r"|\b(?:give|deliver|hand|take|carry)\s(?:it|this|them)\s(?:to|into|over\sto)\s(?!me\b|us\b|him\b|her\b)"
+    r"[\w’' ]{2,30}?(?:when|before|if|after|as\ssoon|on\s(?:the|[A-Z])|with\syour\sown)"
+    r"|\b(?:not\sto|never|don[’']t)\s(?:be\s)?(?:open|opened|unpick|unwrap|read|unseal)\b[^.!?;]{0,40}?\b(?:till|until"
+    r"|before)\b"
+    r"|\bkeep\s(?:it|this)\s(?:safe|by\syou|hidden|for\sme)\b"
+    r"|\b(?:see|find\sout)\swhat\s(?:it|that)\s(?:opens|fits)\b",
+    re.IGNORECASE,
+)
+_WORD = re.compile(r"[A-Za-z][a-z-]{3,}|\d+")
+_NO_THING = re.compile(r"\b(?:to|would|will|could|can|must)\s$")  # to stick it out
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    counted = Counter(word.lower() for scene in seen.texts for text in scene for word in _WORD.findall(text))
+    before, whole = told_before(seen.texts)
+    named = _named(seen)
+    asked: set[Span] = set()
+    for number, scene in enumerate(seen.texts):
+        for place, text in enumerate(scene if before[number] < LATE * whole else ()):
+            for match in _CHARGE.finditer(text):
+                thing, span = _meant(seen, named, number, place, match.start()) or (None, None)
+                if thing and span and span not in asked and not _comes_back(seen, thing, span, place, counted):
+                    asked.add(span)
+                    yield _finding(seen, thing, span, seen.span(number, place, *match.span()))
+
+
+def _named(seen: Seen) -> Mapping[tuple[int, int], Sequence[tuple[Thing, Span]]]:
+    """By scene and paragraph the things that are named there, in order."""
+    found: defaultdict[tuple[int, int], list[tuple[Thing, Span]]] = defaultdict(list)
+    for thing in things(seen.texts):
+        for span in thing.spans:
+            if not _NO_THING.search(seen.texts[span.scene][span.paragraph][: span.start]):
+                found[span.scene, span.paragraph].append((thing, span))
+    return {place: sorted(some, key=lambda one: one[1].start) for place, some in found.items()}
+
+
+def _meant(
+    seen: Seen, named: Mapping[tuple[int, int], Sequence[tuple[Thing, Span]]], number: int, place: int, at: int
+) -> tuple[Thing, Span] | None:
+    """The thing that the charge is about: the first of the last sentence before it that names any."""
+    for near in range(place, place - NEAR - 1, -1):
+        some = [one for one in named.get((number, near), ()) if near < place or one[1].start < at]
+        if some:
+            return next(one for one in some if seen.sentence(one[1]) == seen.sentence(some[-1][1]))
+    return None
+
+
+def _comes_back(seen: Seen, thing: Thing, span: Span, charged: int, counted: Counter[str]) -> bool:
+    """Whether the thing is named again, beyond the next scenes, beside a word that is told of it here."""
+    texts = [seen.texts[span.scene][place] for place in {span.paragraph, charged}]
+    words = {word.lower() for text in texts for word in _WORD.findall(text)}
+    known = {word for word in words if counted[word] <= KNOWN_BY} - {thing.name, f"{thing.name}s"}
+    later = [one for one in thing.spans if one.scene > span.scene + SCENES]
+    return any(known & set(_WORD.findall(seen.texts[one.scene][one.paragraph].lower())) for one in later)
+
+
+def _finding(seen: Seen, thing: Thing, span: Span, charge: Span) -> Finding:
+    return Finding(
+        evidence=tuple(dict.fromkeys(map(seen.sentence, (span, charge)))),
+        strength=0.65,
+        subject=f"charge: {thing.name}",
+        words={"thing": thing.name},
+    )
+
+
+CHECK = Check(
+    id="charge",
+    name="A thing for later",
+    family="setups and reveals",
+    looks_at="A thing that somebody is to give to another, or not to open before a day, and that does not come back.",
+    method="‘You’re not to open it till …’, ‘you will put it into her hand’, ‘see what that opens’, and the thing that "
+    "is named right before (a list by hand). It counts as coming back where it is named again beyond the next two "
+    "scenes beside a word that is told of it here. Not in the last quarter of the book. The rule is our own.",
+    blind="Charges in other words; things that are not on the list, or that come back under another word.",
+    reads=("words",),
+    find=find,
+)
