@@ -139,3 +139,27 @@ def test_is_silent_about_other_streets(other: str) -> None:
     lanes = ["They went up Church Lane.", *REST, "Church Lane was dark."]
     assert not found(CHECK, lanes, REST, ["They met in Church Street."])
     assert not found(CHECK, ["Sprat Lane is no more. Now it is Sprat Street.", *REST, "In Sprat Lane it was dark."])
+
+
+@pytest.mark.parametrize("other", ["Nadia Crewe", "Nadia Pryor"])
+def test_asks_where_somebody_called_by_the_given_name_has_another_surname(other: str) -> None:
+    usual = ["Nadia Vane came in. Nadia had the map.", *REST]
+    (one,) = found(CHECK, usual, usual, REST, [f"{other} came in.", "Nadia had the map."])
+    assert one.words == {"usual": "Nadia Vane", "other": other}
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        ["Another Nadia, Nadia Crewe, came in.", "Nadia had the map."],
+        ["A Nadia Crewe came in.", "Nadia had the map."],
+        ["Nadia Crewe, the new vet, came in.", "Nadia had the map."],
+        ["Her cousin Nadia Crewe came in.", "Nadia had the map."],
+        ["Nadia Crewe came in.", "Nobody had the map."],
+        ["The Nadia Vanes of this world came in.", "Nadia had the map."],
+        ["Mrs Crewe came in. Nadia Crewe had the map.", "Nadia sat down."],
+    ],
+)
+def test_is_silent_about_a_namesake_and_a_married_name(other: list[str]) -> None:
+    usual = ["Nadia Vane came in. Nadia had the map.", *REST]
+    assert not found(CHECK, usual, usual, REST, other)

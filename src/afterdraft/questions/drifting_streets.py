@@ -4,7 +4,8 @@ import re
 from collections import defaultdict
 from collections.abc import Iterator
 
-from afterdraft.questions.drifting import APART, Drift
+from afterdraft.questions.drifting import Drift
+from afterdraft.questions.names_written import APART
 from afterdraft.questions.question import Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.lexicon import words_of

@@ -3,8 +3,10 @@
 from collections.abc import Iterator
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.drifting import FEW, NEXT, drifts
+from afterdraft.questions.drifting import NEXT, drifts
 from afterdraft.questions.drifting_streets import RARE, streets
+from afterdraft.questions.drifting_surnames import surnames
+from afterdraft.questions.names_written import FEW
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 
@@ -12,8 +14,12 @@ ALIKE, TIED = 0.6, 0.75  # strength
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    for one in (*drifts(seen), *streets(seen)):
+    asked: set[str] = set()
+    for one in (*drifts(seen), *streets(seen), *surnames(seen)):
         usual, other = one.usual.quote, one.other[0].quote
+        if other in asked:
+            continue
+        asked.add(other)
         yield Finding(
             evidence=tuple(dict.fromkeys(seen.sentence(span) for span in (one.usual, *one.other))),
             strength=TIED if one.tied else ALIKE,
@@ -35,7 +41,8 @@ CHECK = Check(
     "explained (‘a Mr Lark’, ‘her uncle’), and it is no chief person's. Behind a title or given name they begin with "
     "two letters alike or look alike; by themselves, and where only the first letter is the same, one stands up to "
     f"{NEXT} scenes before the other; or one hardly stands, and a rare word is in one sentence with both. Likeness is "
-    f"Jaro’s (1989). A street of such a name has two kinds in the book, of which one stands {RARE} times at most. The "
+    "Jaro’s (1989). Who is called by the given name has another surname once or twice, like or unlike. A street of "
+    f"such a name has two kinds in the book, of which one stands {RARE} times at most. The "
     "rules are our own.",
     blind="Names that are quite unlike, or stand in one paragraph. A name that drifts for several chapters. Two people "
     "who are named alike, of whom the second comes once and without a word about it, are asked about.",
