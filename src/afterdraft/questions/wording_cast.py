@@ -32,6 +32,11 @@ def _late(one: Finding, titles: Sequence[str]) -> str:
     return f"{name} is named for the first time in {here}, near the end. Is there a place for {name} before that?"
 
 
+def _introduced(one: Finding, titles: Sequence[str]) -> str:
+    first, again = (scene(titles, span.scene) for span in one.evidence[:2])
+    return f"{one.words['name']} is met in {first} and brought in as somebody new in {again}. Is that meant?"
+
+
 def _given_name(one: Finding, titles: Sequence[str]) -> str:
     words, here = one.words, scene(titles, one.evidence[0].scene)
     return f"{words['rare']} {words['surname']} in {here}: is that {words['usual']} {words['surname']}?"
@@ -46,6 +51,7 @@ CAST: Mapping[str, Say] = {
     "spelling": _spelling,
     "names alike": _names_alike,
     "late": _late,
+    "introduced": _introduced,
     "promised": _promised,
     "left over": _left_over,
     "given name": _given_name,

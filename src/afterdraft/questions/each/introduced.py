@@ -1,0 +1,87 @@
+"""Somebody we have met who is brought in as if we had not."""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterator
+
+from afterdraft.questions.check import Check
+from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.reading.mentions import form
+from afterdraft.reading.quotations import quotations
+
+_WHO = (
+    r"(?:man|woman|girl|boy|fellow|person|lady|gentleman|youth|lad|chap|widow|child|stranger|servant|maid|nurse|doctor"
+    r"|lawyer|solicitor|teacher|clerk|sergeant|constable|soldier|sailor|farmer|neighbou?r|colleague|student|pupil)"
+)
+_NAME = r"(?:(?:Mr|Mrs|Miss|Ms|Dr|Captain|Father|Sister|Pastor)\.?\s)?[A-Z][a-zé’']+(?:\s[A-Z][a-zé’']+)?"
+_BROUGHT_IN = re.compile(
+    rf"\b(?:was|is|came|met|saw|found|stood|sat|had|hired|by|with|there)\s(?:\w+\s)?an?\s"
+    rf"(?:(?!for\b|of\b|that\b|every\b|to\b)[\w-]+,?\s){{0,4}}?{_WHO}\s(?:named|called|by\sthe\sname\sof)\s(?P<name>{_NAME})"
+)
+_TO_SOMEBODY = re.compile(r"\b(?:you|your|yours)\b", re.IGNORECASE)  # a letter's reader may not know them
+
+
+def find(seen: Seen) -> Iterator[Finding]:
+    met = {(one.scene, one.person) for one in seen.book.appearances if one.presence != "mentioned"}
+    for number in seen.scenes:
+        for place, match in _brought_in(seen, number):
+            person = seen.book.cast.by_form.get(form(match["name"]), "")
+            known = _named_before(seen, number, match["name"])
+            if known and (" " in match["name"] or (known.scene, person) in met):
+                yield _finding(seen, match["name"], known, seen.span(number, place, *match.span()))
+
+
+def _brought_in(seen: Seen, number: int) -> Iterator[tuple[int, re.Match[str]]]:
+    """Outside speech and what is set in."""
+    spoken = _spoken(seen, number)
+    for place, text in enumerate(seen.texts[number]):
+        if (number, place) not in seen.set_in and "\n" not in text:
+            for match in _BROUGHT_IN.finditer(text):
+                told = text[slice(*sentence(text, *match.span()))]
+                if not _TO_SOMEBODY.search(told) and not any(match.start() in speech for speech in spoken[place]):
+                    yield place, match
+
+
+def _named_before(seen: Seen, number: int, name: str) -> Span | None:
+    """Where an earlier scene has the name first, outside speech."""
+    stands = re.compile(rf"\b{re.escape(name)}\b")
+    for earlier in range(number):
+        spoken = _spoken(seen, earlier) if any(name in text for text in seen.texts[earlier]) else {}
+        for place, text in enumerate(seen.texts[earlier]):
+            for match in stands.finditer(text):
+                if not any(match.start() in speech for speech in spoken.get(place, ())):
+                    return seen.span(earlier, place, *match.span())
+    return None
+
+
+def _spoken(seen: Seen, number: int) -> defaultdict[int, list[range]]:
+    """By paragraph."""
+    found: defaultdict[int, list[range]] = defaultdict(list)
+    for quote in quotations(seen.texts[number]):
+        found[quote.paragraph].append(range(quote.start, quote.end))
+    return found
+
+
+def _finding(seen: Seen, name: str, known: Span, again: Span) -> Finding:
+    return Finding(
+        evidence=(seen.sentence(known), seen.sentence(again)),
+        strength=0.7,
+        subject=f"introduced: {name.lower()}",
+        words={"name": name},
+    )
+
+
+CHECK = Check(
+    id="introduced",
+    name="Somebody brought in twice",
+    family="cast",
+    looks_at="‘A woman named …’, ‘a clerk called …’, of somebody who was met by that name in an earlier scene.",
+    method="Words that bring somebody in, outside speech and letters, with a full name that an earlier scene has "
+    "outside speech, or another name of the cast who was on the page there. Common practice of copy editors.",
+    blind="People brought in anew in other words. Somebody who is new to the one whose scene it is, and not to "
+    "readers, is asked about.",
+    reads=("words", "cast"),
+    find=find,
+)

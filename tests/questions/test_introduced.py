@@ -1,0 +1,45 @@
+"""Somebody we have met who is brought in as if we had not."""
+
+import pytest
+
+from afterdraft.questions.each.introduced import CHECK
+from tests.questions.asked import found_in, quotes
+from tests.questions.people import ILSE, MARTA
+
+pytestmark = pytest.mark.slow
+MET = "Anna Kell was fifty, and had kept the inn since the flood."
+
+
+@pytest.mark.parametrize(
+    "again",
+    [
+        "The inn was kept by a woman named Anna Kell.",
+        "At the door stood a stout woman called Anna Kell.",
+        "The chairman was a small, neat person by the name of Anna Kell, fifty or so.",
+    ],
+)
+def test_asks_where_somebody_is_brought_in_twice(again: str) -> None:
+    assert quotes(found_in(CHECK, [*ILSE, MET], MARTA, [again])) == [[MET, again]]
+
+
+def test_a_given_name_counts_where_that_person_was_there() -> None:
+    again = "The ferry was rowed by a man called Tobias."
+    assert found_in(CHECK, ILSE, MARTA, [again])
+
+
+@pytest.mark.parametrize(
+    "again",
+    [
+        "The inn was kept by a woman named Ruth Orde.",
+        "“There was a woman called Anna Kell,” said Marta.",
+        "Anna Kell kept the inn.",
+        "She had a hatred for every woman named Anna Kell.",
+        "There is a woman called Anna Kell here whom you would like.",  # to somebody who does not know her
+    ],
+)
+def test_asks_nothing_where_somebody_is_new_or_new_to_somebody(again: str) -> None:
+    assert not found_in(CHECK, [*ILSE, MET], MARTA, [again])
+
+
+def test_within_one_scene_it_is_one_bringing_in() -> None:
+    assert not found_in(CHECK, ILSE, MARTA, [MET, "The inn was kept by a woman named Anna Kell."])
