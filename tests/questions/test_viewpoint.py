@@ -137,3 +137,79 @@ def test_is_silent_about_what_an_i_can_see_or_is_told() -> None:
         "Tobias hoped that I would stay for supper.",
     ]
     assert not found_in(CHECK, [*ILSE, *I_TELL], [*ILSE, *I_TELL, *told, *I_TELL])
+
+
+I_SHORT = [
+    "I came down to the ferry before it was light, and my lamp was dry. Tobias moved the dog so that I could sit.",
+    "“You’re early,” said Tobias. He gave me the end of my own rope. “Who sent you?”",
+    "“Nobody,” I said. I put my basket under the seat.",
+]
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Tobias felt sorry at once for having asked.",
+        "Tobias, coiling the rope, wondered who had the oil.",
+        "It was too late in the year to row, thought Tobias.",
+        "Tobias was reminded of his mother, who never asked.",
+        "Tobias told himself that the boat would sink before morning.",
+        "Tobias longed for his bed and for a dry coat.",
+        "Tobias could not help thinking of the house by the weir.",
+    ],
+)
+def test_asks_what_no_i_can_know_however_short_the_scene(told: str) -> None:
+    one = found_in(CHECK, [*I_SHORT, told, *I_SHORT[1:]], *[[*ILSE, *I_SHORT]] * 2)
+    assert quotes(one) == [[told]]
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Tobias said that he was sorry for having asked.",
+        "Tobias looked as if he felt sorry for having asked.",
+        "Tobias must have felt sorry for having asked.",
+        "Tobias told me that he felt sorry for having asked.",
+        "I knew that Tobias felt sorry for having asked.",
+        "Tobias felt for the key under the seat of the boat.",
+        "Tobias reminded himself aloud of the rope.",
+        "Perhaps Tobias felt sorry for having asked.",
+    ],
+)
+def test_is_silent_about_what_an_i_sees_and_is_told_however_short_the_scene(told: str) -> None:
+    assert not found_in(CHECK, [*I_SHORT, told, *I_SHORT[1:]], *[[*ILSE, *I_SHORT]] * 2)
+
+
+def test_is_silent_about_an_i_that_knows_everybodys_mind() -> None:
+    told = "Tobias felt sorry at once for having asked."
+    assert not found_in(CHECK, *[[*I_SHORT, told, *I_SHORT[1:]]] * 4)
+
+
+SHORT = [
+    "Ilse came in with the towel. “Just hold it,” said Jonas, and he wiped the bench.",
+    "“It bites,” said Ilse. She held the towel in both her hands.",
+]
+ONCE = [
+    "Jonas, wiping down the bench, thought what thin wrists she had.",
+    "Jonas was reminded of his niece, whom he had not written to since Easter.",
+    "Jonas wondered if she got enough to eat.",
+    "Jonas told himself that he would write on Sunday.",
+]
+
+
+@pytest.mark.parametrize("told", ONCE)
+def test_asks_about_the_only_thought_of_somebody_in_the_book(told: str) -> None:
+    book = [*[[*ILSE, *MIND]] * 3, [*JONAS], [*SHORT, told, *SHORT[1:], SHORT[0]]]
+    one = found_in(CHECK, *book)
+    assert quotes(one) == [[told]]
+    assert (one[0].words["viewpoint"], one[0].words["other"]) == ("", "Jonas")
+
+
+@pytest.mark.parametrize("told", [*ONCE[:1], "It was late in the year, Jonas thought, but there was room for one."])
+def test_is_silent_about_a_mind_that_is_entered_again_and_about_an_opinion(told: str) -> None:
+    again = [*JONAS, "Jonas wondered who had the oil.", JONAS[0]] if told in ONCE else JONAS
+    assert not found_in(CHECK, *[[*ILSE, *MIND]] * 3, again, [*SHORT, told, *SHORT[1:], SHORT[0]])
+
+
+def test_is_silent_about_the_only_thought_of_somebody_where_nobody_else_is_whose_mind_is_told() -> None:
+    assert not found_in(CHECK, *[[*ILSE, *MIND]] * 3, [*JONAS, ONCE[2], *JONAS[1:2]])

@@ -26,6 +26,12 @@ _FELT = re.compile(
     r"\s+(?:had\s|\w+ly\s|never\s)?felt\s(?:a|an|no|nothing|that|himself|herself|suddenly|very|so|sorry|sure|ashamed"
     r"|proud|guilty|angry|happy|sad|tired|uneasy|relieved|sick|how)\b"
 )
+_ASIDE = re.compile(r",\s(?!and\b|or\b|but\b)[^,.;:“”‘]{3,70},(?=\s)")  # 'Marta, wiping the bench, thought'
+_TO_ONESELF = re.compile(
+    rf"\s+{_HELPS}{{0,2}}(?:(?:suddenly\s)?reminded\sof|(?:told|asked)\s(?:him|her)self\b|thinking\sof|help\s(?:thinking"
+    r"|wondering|wishing)|found\s(?:him|her)self\s(?:thinking|wondering|wishing|remembering))"
+)
+_INVERTED = re.compile(r",\s(?:thought|wondered)\s$")  # 'it was late, thought Marta'
 _INWARD = re.compile(
     r"\b(?:inwardly|(?:secretly|privately)(?=\s\w)|in (?:his|her) (?:own )?(?:heart|soul|mind)|at heart)\b",
     re.IGNORECASE,
@@ -56,7 +62,7 @@ _PASSIVE = re.compile(
     r"\s+(?:\w+\s){0,2}?(?:was|were|been)\s(?:\w+ly\s|also\s|still\s|not\s)?"
     r"(?:known|recalled|remembered|supposed|thought|believed|feared|envied|suspected|despised|understood|decided|remembered|wished|guessed)\b"
 )
-_MIGHT = re.compile(r"\s+(?:would|should|might|must|may|will|could\snot|couldn[’']t|cannot)\b")
+_MIGHT = re.compile(r"\s+(?:would|should|might|must|may|will|could\snot(?!\shelp)|couldn[’']t(?!\shelp)|cannot)\b")
 _SEEN = re.compile(
     rf"\s+{_HELPS}{{0,3}}(?:(?:wished|hoped|decided)\sto\b|wished\s(?:him|them|her|me|us|you|everybody)\b"
     r"|thought\s(?:for\s(?:a|some|one)\s(?:\w+\s)?\w+(?=\s*[.;]|\sand\b)|a\s(?:while|moment|little|bit)|it\sover"
@@ -96,12 +102,21 @@ def inside(text: str, one: Mention) -> tuple[bool, bool]:
     """Whether words of the paragraph tell what the one mentioned thinks or feels, and whether nobody could see it."""
     if _SEEMED.search(text[: one.start]):
         return True, True
-    match = _VERB.match(text, one.end) if one.subject else None
+    if _INVERTED.search(text[: one.start]) and one.kind == "name":
+        return True, True
+    end = _behind(text, one)
+    match = _VERB.match(text, end) if one.subject else None
     if match is None:
         return False, False
     verb = match[1]
-    deep = verb in _DEEP or bool(_FELT.match(text, one.end)) or _is_inward(text, one)
+    deep = verb in _DEEP or bool(_FELT.match(text, end) or _TO_ONESELF.match(text, end)) or _is_inward(text, one)
     return deep or verb in _THINKS, deep
+
+
+def _behind(text: str, one: Mention) -> int:
+    """Where what is told of the one mentioned goes on, behind what stands between commas."""
+    aside = _ASIDE.match(text, one.end)
+    return aside.end() if aside else one.end
 
 
 def _is_inward(text: str, one: Mention) -> bool:
@@ -127,7 +142,7 @@ def is_known(text: str, one: Mention, *, deep: bool, told_by_i: bool) -> bool:
         return False
     if _SHOWN.search(said) or _USUAL.search(said) or (told_by_i and _of_an_i(text, one, said)):
         return False
-    return bool(_SEEMED.search(before)) or _is_own_clause(text, one, before)
+    return bool(_SEEMED.search(before) or _INVERTED.search(before)) or _is_own_clause(text, one, before)
 
 
 def _before(text: str, start: int) -> str:
@@ -144,6 +159,7 @@ def _is_own_clause(text: str, one: Mention, before: str) -> bool:
     """Whether a clause of its own says that somebody thinks so, and what: no 'words she knew', no 'was feared'."""
     if _WHEN.search(before) or not _LEADS.search(before):
         return False
-    if any(pattern.match(text, one.end) for pattern in (_NOT, _PASSIVE, _MIGHT, _SEEN, _OPINION)):
+    end = _behind(text, one)
+    if any(pattern.match(text, end) for pattern in (_NOT, _PASSIVE, _MIGHT, _SEEN, _OPINION)):
         return False
-    return not _KNEW.match(text, one.end) or bool(_KNEW_THAT.match(text, one.end))
+    return not _KNEW.match(text, end) or bool(_KNEW_THAT.match(text, end))

@@ -26,6 +26,8 @@ def _person(one: Finding, titles: Sequence[str]) -> str:
 
 def _viewpoint(one: Finding, titles: Sequence[str]) -> str:
     here, words = scene(titles, one.evidence[0].scene), one.words
+    if not words["viewpoint"]:
+        return f"This tells what {words['other']} thinks, in {here} and in no other scene. Is that meant?"
     return f"In {here} we are with {words['viewpoint']}, and this tells what {words['other']} thinks. Is that meant?"
 
 

@@ -8,6 +8,7 @@ from operator import itemgetter
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.minds import SURE, Thought, Whose, teller, thoughts, whose
+from afterdraft.questions.minds_once import entered_once, of_no_i
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.facts import Gender
@@ -22,6 +23,7 @@ AHEAD = 2  # times as often as anybody else of that gender, likewise
 AROUND, ALL_BUT = 3, 1  # thoughts before and behind another's; how many of them may be another's too, likewise
 CLEAN = 0.5  # share of scenes with anybody's mind in them that keep to one, below which the telling knows all, likewise
 STRAYED, STRAYS = 2, 0.1  # of those, how many, and what share, may have a stray before it is the manner, likewise
+ONCE = 0.6  # strength where it is not known whose the scene is
 SHOWN = 3  # sentences that are shown
 
 
@@ -42,27 +44,36 @@ class _Scene:
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    scenes = list(_scenes(seen))
+    minds = {number: thoughts(seen, number) for number in seen.scenes}
+    scenes = list(_scenes(seen, minds))
     keep = [one for one in scenes if _keeps(one)]
     strays = {one.number: _strays(one) for one in scenes if one.marked or one in keep}
     often = sum(bool(strays[one.number]) for one in keep if not one.marked)
     mostly = len(keep) >= CLEAN * len(scenes) and often <= max(STRAYED, STRAYS * len(keep))
+    asked: set[int] = set()
     for one in scenes:
         if one.number in strays and (one.marked or mostly):
             within = [it for it in strays[one.number] if one.marked or _is_within(seen, one, it)]
-            yield from _findings(seen, one, [it for it in within if not _is_namesake(seen, one, it)])
+            found = list(_findings(seen, one, [it for it in within if not _is_namesake(seen, one, it)]))
+            asked |= {one.number} if found else set()
+            yield from found
+    for number, some in of_no_i(seen, minds).items():
+        if number not in asked and (who := teller(seen, number)):
+            yield from _findings(seen, _Scene(number, who, "", False, True, (), ()), some)
+    for number, some in entered_once(seen, minds).items() if mostly else ():
+        if number not in asked:
+            yield from _findings(seen, None, some, number)
 
 
-def _scenes(seen: Seen) -> Iterator[_Scene]:
+def _scenes(seen: Seen, minds: Mapping[int, tuple[Thought, ...]]) -> Iterator[_Scene]:
     read, hers = _viewpoints(seen)
     known = genders(seen.book.cast.people)
-    for number in seen.scenes:
-        minds = thoughts(seen, number)
-        who = hers.get(number) or read.get(number) or _most(minds)
-        if who and (number in hers or len(minds) >= OWN):
+    for number, here in minds.items():
+        who = hers.get(number) or read.get(number) or _most(here)
+        if who and (number in hers or len(here) >= OWN):
             gender, tells = known.get(who, ""), teller(seen, number) == who
-            sides = tuple(whose(one, who, gender, tells=tells) for one in minds)
-            yield _Scene(number, who, gender, number in hers, tells, minds, sides)
+            sides = tuple(whose(one, who, gender, tells=tells) for one in here)
+            yield _Scene(number, who, gender, number in hers, tells, here, sides)
 
 
 def _viewpoints(seen: Seen) -> tuple[Mapping[int, str], Mapping[int, str]]:
@@ -139,20 +150,22 @@ def _is_namesake(seen: Seen, scene: _Scene, stray: Thought) -> bool:
     return bool({word for word in one & other if word.lower().rstrip(".") not in TITLES | ROLES})
 
 
-def _findings(seen: Seen, scene: _Scene, strays: Sequence[Thought]) -> Iterator[Finding]:
-    """One for each whose mind it is; where that is not sure, for each 'he'."""
+def _findings(seen: Seen, scene: _Scene | None, strays: Sequence[Thought], number: int = 0) -> Iterator[Finding]:
+    """One for each whose mind it is; where that is not sure, for each 'he'. `scene` is None where it is not known whose
+    the scene is: then it is the one of that number."""
     by: dict[str, list[Thought]] = {}
     for one in strays:
         by.setdefault(one.person if one.sure >= SURE else one.gender, []).append(one)
+    at, own = (scene.number, scene.viewpoint) if scene else (number, "")
     for who, some in by.items():
-        said = [seen.span(scene.number, one.mention.paragraph, one.mention.start, one.mention.end) for one in some]
+        said = [seen.span(at, one.mention.paragraph, one.mention.start, one.mention.end) for one in some]
         named = seen.name(who)
         yield Finding(
             evidence=tuple(dict.fromkeys(map(seen.sentence, said)))[:SHOWN],
-            strength=0.65 if some[0].plain else 0.5,
+            strength=ONCE if not scene else 0.65 if some[0].plain else 0.5,
             subject="viewpoint",
-            words={"viewpoint": seen.name(scene.viewpoint), "other": named or ("“she”" if who == "f" else "“he”")},
-            people=(scene.viewpoint, who) if named else (scene.viewpoint,),
+            words={"viewpoint": seen.name(own), "other": named or ("“she”" if who == "f" else "“he”")},
+            people=tuple(one for one in (own, who if named else "") if one),
         )
 
 
@@ -160,16 +173,19 @@ CHECK = Check(
     id="viewpoint",
     name="Thoughts of somebody else",
     family="viewpoint",
-    looks_at="A sentence that tells what somebody thinks or feels, in a scene that keeps to another's thoughts.",
+    looks_at="A sentence that tells what somebody thinks or feels, in a scene that keeps to another's thoughts or that "
+    "another tells as ‘I’; and the only thought of somebody in the whole book, where others are with whom it goes.",
     method="Whose scene it is comes from your marks, else from who plainly thinks and perceives most. Another's "
     "thought is asked about where the thoughts around it are the viewpoint's, where a clause of its own tells it as "
     "known, and where it can be nobody else's: a name thinks, or a ‘she’ where the scene is a man's, or a ‘he’ right "
-    "behind the one name. Only in books most of whose scenes keep to one mind, and where strays are rare. The rule is "
+    "behind the one name. In scenes of an I, and where somebody's mind is entered in no other scene while somebody is "
+    "there whose mind is, a name must think, or a ‘he’ right behind it, and no thoughts of the viewpoint's need stand "
+    "round it. Only in books most of whose scenes keep to one mind, and where strays are rare. The rule is "
     "our own.",
     blind="Thoughts without a verb of thought. What somebody knows or decides, where what is done shows it. A ‘he’ "
     "who may be either of two. What others hope and believe, where an I tells. Passages that open or close a scene "
     "with another. Books whose telling knows everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
-    recipe=5,
+    recipe=6,
 )
