@@ -4,6 +4,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.each import (
     abilities,
     ages,
+    ages_and_years,
     backstory,
     carried,
     charges,
@@ -75,6 +76,7 @@ CHECKS: tuple[Check, ...] = (
     sides.CHECK,
     abilities.CHECK,
     ages.CHECK,
+    ages_and_years.CHECK,
     origins.CHECK,
     ranks.CHECK,
     trades.CHECK,

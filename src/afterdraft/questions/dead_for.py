@@ -1,11 +1,9 @@
 """How long somebody is dead, how old they died, and how old they would be: what a text says of it in plain words."""
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from afterdraft.questions.ages_beside import names_them
 from afterdraft.questions.dead_words import (
     AGO,
     CLAUSE,
@@ -16,12 +14,9 @@ from afterdraft.questions.dead_words import (
     EVENT,
     HOURS,
     LOST,
-    NAME,
-    NO_NAMES,
     SEASON,
     SIGN,
     SINCE,
-    SMALL,
     WAS,
     WAS_WHEN,
     WOULD,
@@ -30,11 +25,10 @@ from afterdraft.questions.dead_words import (
     years_of,
 )
 from afterdraft.questions.deaths import is_gone
+from afterdraft.questions.people_in import Somebody, people_in, small_words
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
-from afterdraft.reading.lexicon import TITLES
 from afterdraft.reading.trait_words import number
-from afterdraft.whole.turns import resolve
 
 What = Literal["since", "died at", "would be"]
 
@@ -59,20 +53,11 @@ class Said:
 
 def said_of_the_dead(seen: Seen) -> Iterator[Said]:
     """In the order of the text, talk and letters with it."""
-    small = frozenset(word for scene in seen.texts for text in scene for word in SMALL.findall(text))
+    small = small_words(seen)
     for scene, paragraphs in enumerate(seen.texts):
         for paragraph, text in enumerate(paragraphs):
             if SIGN.search(text):
                 yield from _Reader(seen, scene, paragraph, text, small).all()
-
-
-@dataclass(frozen=True, slots=True)
-class _Who:
-    key: str
-    name: str
-    gender: str
-    start: int
-    end: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +69,7 @@ class _Reader:
     small: frozenset[str]  # words that the book writes small
 
     def all(self) -> Iterator[Said]:
-        people = list(self._people())
+        people = list(people_in(self.seen, self.text, self.small))
         for begins, ends in self._clauses():
             clause = self.text[begins:ends]
             yield from self._would(people, begins, clause)
@@ -101,39 +86,12 @@ class _Reader:
                 at = match.end()
             yield at, ends
 
-    def _people(self) -> Iterator[_Who]:
-        """Names, and the pronouns that mean the last one of their gender."""
-        last: dict[str, _Who] = {}
-        for match in NAME.finditer(self.text):
-            if match["he"]:
-                gender = "m" if match["he"].lower() == "he" else "f"
-                before = last.get(gender) or last.get("")
-                key, name = (before.key, before.name) if before else ("", "")
-                yield _Who(key, name, gender, *match.span())
-            elif one := self._named(match):
-                if one.key != one.name.lower():  # a name alone that nobody of the cast bears may be a town's
-                    last[one.gender] = one
-                yield one
-
-    def _named(self, match: re.Match[str]) -> _Who | None:
-        first, *more = match["name"].split()
-        start, name = match.start(), match["name"]
-        if first.lower() in NO_NAMES:
-            if not more or more[0].lower() in NO_NAMES:
-                return None
-            name, start = more[0], match.end() - len(more[0])
-        person = names(self.seen, name)
-        gender = next((str(it.gender) for it in self.seen.book.cast.people if it.id == person), "")
-        full = len(name.split()) > 1 or bool(person) or name.lower() not in self.small
-        key = person or name.split()[0].lower()
-        return _Who(key, name, gender, start, match.end()) if full else None
-
-    def _said(self, what: What, who: _Who | None, at: tuple[int, int], years: Years, gender: str = "") -> Said:
+    def _said(self, what: What, who: Somebody | None, at: tuple[int, int], years: Years, gender: str = "") -> Said:
         key, name = (who.key, who.name) if who else ("", "")
         words = " ".join(self.text[slice(*at)].split())
         return Said(what, key, name, who.gender if who else gender, self.scene, self.paragraph, *at, years, words)
 
-    def _since(self, people: Sequence[_Who], begins: int, ends: int) -> Iterator[Said]:
+    def _since(self, people: Sequence[Somebody], begins: int, ends: int) -> Iterator[Said]:
         clause = self.text[begins:ends]
         here = [one for one in people if begins <= one.start < ends]
         for match in SINCE.finditer(clause):
@@ -168,25 +126,25 @@ class _Reader:
     def _event(self, begins: int, clause: str) -> Iterator[Said]:
         for match in (found for pattern in EVENT for found in pattern.finditer(clause)):
             if years := years_of(match["count"], match["unit"], match["vague"]):
-                who = _Who(f"the {match['event']}", f"the {match['event']}", "", 0, 0)
+                who = Somebody(f"the {match['event']}", f"the {match['event']}", "", 0, 0)
                 yield self._said("since", who, (begins + match.start("count"), begins + match.end("unit")), years)
 
-    def _dies(self, who: _Who, begins: int, ends: int) -> bool:
+    def _dies(self, who: Somebody, begins: int, ends: int) -> bool:
         return is_gone(self.text[begins : who.start], self.text[who.end : ends])
 
-    def _is_subject(self, who: _Who, at: int) -> bool:
+    def _is_subject(self, who: Somebody, at: int) -> bool:
         """Whether no more than a verb stands between somebody and that they are dead."""
         between = self.text[who.end : at] if who.end <= at else ""
         return len(between.split()) <= NEAR
 
-    def _would(self, people: Sequence[_Who], begins: int, clause: str) -> Iterator[Said]:
+    def _would(self, people: Sequence[Somebody], begins: int, clause: str) -> Iterator[Said]:
         for match in WOULD.finditer(clause):
             age = number(match["age"])
             who = next((one for one in people if one.start == begins + match.start("who")), None)
             if age and age > HOURS and who and (match["when"] or "have" in match.group()):
                 yield self._said("would be", who, (begins + match.start("who"), begins + match.end()), (age, age))
 
-    def _in_one_paragraph(self, people: Sequence[_Who]) -> Iterator[Said]:
+    def _in_one_paragraph(self, people: Sequence[Somebody]) -> Iterator[Said]:
         """'Three years earlier … Dean Kell was forty-one years old … he died': all of one full name."""
         full = {one.key: one for one in reversed(people) if " " in one.name}
         match = WAS.search(self.text)
@@ -195,14 +153,7 @@ class _Reader:
         who = next((one for one in full.values() if match and match["name"] == one.name), None)
         if match and who and dies and ago and (age := number(match["age"])):
             gender = "m" if dies.group().lower().startswith("he") else "f"
-            who = _Who(who.key, who.name, who.gender or gender, who.start, who.end)
+            who = Somebody(who.key, who.name, who.gender or gender, who.start, who.end)
             yield self._said("died at", who, match.span(), (age, age))
             if years := years_of(ago["count"], ago["unit"], ago["vague"] or ago["odd"]):
                 yield self._said("since", who, ago.span(), years)
-
-
-def names(seen: Seen, name: str) -> str:
-    """Who of the cast bears it, by more than the surname."""
-    form = " ".join(word for word in name.lower().split() if word not in TITLES)
-    person = resolve(form, seen.book.cast.by_form)
-    return person if person and names_them(seen.book.cast, person, name) else ""

@@ -2,7 +2,6 @@
 
 import re
 
-from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.trait_words import number
 
 Years = tuple[float, float]  # fewest, most
@@ -50,21 +49,9 @@ ELSEWHEN = re.compile(
     re.IGNORECASE,
 )
 CLAUSE = re.compile(r"[;:—–]|,\s(?:and|but)\b|\s(?:and|but)\s(?=(?:he|she|they|it|I|we|[A-Z]\w+)\b)")
-NAME = re.compile(
-    r"\b(?P<he>[Hh]e|[Ss]he)\b|\b(?P<name>[A-Z][a-z]+(?:\s[A-Z][a-z]+)?)\b(?![’']s\b(?!\s(?:dead|been|gone|in|death|funeral)\b))"
-)
-NO_NAMES = words_of(
-    """
-    the a an and but or if so as at in on of it he she they we you i his her their our my your this that these those
-    there then when where who what why how yes no not now well oh ah three four five six seven eight nine ten twenty
-    thirty forty fifty monday tuesday wednesday thursday friday saturday sunday january february march april may
-    june july august september october november december christmas easter god lord heaven
-    """
-)
 _SEASONS = {"year": (0.0, 1.0), "month": (0.0, 0.1), "week": (0.0, 0.05), "night": (0.0, 0.02)}
 ROUND = 10  # years from which tens and fives are round numbers
 LOST = re.compile(r"\b(?:lost|buried)\s(?:poor\s|old\s|dear\s)*$")
-SMALL = re.compile(r"\b[a-z]+\b")
 HOURS = 12  # 'at ten' is an hour
 DIES = re.compile(r"\b(?:[Hh]e|[Ss]he)\s(?:had\s)?(?:died|was\skilled|fell|drowned)\b")
 WAS = re.compile(rf"\b(?P<name>[A-Z][a-z]+\s[A-Z][a-z]+)(?:\swas|,)\s(?:only\s)?{_AGE}(?:\syears\sold)?(?=[,.;])")
@@ -96,8 +83,10 @@ def years_of(count: str, unit: str, vague: str | None) -> Years | None:
         return 0.0, many / 26
     if unit.startswith("month"):
         return many / 18, many / 8
-    if vague or (many >= ROUND and many % 5 == 0):
+    if vague:
         return many * 0.75, many * 1.35 + 0.5
+    if many >= ROUND and many % 5 == 0:
+        return many * 0.9 - 0.5, many * 1.1 + 0.9
     if unit.startswith(("winter", "summer")):
         return many - 0.6, many + 0.7
     return many - 0.5, many + 0.9

@@ -103,6 +103,13 @@ def _age(one: Finding, titles: Sequence[str]) -> str:
     return f"{words['name']} is {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
 
 
+def _age_and_year(one: Finding, titles: Sequence[str]) -> str:
+    words, apart = one.words, many(one.numbers["years"], "year")
+    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
+    both = f"{first} ({words['first']}) and {other} ({words['other']})"
+    return f"{words['name']}: {both} are {apart} apart. Which is meant?"
+
+
 def _relation(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
     first, other = (scene(titles, span.scene) for span in one.evidence[:2])
@@ -173,6 +180,7 @@ CONTINUITY: Mapping[str, Say] = {
     "side": _side,
     "ability": _ability,
     "age": _age,
+    "age and year": _age_and_year,
     "relation": _relation,
     "two places": _two_places,
     "interval": _interval,
