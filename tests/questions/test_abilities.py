@@ -7,6 +7,8 @@ from afterdraft.questions.wording import worded
 from tests.questions.asked import found_in
 from tests.questions.people import ILSE, MARTA, NIGHT
 
+FILLED = "The wind had gone round in the night, and the boats lay with their sterns to the town. " * 2
+
 pytestmark = pytest.mark.slow
 
 
@@ -32,6 +34,8 @@ def test_asks_where_somebody_does_what_she_never_learned() -> None:
         ("Tobias could not read or write.", "Tobias read the letter twice."),
         ("Tobias hated coffee.", "Tobias poured himself a cup of coffee."),
         ("Tobias swam across to the mill.", "Tobias had never learned to swim."),
+        ("Tobias, who had never learned to row, sat down.", "Tobias rowed the boat across."),
+        ("Tobias had never learned to row.", "He was astonished at the noise. " + FILLED + "Tobias rowed across."),
         ("Marta could not drive.", "It was Marta. She came in, and she’d driven the van over by herself."),
     ],
 )

@@ -35,6 +35,7 @@ from afterdraft.questions.skills import claims, deeds, teaches
         ("She hated coffee.", "drink coffee"),
         ("He took no sugar.", "take sugar"),
         ("He never wore a watch.", "wear a watch"),
+        ("Tom, who had never been taught to row, sat down.", "row"),
         ("She doesn’t wear glasses.", "wear glasses"),
     ],
 )
@@ -124,4 +125,5 @@ def test_lessons_are_told_of_what_they_teach() -> None:
     assert teaches("He learned to swim at last.", "swim")
     assert not teaches("She never learned to drive.", "drive")
     assert not teaches("Tom taught her to swim.", "drive")
+    assert not teaches("The lesson was heard by a crowd.", "row")
     assert not teaches("The lesson was over, and they all went out and stood in the yard until he drove up.", "drive")

@@ -121,7 +121,7 @@ SKILLS: Mapping[str, Skill] = {
         habit=True,
         past="sewed|sewn(?: a stitch)?",
     ),
-    "skate": Skill("skate", r"(?:skated|was skating)\b", "skat|ice", habit=True, past="skated"),
+    "skate": Skill("skate", r"(?:skated|was skating)\b", "skat", habit=True, past="skated"),
     "ski": Skill("ski", r"(?:skied|ski’d|was skiing)\b", "ski", habit=True, past="skied"),
     "row": Skill(
         "row(?: a boat)?", rf"(?:rowed|was rowing) (?:{_DET} |him|her|them|us|me|{_WAY})", "row|oar", habit=True

@@ -82,7 +82,7 @@ def deeds(said: str, skill: str) -> Iterator[Told]:
 def teaches(text: str, skill: str) -> bool:
     """Whether words tell that it is taught or learned, or that it was not known."""
     return any(
-        re.search(SKILLS[skill].taught, text[max(0, match.start() - BESIDE) : match.end() + BESIDE])
+        re.search(rf"\b(?:{SKILLS[skill].taught})", text[max(0, match.start() - BESIDE) : match.end() + BESIDE])
         for match in _TAUGHT.finditer(text)
         if not re.search(rf"(?:never|not|n{_N}t)(?: [\w’']+){{0,6}} $", text[: match.start()])
     )

@@ -18,10 +18,13 @@ from afterdraft.whole.book import genders
 SURE = 0.75  # of who does it, and of whom it is claimed
 SAYS = 0.5  # of who says 'I cannot', where it is something that few do
 RIGHT_BEFORE = 120  # characters between who does it and the words, at most
+BESIDE = 120  # characters round it in which it may be called a surprise
 AFTER = 3  # paragraphs behind, in which it may be told how it came
 _ALONE = re.compile(r"[’' ]*(?:(?:\w+ly|then|also|just|always|often|both|only|himself|herself|slowly) ?)*")
 _GOES_ON = re.compile(r".*(?:,|;|\band|\bthen|\bbut|\bor)(?: then| so| now)? ?(?:\w+ly )?", re.DOTALL)
 _OTHERS = re.compile(r"\b(?:who|whom|which|that|those|whose|as if|as though|than|where)\b")
+_WHO = re.compile(r"^, who\b")
+_RIGHT_BEHIND = re.compile(r"(?:, who)?(?: had| has| was| is)? ")
 _KNOWN = re.compile(
     r"\b(?:first time|surpris\w+|astonish\w+|amaze\w+|lied|to lie|lesson\w*|taught|since when|had (?:learned|learnt)"
     r"|(?:knew|known|thought|said) (?:that )?(?:he|she|you|I) (?:could(?:n[’']t)?|did(?:n[’']t)?|never))\b",
@@ -76,7 +79,7 @@ def _said(seen: Seen, whose: Whose, span: Span, told: Told) -> _Said | None:
     before = [n for n in here if span.start <= mentions[n].start < at and _acts(mentions[n], text, at)]
     earlier = [n for n in here if mentions[n].subject and mentions[n].start < at]
     chosen = within[-1:] or before[-1:] or (earlier[-1:] if text[at].isupper() else [])
-    if not chosen or _OTHERS.search(text[mentions[chosen[0]].end : at]):
+    if not chosen or _OTHERS.search(_WHO.sub("", text[mentions[chosen[0]].end : at])):
         return None
     owner = whose.settled(span.scene, chosen[0])
     if owner is None or _is_called(seen, span, owner[0]):
@@ -86,7 +89,7 @@ def _said(seen: Seen, whose: Whose, span: Span, told: Told) -> _Said | None:
 
 def _acts(one: Mention, text: str, at: int) -> bool:
     """Whether it does something, by grammar or by standing right before the words."""
-    return one.subject or (one.kind == "name" and text[one.end : at] == " ")
+    return one.subject or (one.kind == "name" and _RIGHT_BEHIND.fullmatch(text[one.end : at]) is not None)
 
 
 def _is_taught(one: Mention) -> bool:
@@ -116,8 +119,8 @@ def _done(seen: Seen, whose: Whose, span: Span, told: Told) -> _Said | None:
         if one.paragraph == span.paragraph and not one.spoken and span.start <= one.start < at and _acts(one, text, at)
     ]
     between = text[mentions[before[-1]].end : at] if before else ""
-    near = _ALONE.fullmatch(between) or (len(between) <= RIGHT_BEFORE and _GOES_ON.fullmatch(between))
-    if not before or not near or _OTHERS.search(between):
+    near = _ALONE.fullmatch(_WHO.sub("", between)) or (len(between) <= RIGHT_BEFORE and _GOES_ON.fullmatch(between))
+    if not before or not near or _OTHERS.search(_WHO.sub("", between)):
         return None
     owner = whose.settled(span.scene, before[-1])
     words = span.quote[told.start : told.end]
@@ -163,9 +166,11 @@ def _disagree(seen: Seen, whose: Whose, claim: _Said, deed: _Said) -> bool:
 
 
 def _tells_how(seen: Seen, deed: _Said) -> bool:
-    paragraphs = seen.texts[deed.span.scene]
-    near = paragraphs[max(0, deed.span.paragraph - 1) : deed.span.paragraph + AFTER]
-    return any(_KNOWN.search(text) or teaches(text, deed.skill) for text in near)
+    """Whether words round it call it a surprise, or paragraphs near it tell that it was learned."""
+    span, paragraphs = deed.span, seen.texts[deed.span.scene]
+    beside = paragraphs[span.paragraph][max(0, span.start - BESIDE) : span.end + BESIDE]
+    near = paragraphs[max(0, span.paragraph - 1) : span.paragraph + AFTER]
+    return _KNOWN.search(beside) is not None or any(teaches(text, deed.skill) for text in near)
 
 
 def _is_taught_between(seen: Seen, whose: Whose, claim: _Said, deed: _Said) -> bool:
@@ -217,4 +222,5 @@ CHECK = Check(
     "and so is who is driven in ‘she drove home’.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )
