@@ -63,7 +63,10 @@ def test_is_silent_about_what_is_set_in_marks_and_credited() -> None:
     assert not found(CHECK, [PASSAGE], [quoted])
 
 
-LATER = "She sold the ferry in the spring, and with it the rope, the bell and the blue enamel jug that had no lid and would not stand."
+LATER = (
+    "She sold the ferry in the spring, and with it the rope, the bell and the blue enamel jug that had no lid "
+    "and would not stand."
+)
 
 
 @pytest.mark.parametrize(
@@ -109,3 +112,27 @@ def test_is_silent_about_a_time_that_is_taken_up_again(when: str) -> None:
     assert not found(CHECK, [f"{when.capitalize()}, Tobias sold the boat."], [f"I was on the quay {when}; I saw it."])
     first = f"{when.capitalize()}, Tobias sold the boat to Marta Kell for nine pounds and a dog."
     assert len(found(CHECK, [first], [f"She said it. {first}"])) == 1
+
+
+BARGE = (
+    "The barge was never a barge. It had been a chapel once, and on a wet night the boards gave up a smell of wax "
+    "and of old hymns, so that he slept well."
+)
+
+
+def test_a_passage_with_a_change_in_every_line_stands_twice() -> None:
+    again = BARGE.replace("had been", "was").replace("gave up", "still had").replace("slept well", "had to sing")
+    (one,) = found(CHECK, ["It rained.", BARGE], ["It was dry.", again])
+    assert one.numbers["words"] >= 25
+    assert one.numbers["changed"] > 0
+
+
+@pytest.mark.parametrize(
+    "again",
+    [
+        "The barge was never a ship. It had been a barn, and on a dry day the boards had a smell of hay.",
+        "It was a barge. It had been a chapel once, and so had he.",
+    ],
+)
+def test_is_silent_about_a_few_words_of_it(again: str) -> None:
+    assert not found(CHECK, ["It rained.", BARGE], ["It was dry.", again])

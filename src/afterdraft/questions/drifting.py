@@ -8,7 +8,6 @@ from rapidfuzz.distance import OSA, Jaro
 
 from afterdraft.questions.names_written import TITLES, WORD, ByName, Names
 from afterdraft.questions.question import Span
-from afterdraft.questions.seen import Seen
 from afterdraft.whole.given_names import FEMALE, MALE
 from afterdraft.whole.nicknames import same_given
 
@@ -44,9 +43,8 @@ class Drift:
     tied: bool  # by one part, or by a rare word in one sentence with both
 
 
-def drifts(seen: Seen) -> Iterator[Drift]:
+def drifts(names: Names) -> Iterator[Drift]:
     """Every name of a book that may be meant for another one; each once."""
-    names = Names(seen)
     asked: set[str] = set()
     for kind in (names.parts, names.framed):
         for frame, others in kind.items():

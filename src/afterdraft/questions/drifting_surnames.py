@@ -7,20 +7,18 @@ from collections.abc import Iterator, Sequence
 from afterdraft.questions.drifting import Drift, is_brought_in, is_kin_or_hers, is_of_a_wife
 from afterdraft.questions.names_written import TWO, Names
 from afterdraft.questions.question import Span
-from afterdraft.questions.seen import Seen
 
 FULL = 2  # times that the full name stands at least; chosen on the tuning half
 RARE = 2  # times that the other surname stands at most, likewise
 _SURNAME = re.compile(r"\.? [A-Z]")
 
 
-def surnames(seen: Seen) -> Iterator[Drift]:
+def surnames(names: Names) -> Iterator[Drift]:
     """Of a given name with two surnames in the book, where the bare given name stands in the scenes of either."""
-    names = Names(seen)
     found: defaultdict[str, defaultdict[str, list[Span]]] = defaultdict(lambda: defaultdict(list))
     for number, place, match in names.found(TWO):
         if names.is_name(match["frame"]) and names.is_name(match["name"]):
-            found[match["frame"]][match["name"]].append(seen.span(number, place, *match.span()))
+            found[match["frame"]][match["name"]].append(names.seen.span(number, place, *match.span()))
     for given, by_surname in found.items():
         if len(by_surname) != 2 or _is_one_with_ending(*by_surname):
             continue

@@ -8,6 +8,7 @@ from rapidfuzz.distance import OSA
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.drifting import drifts
+from afterdraft.questions.names_written import Names
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.reading import lexicon
@@ -31,7 +32,7 @@ _EXPLAINED = re.compile(
 def find(seen: Seen) -> Iterator[Finding]:
     """What may be meant for a name that looks like it is asked about as that."""
     if found := list(_left(seen)):
-        drifted = {span.quote for one in drifts(seen) for span in one.other}
+        drifted = {span.quote for one in drifts(Names(seen)) for span in one.other}
         yield from (one for one in found if one.words["name"] not in drifted)
 
 

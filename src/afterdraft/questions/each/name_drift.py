@@ -6,7 +6,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.drifting import NEXT, drifts
 from afterdraft.questions.drifting_streets import RARE, streets
 from afterdraft.questions.drifting_surnames import surnames
-from afterdraft.questions.names_written import FEW
+from afterdraft.questions.names_written import FEW, Names
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 
@@ -15,7 +15,8 @@ ALIKE, TIED = 0.6, 0.75  # strength
 
 def find(seen: Seen) -> Iterator[Finding]:
     asked: set[str] = set()
-    for one in (*drifts(seen), *streets(seen), *surnames(seen)):
+    names = Names(seen)
+    for one in (*drifts(names), *streets(seen), *surnames(names)):
         usual, other = one.usual.quote, one.other[0].quote
         if other in asked:
             continue

@@ -13,10 +13,11 @@ from afterdraft.questions.sentences import sentences
 from afterdraft.reading.quotations import quotations
 from afterdraft.reading.time_words import DAYS, MONTHS
 
-RUN = 9  # words looked up at once
+RUN = 6  # words looked up at once
+PIECES = 20  # words that are the same, from which a passage changed in every line stands twice; on the tuning half
 COPIED = 25  # words from which whole beginnings of paragraphs that are spoken may be copied, likewise
 QUOTED = 0.55  # strength of that
-CHANGED = 12  # words between two runs, at most, that are one passage; chosen by hand
+CHANGED = 8  # words between two runs, at most, that are one passage; chosen by hand
 TIME = 20  # words, from which it is more than a time that is taken up again; likewise
 OFTEN = 3  # places from which it is a refrain
 _MARKS = tuple('“‘”’"')
@@ -50,13 +51,14 @@ class _Run:
     first: tuple[int, int]
     second: tuple[int, int]
     same: int
+    longest: int  # words without a change
 
 
 def find(seen: Seen) -> Iterator[Finding]:
     words = list(_words(seen))
     for one in _joined(words, _runs(words)):
         first, second = (tuple(_spans(seen, words[slice(*place)])) for place in (one.first, one.second))
-        if one.same < LEAST or _takes_up_a_time(seen, one, (*first, *second)):
+        if (one.longest < LEAST and one.same < PIECES) or _takes_up_a_time(seen, one, (*first, *second)):
             continue
         quoted = any(_is_quoted(seen, span) for span in (*first, *second))
         if _is_meant(seen, first[0], second[0], quoted=quoted):
@@ -70,17 +72,18 @@ def find(seen: Seen) -> Iterator[Finding]:
 def _runs(words: list[_Word]) -> Iterator[_Run]:
     """Of a few words too, which may be part of a passage that was changed a little."""
     small = [one.small for one in words]
-    places: defaultdict[tuple[str, ...], list[int]] = defaultdict(list)
-    for at in range(len(words) - RUN + 1):
-        places[tuple(small[at : at + RUN])].append(at)
+    places: defaultdict[int, list[int]] = defaultdict(list)  # by hashes, which take less memory than words
+    runs = [hash(tuple(small[at : at + RUN])) for at in range(len(words) - RUN + 1)]
+    for at, run in enumerate(runs):
+        places[run].append(at)
     done = 0  # up to where the first of two passages was told of
-    for at in range(len(words) - RUN + 1):
-        same = places[tuple(small[at : at + RUN])]
-        others = [other for other in same if other >= at + RUN]
-        if at >= done and others and len(same) < OFTEN:
+    for at, run in enumerate(runs):
+        others = [other for other in places[run] if other >= at + RUN]
+        if at >= done and others and len(places[run]) < OFTEN:
             long = _same(words, at, others[0])
-            done = at + long
-            yield _Run((at, at + long), (others[0], others[0] + long), long)
+            if long >= RUN:
+                done = at + long
+                yield _Run((at, at + long), (others[0], others[0] + long), long, long)
 
 
 def _joined(words: list[_Word], runs: Iterator[_Run]) -> Iterator[_Run]:
@@ -92,7 +95,7 @@ def _joined(words: list[_Word], runs: Iterator[_Run]) -> Iterator[_Run]:
             for before, next_ in ((last.first, one.first), (last.second, one.second))
         ):
             first, second = (last.first[0], one.first[1]), (last.second[0], one.second[1])
-            last = _Run(first, second, last.same + one.same)
+            last = _Run(first, second, last.same + one.same, max(last.longest, one.longest))
             continue
         if last:
             yield last
@@ -202,14 +205,14 @@ CHECK = Check(
     id="twice",
     name="A passage that stands twice",
     family="accidents",
-    looks_at=f"The same {LEAST} words or more, word for word, in two places.",
-    method="Every run of nine words is looked up in the whole book and followed for as long as the words are the "
+    looks_at=f"The same {LEAST} words or more, word for word, in two places; or {PIECES}, a little changed.",
+    method=f"Every run of {RUN} words is looked up in the whole book and followed for as long as the words are the "
     f"same, with up to {CHANGED} other words in between; capitals and points do not count. What stands three times or "
     "more is taken for a refrain, and so are the words with which a scene both opens and closes; words that only say "
     "when something was, and make no sentence, for a fact that is taken up again. Common practice.",
     blind="A letter, a verse or a saying that is quoted again on purpose, and not led in by a colon, is asked about. "
-    "A passage that was changed in every second line is not seen.",
+    "A passage that was changed in every few words is not seen.",
     reads=("words",),
     find=find,
-    recipe=5,
+    recipe=6,
 )
