@@ -6,7 +6,7 @@ from afterdraft.questions.each.how_long_dead import CHECK
 from afterdraft.questions.question import Finding
 from afterdraft.questions.wording import worded
 from tests.questions.asked import dated, found_in, quotes
-from tests.questions.people import ILSE, MARTA
+from tests.questions.people import ILSE, MARTA, NIGHT
 
 RAIN = ["It rained, and the rope was wet."]
 THREE = "Tobias Kell died three years ago, of his chest."
@@ -149,3 +149,21 @@ def test_whoever_is_meant_by_he_or_she_is_read_from_the_cast() -> None:
     (one,) = found_in(CHECK, ILSE, told, [*MARTA, said])
     assert one.words["name"] == "Ilse"
     assert not found_in(CHECK, ILSE, told, [*MARTA, said.replace("she has", "he has")])
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(
+    ("other", "asks"),
+    [
+        ("“My husband died three years ago,” said Ilse.", True),
+        ("Ilse’s husband had died three years ago.", True),
+        ("It was three years since Ilse’s husband died.", True),
+        ("“My husband died three years ago,” said Marta.", False),
+        ("“My father died three years ago,” said Ilse.", False),
+        ("Marta’s husband had died three years ago.", False),
+        ("“My husband died six years ago,” said Ilse.", False),
+    ],
+)
+def test_those_who_are_called_by_kinship_are_known_by_whose_they_are(other: str, asks: bool) -> None:
+    first = "Ilse was slow that year. Her husband had been dead for six years."
+    assert bool(found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])) == asks

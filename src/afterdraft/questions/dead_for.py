@@ -25,6 +25,7 @@ from afterdraft.questions.dead_words import (
     years_of,
 )
 from afterdraft.questions.deaths import is_gone
+from afterdraft.questions.minds import teller
 from afterdraft.questions.people_in import Somebody, people_in, small_words
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
@@ -32,6 +33,7 @@ from afterdraft.reading.trait_words import number
 
 What = Literal["since", "died at", "would be"]
 
+SURE = 0.75  # of who speaks
 NEAR = 5  # words between somebody and 'dead'; chosen by hand
 
 
@@ -69,7 +71,7 @@ class _Reader:
     small: frozenset[str]  # words that the book writes small
 
     def all(self) -> Iterator[Said]:
-        people = list(people_in(self.seen, self.text, self.small))
+        people = list(people_in(self.seen, self.text, self.small, self._me))
         for begins, ends in self._clauses():
             clause = self.text[begins:ends]
             yield from self._would(people, begins, clause)
@@ -77,6 +79,14 @@ class _Reader:
                 yield from self._since(people, begins, ends)
                 yield from self._event(begins, clause)
         yield from self._in_one_paragraph(people)
+
+    def _me(self, at: int) -> str:
+        """Who says ‘my’ there: whoever speaks, if that is sure, or the I that tells."""
+        for number_, quote in enumerate(self.seen.facts[self.scene].quotes):
+            if quote.paragraph == self.paragraph and quote.start <= at < quote.end:
+                said = self.seen.book.spoken[self.scene][number_]
+                return (said.speaker or "") if said.sure >= SURE else ""
+        return teller(self.seen, self.scene) or ""
 
     def _clauses(self) -> Iterator[tuple[int, int]]:
         for begins, ends in sentences(self.text):

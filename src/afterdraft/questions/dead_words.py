@@ -26,7 +26,7 @@ SEASON = re.compile(
     r"|January|February|March|April|May|June|July|August|September|October|November|December|Christmas|Easter)\b"
 )
 SINCE = re.compile(
-    rf"\b{_HOW_LONG}\s(?:ago\s)?(?:since|after|that)\s(?P<name>[A-Z]\w+)(?:[’']s\s(?:death|funeral)|\s(?:died|was\s(?:killed|drowned|buried)"
+    rf"\b{_HOW_LONG}\s(?:ago\s)?(?:since|after|that)\s(?P<name>[A-Z]\w+|(?:my|his|her|[A-Z]\w+[’']s)\s[a-z]+)(?:[’']s\s(?:death|funeral)|\s(?:died|was\s(?:killed|drowned|buried)"
     r"|had\sdied|passed\saway|drowned))\b"
 )
 _AGE = rf"(?P<age>{_NUMBER})"

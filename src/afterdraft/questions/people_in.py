@@ -2,7 +2,7 @@
 the dead, whom reading seldom knows, with it."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
 from afterdraft.questions.ages_beside import names_them
@@ -10,8 +10,20 @@ from afterdraft.questions.seen import Seen
 from afterdraft.reading.lexicon import TITLES, words_of
 from afterdraft.whole.turns import resolve
 
+_KIN = {
+    "father": ("father", "m"),
+    "dad": ("father", "m"),
+    "papa": ("father", "m"),
+    "mother": ("mother", "f"),
+    "mum": ("mother", "f"),
+    "mom": ("mother", "f"),
+    "mam": ("mother", "f"),
+    "husband": ("husband", "m"),
+    "wife": ("wife", "f"),
+}  # of whom everybody has one
 _NAME = re.compile(
-    r"\b(?P<he>[Hh]e|[Ss]he)\b|\b(?P<name>[A-Z][a-z]+(?:\s[A-Z][a-z]+)?)\b(?![’']s\b(?!\s(?:dead|been|gone|in|death|funeral)\b))"
+    rf"\b(?P<whose>[Mm]y|[Oo]ur|[Hh]is|[Hh]er|[A-Z][a-z]+[’']s)\s(?:(?:late|poor|dear|own)\s)?(?P<kin>{'|'.join(_KIN)})\b(?![’'-])"
+    r"|\b(?P<he>[Hh]e|[Ss]he)\b|\b(?P<name>[A-Z][a-z]+(?:\s[A-Z][a-z]+)?)\b(?![’']s\b(?!\s(?:dead|been|gone|in|death|funeral)\b))"
 )
 _NO_NAMES = words_of(
     """
@@ -38,11 +50,18 @@ def small_words(seen: Seen) -> frozenset[str]:
     return frozenset(word for scene in seen.texts for text in scene for word in _SMALL.findall(text))
 
 
-def people_in(seen: Seen, text: str, small: frozenset[str] = frozenset()) -> Iterator[Somebody]:
-    """Names, and the pronouns that mean the last one of their gender, in order."""
+def people_in(
+    seen: Seen, text: str, small: frozenset[str] = frozenset(), me: Callable[[int], str] = lambda _: ""
+) -> Iterator[Somebody]:
+    """Names, ‘my father’ and the like, and the pronouns that mean the last one of their gender, in order; `me` tells
+    who says ‘my’ at a place of the text."""
     last: dict[str, Somebody] = {}
     for match in _NAME.finditer(text):
-        if match["he"]:
+        if match["kin"]:
+            if one := _kin(seen, match, last, me):
+                last[one.gender] = one
+                yield one
+        elif match["he"]:
             gender = "m" if match["he"].lower() == "he" else "f"
             before = last.get(gender) or last.get("")
             yield Somebody(before.key if before else "", before.name if before else "", gender, *match.span())
@@ -50,6 +69,20 @@ def people_in(seen: Seen, text: str, small: frozenset[str] = frozenset()) -> Ite
             if one.key != one.name.lower():  # a name alone that nobody of the cast bears may be a town's
                 last[one.gender] = one
             yield one
+
+
+def _kin(seen: Seen, match: re.Match[str], last: Mapping[str, Somebody], me: Callable[[int], str]) -> Somebody | None:
+    """‘Her husband’, of whoever of the cast is meant by ‘her’."""
+    whose, (kin, gender) = match["whose"], _KIN[match["kin"]]
+    if whose.lower() in ("my", "our"):
+        owner = me(match.start())
+    elif whose.lower() in ("his", "her"):
+        before = last.get("m" if whose.lower() == "his" else "f")
+        owner = before.key if before else ""
+    else:
+        owner = _of_the_cast(seen, whose[:-2])
+    name = seen.name(owner) if owner else ""
+    return Somebody(f"{kin} of {owner}", f"{name}’s {kin}", gender, *match.span()) if name else None
 
 
 def _named(seen: Seen, match: re.Match[str], small: frozenset[str]) -> Somebody | None:
