@@ -68,3 +68,9 @@ def test_asks_where_somebody_called_by_the_surname_has_another_given_name(other:
 def test_is_silent_about_somebody_else_of_the_surname(other: list[str]) -> None:
     known = ["Terry Lomas dried a glass. Terence was what his mother called him.", *DOLPHIN]
     assert not found(CHECK, known, ["It rained."], other)
+
+
+@pytest.mark.parametrize("before", ["Then Mr", "But", "Miss Ilse and Mr"])
+def test_what_stands_before_a_full_name_hides_it_not(before: str) -> None:
+    mop = [f"{before} Barry Lomas was in there with a mop.", "“Oh, heck,” said Lomas."]
+    assert found(CHECK, DOLPHIN, ["It rained, but then it was dry."], mop)

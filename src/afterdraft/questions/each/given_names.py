@@ -13,7 +13,7 @@ from afterdraft.whole.nicknames import same_given
 
 KNOWN = 5  # times that the usual given name stands at least; chosen on the tuning half
 RARE = 2  # times that the other does at most, likewise; in full, the usual name stands more often
-_NAME = re.compile(r"(?<![\w’'-])(?P<given>[A-Z][a-zé]+) (?P<surname>[A-Z][a-zé’]+[a-z])\b(?!-)")
+_NAME = re.compile(r"(?<![\w’'-])(?P<given>[A-Z][a-zé]+)(?= (?P<surname>[A-Z][a-zé’]+[a-z])\b(?!-))")
 _NO_GIVEN = lexicon.TITLES | lexicon.ROLES | lexicon.NO_NAMES
 _WORD = re.compile(r"[^\W\d_]+")
 _KIN = re.compile(
@@ -23,7 +23,7 @@ _KIN = re.compile(
     re.IGNORECASE,
 )
 _BEFORE = re.compile(
-    r"(?:\b(?:late|old|young|little|poor|an?|another|named|called|certain|Mrs\.?|Lady|Sir|Lord|né|née|and|or) )$"
+    r"(?:\b(?:(?i:late|old|young|little|poor)|an?|another|named|called|certain|Mrs\.?|Lady|Sir|Lord|né|née|and|or) )$"
 )
 _BEHIND = re.compile(r"(?:,? (?:of|who|whom|whose)\b|, (?:the|an?|junior|senior|Esq)\b| [A-Z]|, Jun| Jun)")
 ROUND = 40  # characters on either side in which kinship explains another of the name; chosen by hand
@@ -101,7 +101,8 @@ def _full(seen: Seen, given: Container[str]) -> Mapping[str, Mapping[str, list[S
         for place, text in enumerate(scene):
             for match in _NAME.finditer(text):
                 if match["given"].lower() in given:
-                    found[match["surname"]][match["given"]].append(Span(number, place, *match.span(), match.group()))
+                    full = seen.span(number, place, match.start(), match.end("surname"))
+                    found[match["surname"]][match["given"]].append(full)
     return found
 
 
@@ -152,5 +153,5 @@ CHECK = Check(
     "about it is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
