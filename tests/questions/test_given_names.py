@@ -24,6 +24,11 @@ def test_asks_where_a_surname_has_another_given_name_once() -> None:
     assert one.words == {"surname": "Kell", "usual": "Martha", "rare": "Deborah"}
 
 
+def test_who_is_named_in_full_with_a_title_alone_is_met_too() -> None:
+    titled = [text.replace("Martha Kell", "Miss Martha Kell") for text in TOLL]
+    assert found_in(CHECK, ILSE, titled, [*NIGHT, "Miss Deborah Kell came in with the box."])
+
+
 @pytest.mark.parametrize(
     "other",
     [

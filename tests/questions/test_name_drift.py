@@ -109,7 +109,7 @@ def test_the_question_names_both() -> None:
     from afterdraft.questions.asking import ask
 
     (one,) = ask(book(told("“No,” said Mr Sallow.", "“No,” said Mr Sawyer.")), checks=[CHECK])
-    assert one.asks == "“Mr Sawyer” stands in scene 4 alone. Is Mr Sallow meant?"
+    assert one.asks == "“Mr Sawyer” stands in scene 4 and nowhere else. Is Mr Sallow meant?"
 
 
 def test_is_silent_about_somebody_who_is_named_on_every_page() -> None:

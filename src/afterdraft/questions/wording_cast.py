@@ -44,7 +44,7 @@ def _given_name(one: Finding, titles: Sequence[str]) -> str:
 
 def _name_drift(one: Finding, titles: Sequence[str]) -> str:
     where = listed([scene(titles, number) for number in dict.fromkeys(span.scene for span in one.evidence[1:])])
-    return f"“{one.words['other']}” stands in {where} alone. Is {one.words['usual']} meant?"
+    return f"“{one.words['other']}” stands in {where} and nowhere else. Is {one.words['usual']} meant?"
 
 
 CAST: Mapping[str, Say] = {

@@ -108,8 +108,9 @@ def _full(seen: Seen, given: Container[str]) -> Mapping[str, Mapping[str, list[S
 
 def _is_met(seen: Seen, name: str) -> bool:
     """Whether it is somebody of the book's own, and not of history."""
-    person = seen.book.cast.by_form.get(name.lower())
-    return any(one.person == person and one.presence != "mentioned" for one in seen.book.appearances)
+    forms = seen.book.cast.by_form.items()
+    people = {person for form, person in forms if f" {form}".endswith(f" {name.lower()}")}  # with a title before it too
+    return any(one.person in people and one.presence != "mentioned" for one in seen.book.appearances)
 
 
 def _is_explained(seen: Seen, one: Span, known: str) -> bool:
@@ -153,5 +154,5 @@ CHECK = Check(
     "about it is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=3,
+    recipe=4,
 )
