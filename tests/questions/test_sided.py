@@ -12,6 +12,8 @@ from afterdraft.questions.sided import sided
         ("The bell rang on his left side, where he never heard it.", "deaf ear", "left"),
         ("You had to keep to the window, for he heard nothing on the right.", "deaf ear", "right"),
         ("Her left ear, the deaf one, was to the wall.", "deaf ear", "left"),
+        ("His left ear had been no use since the fever.", "deaf ear", "left"),
+        ("It was the right eye that he had lost, as a child, to a thorn.", "blind eye", "right"),
         ("She bent to her good left ear.", "deaf ear", "right"),
         ("His right ear, the good one, was at the door.", "deaf ear", "left"),
         ("His left eye was glass and looked at nobody.", "blind eye", "left"),

@@ -55,7 +55,7 @@ _KINDS: Mapping[str, _Kind] = {
     "deaf ear": _Kind(
         "ear|side(?! of)",
         r"deaf(?! (?:man|woman|old|boy|girl|people|mute|and dumb))|hard of hearing|hearing[- ]aid"
-        r"|lost (?:the|his|her|my) hearing"
+        r"|lost (?:the|his|her|my) hearing|ear (?:was|is|had been|has been) (?:no (?:use|good)|useless|gone)"
         r"|(?:side|ear)\W(?:\W?\w+ ){0,3}(?:never|could not|couldn[’']t|cannot|can[’']t|did not|didn[’']t) hear[ds]?"
         rf"|hear[ds]? (?:nothing|little|badly) (?:on|with|in|through) {_SIDE}",
         "deaf|bad|dead|cloth",
@@ -64,7 +64,8 @@ _KINDS: Mapping[str, _Kind] = {
         "eye|eye-socket|socket|side(?! of)",
         r"blind(?! (?:man|woman|beggar|boy|girl|alley|with|to))|sightless|eye-?patch|(?:was|is|being|of) glass|patch "
         rf"(?:over|on|across) {_SIDE}|(?:lost|losing|put out) (?:the (?:sight|use) (?:of|in) )?{_SIDE}"
-        r"|empty socket|(?:could not|couldn[’']t|cannot|can[’']t) see (?:with|out of|from)|the (?:glass|blind|bad) one",
+        r"|empty socket|eye(?: that| which)? (?:he|she|I|they) (?:had |[’']d )?lost"
+        r"|(?:could not|couldn[’']t|cannot|can[’']t) see (?:with|out of|from)|the (?:glass|blind|bad) one",
         "blind|bad|dead|glass|false|artificial|china|milky|missing",
     ),
     "maimed hand": _Kind("hand|paw|fist|one|glove", _LESS, "bad|maimed|crippled", bare="lack|was short|had only|want"),

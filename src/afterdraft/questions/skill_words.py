@@ -219,7 +219,7 @@ SKILLS: Mapping[str, Skill] = {
         f"play {'the ' if number < 7 else ''}{one}": Skill(
             f"play (?:the )?{one}",
             rf"(?:played|was playing) (?:[\w’']+ ){{0,4}}?{one}\b",
-            f"play|{one}|lesson",
+            one,
             habit=True,
             past=f"played (?:the )?{one}",
         )
@@ -231,7 +231,7 @@ SKILLS: Mapping[str, Skill] = {
             r"(?:said|asked|answered|replied|spoke|called|shouted|muttered|whispered|added|explained|cursed|swore|told"
             r"|conversed|chatted|was speaking)\b[^.;“”\"!?]{0,40} in (?:\w+ )?(?<!bad )(?<!broken )(?<!poor )"
             rf"(?<!halting ){one}\b|(?:spoke|was speaking) (?:\w+ )?{one}\b",
-            f"{one}|language|lesson|grammar",
+            f"{one}|language",
             other=rf"(?:have|has|had|spoke|speaks|knew|knows|with) (?:no|not a word of|no word of) {one}"
             rf"|(?:without|not) (?:speaking |understanding )?a word of {one}",
             habit=True,

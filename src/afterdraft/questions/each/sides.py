@@ -148,4 +148,5 @@ CHECK = Check(
     "or two tattoos is asked about.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )
