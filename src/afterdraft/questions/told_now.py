@@ -48,7 +48,7 @@ _THINKS = words_of(
     """
 ) | {""}  # after an I, of the time of telling
 _NOT_TOLD = re.compile(
-    r"\b(?:as\sI\swrite|thought\s(?:I|he|she)|I(?:[’']m|\sam|\snow)?\swrit(?:e|ing)|I\snow\sknow|have\sI|(?:the|present)\swriter|readers?"
+    r"\b(?:as\sI\swrite|thought\s(?:I|he|she)|I(?:[’']m|\sam|\sam\snow)\swriting|I\s(?:now\s)?write\s(?:this|these|of|now|down|it|that)|I\snow\sknow|have\sI|(?:the|present)\swriter|readers?"
     r"|there\s(?:is|are)\s(?:an?\s)?(?:kind|sort)s?\sof|shall|let\s(?:us|me|it)|thee|thou|hath|doth"
     r"|(?<!as\sif\s)(?<!the\sway\s)(?<!the\sway\sthat\s)you|your|yourself|ye|please|[a-z]{2,}eth)\b|(?:^|[.;!?]\s)Let\b",
     re.IGNORECASE,
@@ -73,13 +73,13 @@ _AGAINST = (
     re.compile(r"\b(?:kind|sort)s?\sof\s(?:an?\s)?(?:man|men|woman|women|people|person)\b", re.IGNORECASE),
     re.compile(
         r"(?:^|[.;!?—:]\s+)(?:(?:But|And|For|Yet|Now|Then|Thus|When|If|As|Besides)[, ]+)?(?:an?|every|any|no|those|such"
-        r"|few|many|most|some|all|men|women|people|one|whatever|whoever|anybody)\b"
+        r"|few|many|most|some|all|men|women|people|one(?!\sof)|whatever|whoever|anybody)\b"
         r"|\b(?:an?|every|any|each)\s(?:[\w-]+\s)?[\w-]+[’']s\b",
         re.IGNORECASE,
     ),  # of anybody, or of none in particular
 )
 _ANYBODY = re.compile(
-    r"\b(?:mankind|humanity|human|nature|world|mind|species|one\s(?:can|may|must|might|is|has|does|never|always|\w+s)"
+    r"\b(?:mankind|humanity|human|nature|world|(?:the|an?|every)\smind|species|(?<!-)one\s(?:can|may|must|might|is|has|does|never|always|\w+s)"
     r"|(?:(?:of|that|as|for|most|all|some|many|few|by|to|with|than|like|between)\s)(?:men|women|people|persons?)"
     r"|sometimes|often|oftener|usually|as\sa\srule|in\sgeneral"
     r"|(?:an?|any|every|no)\s(?:[\w-]+\s)?(?:man|woman|lady|gentleman|girl|boy|author|traveller|lover|sailor|house))\b",
