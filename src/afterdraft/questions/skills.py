@@ -56,10 +56,17 @@ def claims(said: str) -> Iterator[Told]:
     >>> [one.skill for one in claims("He could not swim a stroke, and he had never learned to drive.")]
     ['swim', 'drive']
     """
-    for name, pattern in _CLAIMED.items() if _LIKELY.search(said) else ():
-        match = pattern.search(said)
+    likely = [name for name in SKILLS if _is_spoken_of(name, said)] if _LIKELY.search(said) else []
+    for name in likely:
+        match = _CLAIMED[name].search(said)
         if match and not _FOR_NOW.search(_clause(said, match.start(), match.end())):
             yield Told(name, match.start(), match.end())
+
+
+def _is_spoken_of(name: str, said: str) -> bool:
+    """Whether the words of the skill stand there at all; a language by its name."""
+    spoken = name.removeprefix("speak ")
+    return spoken in said if spoken != name else bool(_WORDS[name].search(said))
 
 
 def _clause(said: str, start: int, end: int) -> str:
@@ -99,10 +106,19 @@ def _claim(skill: Skill) -> re.Pattern[str]:
 
 
 _CLAIMED = {name: _claim(skill) for name, skill in SKILLS.items()}
+_WORDS = {
+    name: re.compile(rf"{skill.verb}|{skill.past}|{skill.other}", re.IGNORECASE) for name, skill in SKILLS.items()
+}  # one of them is in every claim, and is far sooner looked for
 _LIKELY = re.compile(
     rf"n{_N}t\b|\b(?:not\b|no\b|non-|never|cannot|unable|how\b|neither|nobody|pledge|teetotal|vegetarian|illiterate|hate"
     "|loathe|detest|without)",
     re.IGNORECASE,
 )
+_ABOUT = re.compile(
+    rf"\b(?:sw[iu]m|dr[io]v|rid|rode|sit (?:on )?a|horse|cycl|bicycl|bike|cook|boil|fry|typ|read|write|illiterate|knit|sew"
+    r"|thread|skate|ski|row|sail|whistle|dance|dr[aiu]nk|teetotal|pledge|touch|taste|smok|non-|meat|vegetarian|sugar"
+    rf"|coffee|tea|watch|glasses|spectacles|no swimmer|{'|'.join(name.split()[-1] for name in SKILLS)})",
+    re.IGNORECASE,
+)  # one of these stands in every claim
 _DONE = {name: re.compile(rf"\b(?:{skill.done})") for name, skill in SKILLS.items()}
 _TAUGHT = re.compile(_TEACHING)
