@@ -176,3 +176,12 @@ def test_asks_about_the_first_paragraph_behind_a_break() -> None:
 def test_is_silent_about_a_scene_in_the_present_throughout() -> None:
     seen = read([[*ILSE, *MARTA], [NOW, "She watches him. He goes on board.", NOW]])
     assert not list(CHECK.find(replace(seen, heads=(("One",), ()))))
+
+
+def test_is_silent_about_a_first_paragraph_that_sets_the_scene() -> None:
+    sets = "The night fades over the weir. The mist goes up from the water, and the lamp on the landing burns low."
+    seen = read([[*ILSE, *MARTA], [sets, *QUIET]])
+    assert not list(CHECK.find(replace(seen, heads=(("One",), ()))))
+    there = f"Tobias comes down to the landing and looks at the mist. {sets}"
+    seen = read([[*ILSE, *MARTA], [there, *QUIET]])
+    assert quotes(list(CHECK.find(replace(seen, heads=(("One",), ()))))) == [[there]]

@@ -100,6 +100,8 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
         (told_by_i(scene) and TELLERS_FEW * one.past > one.present) or _PAST.search(text[slice(*sentences(text)[0])])
     ):
         return False
+    if not place and not _is_anyone_there(scene, place, text):
+        return False  # it sets the scene
     if place and seen.texts[number][place - 1].rstrip().endswith((":", ":—")):
         return False
     past, present = _sums([one for side in beside(seen, number, place) for one in side])
@@ -159,9 +161,14 @@ def points(seen: Seen, number: int, place: int) -> float:
         - sum(bool(sign.search(text)) for sign in _AGAINST)
         - bool(_ANYBODY.search(text)) / 2
         - only_is
-        - (not _ANYONE_THERE.search(text) and not any(it.kind == "name" for it in here))
+        - (not _is_anyone_there(scene, place, text))
         - (one.words > LONG)
     )
+
+
+def _is_anyone_there(scene: SceneFacts, place: int, text: str) -> bool:
+    named = any(it.kind == "name" for it in scene.mentions if it.paragraph == place and not it.spoken)
+    return named or bool(_ANYONE_THERE.search(text))
 
 
 def somebody_acts(scene: SceneFacts, place: int, text: str) -> bool:
