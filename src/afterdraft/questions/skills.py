@@ -114,11 +114,5 @@ _LIKELY = re.compile(
     "|loathe|detest|without)",
     re.IGNORECASE,
 )
-_ABOUT = re.compile(
-    rf"\b(?:sw[iu]m|dr[io]v|rid|rode|sit (?:on )?a|horse|cycl|bicycl|bike|cook|boil|fry|typ|read|write|illiterate|knit|sew"
-    r"|thread|skate|ski|row|sail|whistle|dance|dr[aiu]nk|teetotal|pledge|touch|taste|smok|non-|meat|vegetarian|sugar"
-    rf"|coffee|tea|watch|glasses|spectacles|no swimmer|{'|'.join(name.split()[-1] for name in SKILLS)})",
-    re.IGNORECASE,
-)  # one of these stands in every claim
 _DONE = {name: re.compile(rf"\b(?:{skill.done})") for name, skill in SKILLS.items()}
 _TAUGHT = re.compile(_TEACHING)
