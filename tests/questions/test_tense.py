@@ -179,7 +179,10 @@ def test_is_silent_about_a_scene_in_the_present_throughout() -> None:
 
 
 def test_is_silent_about_a_first_paragraph_that_sets_the_scene() -> None:
-    sets = "The night fades over the weir. The mist goes up from the water, and the lamp on the landing burns low."
+    sets = (
+        "The night fades over the weir. The mist goes up from the water. The lamp burns down, the boat drifts on its "
+        "rope, and the bell rings in the tower."
+    )
     seen = read([[*ILSE, *MARTA], [sets, *QUIET]])
     assert not list(CHECK.find(replace(seen, heads=(("One",), ()))))
     there = f"Tobias comes down to the landing and looks at the mist. {sets}"
