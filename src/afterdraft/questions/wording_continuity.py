@@ -110,6 +110,13 @@ def _age_and_year(one: Finding, titles: Sequence[str]) -> str:
     return f"{words['name']}: {both} are {apart} apart. Which is meant?"
 
 
+def _no_kin(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    none, other = (scene(titles, int(one.numbers[name])) for name in ("claim", "other"))
+    has = {"spouse": "never to have married"}.get(words["none"], f"to have no {words['none']}")
+    return f"{words['name']} is said {has} in {none}, and has “{words['one']}” in {other}. Which is meant?"
+
+
 def _relation(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
     first, other = (scene(titles, span.scene) for span in one.evidence[:2])
@@ -182,6 +189,7 @@ CONTINUITY: Mapping[str, Say] = {
     "age": _age,
     "age and year": _age_and_year,
     "relation": _relation,
+    "no kin": _no_kin,
     "two places": _two_places,
     "interval": _interval,
     "year": _year,
