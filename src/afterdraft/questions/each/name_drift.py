@@ -10,7 +10,7 @@ from afterdraft.questions.names_written import FEW, Names
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 
-ALIKE, TIED = 0.6, 0.75  # strength
+ALIKE, TIED = 0.7, 0.75  # strength
 
 
 def find(seen: Seen) -> Iterator[Finding]:
