@@ -25,6 +25,7 @@ _DRINK = (
     "whisky|whiskey|gin(?!ger)|brandy|wine|claret|(?<!ginger )beer|(?<!ginger )ale|stout|rum|vodka|sherry|port"
     "|champagne|cider|cocktail|scotch|bourbon|pint|burgundy|martini"
 )
+_GOOD = r"(?:was|had been|had always been) an? (?:(?!poor|bad|weak|rotten|terrible|hopeless)\w+ ){0,2}"
 _DRINKS = (
     "drank|sipped|gulped|swallowed|finished|drained|emptied|poured (?:him|her|my)self|tossed (?:back|off|down)"
     "|knocked back|took a (?:sip|swallow|pull|swig|gulp) (?:of|at|from)|was drinking"
@@ -59,7 +60,8 @@ SKILLS: Mapping[str, Skill] = {
     "swim": Skill(
         "swim(?: a stroke| a yard| a length)?",
         rf"(?:swam|{_HAD}swum|was swimming|swims)\b(?! (?:in|with) (?:tears|grease|gravy|joy)| (?:into|before) "
-        r"(?:\w+ )?(?:view|focus|sight|eyes))|struck out for the (?:\w+ )?(?:shore|bank|beach|boat)",
+        r"(?:\w+ )?(?:view|focus|sight|eyes))|struck out for the (?:\w+ )?(?:shore|bank|beach|boat)"
+        rf"|{_GOOD}swimmer\b",
         "swim",
         other="non-swimmer|no swimmer",
         habit=True,
@@ -69,9 +71,10 @@ SKILLS: Mapping[str, Skill] = {
         rf"(?:drove|{_HAD}driven|was driving|drives) (?:{_SOME}(?:{_VEHICLE})\b|(?:him|her|my)self\b"
         rf"|(?:him|her|us|them|me|the \w+ of them|[A-Z]\w+) (?!{_MAD})(?:{_WAY})\b"
         rf"|(?:{_WAY})\b(?! the (?:nail|point|cattle|cows|sheep)))"
-        rf"|(?:took|was at|was behind|got behind) the wheel\b|(?:parked|reversed|started) {_DET} (?:{_VEHICLE})\b",
+        rf"|(?:took|was at|was behind|got behind) the wheel\b|(?:parked|reversed|started) {_DET} (?:{_VEHICLE})\b"
+        rf"|{_GOOD}driver\b",
         "driv|wheel|clutch",
-        other="no driver",
+        other="never (?:been|sat) behind (?:a|the) wheel|(?:had|has|have) never held a licen[cs]e|no driver",
         habit=True,
         past=rf"(?:drove|driven)(?: an?(?: \w+)? (?:{_VEHICLE})| cars| anything)?",
         often=True,
@@ -86,16 +89,19 @@ SKILLS: Mapping[str, Skill] = {
     "ride": Skill(
         "(?:ride|sit on|sit)(?: an?(?: \\w+)? horse| horses| one)?",
         rf"(?:rode|{_HAD}ridden|was riding) (?:{_DET} (?:\w+ ){{0,2}}(?:{_HORSE})\b|(?:{_WAY}|astride|bareback|ahead)\b"
-        rf"{_CARRIED})|(?:galloped|cantered)\b",
+        rf"{_CARRIED})|(?:galloped|cantered)\b"
+        rf"|{_GOOD}(?:rider|horseman|horsewoman)\b",
         "rid|rode|horse|pony|saddle",
         habit=True,
+        other="never (?:been|sat) (?:up )?(?:on|astride) a (?:horse|pony)",
         past="ridden(?: an?(?: \\w+)? horse)?|rode",
     ),
     "cook": Skill(
         "cook(?: a meal| anything)?|boil an egg|boil water|fry an egg",
         rf"(?:cooked|was cooking|cooks) (?:{_DET}|him|her|them|us|me|dinner|supper|lunch|breakfast|for)\b"
         rf"|(?:fried|scrambled|poached|grilled) {_SOME}(?:eggs?|omelettes?|{_MEAT})\b"
-        rf"|(?:made|baked|roasted) {_SOME}(?:{_FOOD})\b",
+        rf"|(?:made|baked|roasted) {_SOME}(?:{_FOOD})\b"
+        rf"|{_GOOD}cook\b",
         "cook|recipe",
         other="no cook",
         habit=True,
@@ -110,6 +116,13 @@ SKILLS: Mapping[str, Skill] = {
         "read|letters|alphabet|spell",
         other="illiterate",
         often=True,
+    ),
+    "fire a gun": Skill(
+        "(?:fire|shoot|use|handle) (?:a|any) (?:gun|rifle|pistol|revolver|shotgun)|shoot",
+        rf"(?:fired|{_HAD}fired) (?:{_DET} (?:\w+ )?(?:gun|rifle|pistol|revolver|shotgun|shots?)|twice|again)\b"
+        r"|shot (?:a|an|the|two|three|four|six) (?:\w+ )?(?:rabbits?|hares?|ducks?|deer|stag|crows?|pigeons?|fox)\b",
+        "shoot|gun|rifle",
+        other="never (?:fired|held|handled) a (?:gun|rifle|pistol|shot)",
     ),
     "knit": Skill(
         "knit", r"(?:knitted|was knitting|knits)\b(?! (?:\w+ )?brows?)", "knit|needle|wool", habit=True, past="knitted"
@@ -141,10 +154,12 @@ SKILLS: Mapping[str, Skill] = {
     ),
     "drink": Skill(
         "drink(?: alcohol| spirits)?(?! and drive)",
-        rf"(?:{_DRINKS}) {_SOME}(?:of )?{_SOME}(?:{_DRINK})\b",
+        rf"(?:{_DRINKS}) {_SOME}(?:of )?{_SOME}(?:{_DRINK})\b"
+        r"|(?:had|ordered) (?:a|another|two|three) (?:large |small )?"
+        rf"(?:glass(?:es)? of |pints? of )?(?:{_DRINK})s?\b",
         "drink|drank",
         other=r"(?<=a )(?:strict |lifelong |strong )?teetotall?er|teetotal|(?:signed|taken|took) the pledge"
-        r"|never (?:touch(?:es|ed)?|tastes?d?) (?:a drop|alcohol|drink|spirits|liquor|strong drink|the stuff)",
+        r"|(?:never|not|n[’']t) (?:touch(?:es|ed)?|tastes?d?) (?:a drop|alcohol|drink|spirits|strong drink|the stuff)",
         past="drank|drinks",
         able=False,
         habit=True,
@@ -153,7 +168,7 @@ SKILLS: Mapping[str, Skill] = {
     "smoke": Skill(
         "smoke",
         rf"(?:lit|smoked|was smoking|puffed (?:at|on)|drew on|stubbed out|inhaled|rolled (?:him|her|my)self) {_SOME}"
-        r"(?:cigarettes?|cigar|cheroot|pipe|roll-up|cigarillo)\b",
+        r"(?:cigarettes?|cigar|cheroot|pipe|roll-up)\b|(?:took|accepted|had) (?:a|another) (?:cigarette|cigar)\b",
         "smok|cigar",
         other="non-smoker",
         past="smoked|smokes",
