@@ -212,8 +212,8 @@ CHECK = Check(
     name="Cannot, and does",
     family="continuity",
     looks_at="Somebody who is said to be unable to do something at all, never to have learned it, or never to do it "
-    "(to swim, drive, ride, cook, type, read, knit, skate, shoot, speak a language, play an instrument; to drink, smoke, "
-    "eat meat, take coffee, tea or sugar, wear a watch or glasses), and who does it in another scene.",
+    "(to swim, drive, ride, cook, type, read, knit, skate, shoot, speak a language, play an instrument; to drink, "
+    "smoke, eat meat, take coffee, tea or sugar, wear a watch or glasses), and who does it in another scene.",
     method="‘Cannot swim’, ‘never learned to drive’, ‘doesn’t drink’, said by the person or of the person, against "
     "what the narration tells that the same person does; both of whoever is named or most likely meant. It is let be "
     "where words between tell that it is taught or learned, or words beside it that it is a surprise. The lists of "
