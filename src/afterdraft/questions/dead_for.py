@@ -105,7 +105,7 @@ class _Reader:
         clause = self.text[begins:ends]
         here = [one for one in people if begins <= one.start < ends]
         for match in SINCE.finditer(clause):
-            who = next((one for one in here if one.start == begins + match.start("name")), None)
+            who = next((one for one in here if one.start <= begins + match.start("name") < one.end), None)
             if who and (years := years_of(match["count"], match["unit"], match["vague"])):
                 yield self._said("since", who, (begins + match.start("count"), begins + match.end("unit")), years)
         for match in DEAD.finditer(clause):
@@ -150,7 +150,7 @@ class _Reader:
     def _would(self, people: Sequence[Somebody], begins: int, clause: str) -> Iterator[Said]:
         for match in WOULD.finditer(clause):
             age = number(match["age"])
-            who = next((one for one in people if one.start == begins + match.start("who")), None)
+            who = next((one for one in people if one.start <= begins + match.start("who") < one.end), None)
             if age and age > HOURS and who and (match["when"] or "have" in match.group()):
                 yield self._said("would be", who, (begins + match.start("who"), begins + match.end()), (age, age))
 

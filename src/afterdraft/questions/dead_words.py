@@ -19,14 +19,14 @@ _HERE = r"(?:now|already|these|this|for|the|last|past|there|been|all|as\sof|come
 DEAD = re.compile(
     rf"(?:\b(?:dead|buried|drowned|in\s(?:his|her|the)\s(?:grave|ground|churchyard|cemetery)|under\s(?:the\s)?(?:ground|grass|sod|earth)"
     rf"|lain|lying|lay)\b(?:\s{_HERE})*\s{_HOW_LONG}(?P<odd>\sor\s(?:so|more))?\b(?!\s(?:before|after|later|when))"
-    rf"|\b{_HOW_LONG.replace('P<', 'P<x')}\s(?:dead|buried|drowned|in\s(?:his|her)\sgrave)\b)"
+    rf"|\b{_HOW_LONG.replace('P<', 'P<x')}\s(?:dead|buried|drowned|in\s(?:his|her|the)\s(?:grave|ground|churchyard))\b)"
 )
 SEASON = re.compile(
     r"\b(?P<which>this|last)\s(?:very\s|same\s|past\s)?(?P<season>spring|summer|autumn|fall|winter|year|month|week|night"
     r"|January|February|March|April|May|June|July|August|September|October|November|December|Christmas|Easter)\b"
 )
 SINCE = re.compile(
-    rf"\b{_HOW_LONG}\s(?:ago\s)?(?:since|after|that)\s(?P<name>[A-Z]\w+|(?:my|his|her|[A-Z]\w+[’']s)\s[a-z]+)(?:[’']s\s(?:death|funeral)|\s(?:died|was\s(?:killed|drowned|buried)"
+    rf"\b{_HOW_LONG}\s(?:ago\s)?(?:since|after|that)\s(?P<name>[A-Z]\w+(?:\s[A-Z]\w+)?|(?:my|his|her|[A-Z]\w+[’']s)\s[a-z]+)(?:[’']s\s(?:death|funeral)|\s(?:died|was\s(?:killed|drowned|buried)"
     r"|had\sdied|passed\saway|drowned))\b"
 )
 _AGE = rf"(?P<age>{_NUMBER})"

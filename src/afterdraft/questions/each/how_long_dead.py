@@ -95,5 +95,5 @@ CHECK = Check(
     "and years of birth and death.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
