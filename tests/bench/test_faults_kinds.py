@@ -13,7 +13,7 @@ NOVELS: Mapping[str, Scenes] = {
     **dict.fromkeys(("trait", "age", "gone", "two places", "viewpoint", "person", "side", "ability"), thinking()),
     **dict.fromkeys(("given name", "journey", "origin", "relation", "season"), travelling()),
     **dict.fromkeys(("rank", "trade", "dress", "placeholder", "drift"), acting()),
-    **dict.fromkeys(("letter", "moon"), dated()),
+    **dict.fromkeys(("letter", "moon", "elapsed"), dated()),
 }
 
 
