@@ -41,6 +41,7 @@ from afterdraft.questions.each import (
     ranks,
     reveal_early,
     reveal_twice,
+    said_twice,
     season,
     set_aside,
     setup_open,
@@ -125,5 +126,6 @@ CHECKS: tuple[Check, ...] = (
     open_speech.CHECK,
     two_spellings.CHECK,
     echoes.CHECK,
+    said_twice.CHECK,
 )
 BY_ID = {check.id: check for check in CHECKS}

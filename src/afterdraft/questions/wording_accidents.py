@@ -24,6 +24,13 @@ def _echo(one: Finding, titles: Sequence[str]) -> str:
     return f"“{one.words['words']}” stands {where}. Is the echo meant?"
 
 
+def _said_twice(one: Finding, titles: Sequence[str]) -> str:
+    words, first, again = one.words, one.evidence[0].scene, one.evidence[-1].scene
+    there = "further on" if first == again else f"in {scene(titles, again)}"
+    told = f"“{words['first']}…” in {scene(titles, first)} and “{words['again']}…” {there}"
+    return f"{told} tell much the same in nearly the same words. Is it meant to be told twice?"
+
+
 def _old_name(one: Finding, titles: Sequence[str]) -> str:
     words, times = one.words, one.numbers["times"]
     stands = "stands" if times == 1 else f"stands {many(times, 'time')}"
@@ -78,6 +85,7 @@ ACCIDENTS: Mapping[str, Say] = {
     "open speech": _open_speech,
     "two spellings": _two_spellings,
     "echo": _echo,
+    "said twice": _said_twice,
     "old name": _old_name,
     "set aside": _set_aside,
 }
