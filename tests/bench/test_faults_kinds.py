@@ -10,7 +10,9 @@ from bench.faults.planted import Scenes, plant
 from tests.bench.novels import acting, dated, thinking, travelling
 
 NOVELS: Mapping[str, Scenes] = {
-    **dict.fromkeys(("trait", "age", "gone", "two places", "viewpoint", "person", "side", "ability"), thinking()),
+    **dict.fromkeys(
+        ("trait", "age", "gone", "two places", "viewpoint", "person", "side", "ability", "no kin"), thinking()
+    ),
     **dict.fromkeys(("given name", "journey", "origin", "relation", "season"), travelling()),
     **dict.fromkeys(("rank", "trade", "dress", "placeholder", "drift"), acting()),
     **dict.fromkeys(("letter", "moon", "elapsed"), dated()),
