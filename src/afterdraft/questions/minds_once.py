@@ -10,6 +10,7 @@ from afterdraft.questions.seen import Seen
 from afterdraft.whole.turns import meant
 
 FEW, SHARE = 2, 0.1  # scenes with such thoughts, and their share, above which they are the manner
+SEVERAL = 0.05  # share of the scenes with anybody's mind that have two, above which the telling knows everybody's
 TWICE = 2  # scenes from which a mind is one of those with which the book goes
 _OPINION = re.compile(r"\s(?:\w+ly\s|had\s|always\s)?(?:thought|believed|supposed|considered|knew)[,.;]")
 _INVERTED = re.compile(r"\b(?:thought|wondered)\s$")
@@ -28,7 +29,7 @@ def of_no_i(seen: Seen, minds: Minds) -> dict[int, list[Thought]]:
 
 def entered_once(seen: Seen, minds: Minds) -> dict[int, list[Thought]]:
     """By scene that no I tells: thoughts of somebody who thinks in that scene alone of the book, between places where
-    somebody is whose mind it enters more often. None where that is the book's manner."""
+    somebody is whose mind it enters more often. None where that is the book's manner, or scenes have several minds."""
     scenes: defaultdict[str, set[int]] = defaultdict(set)
     for number, here in minds.items():
         for one in here:
@@ -46,7 +47,19 @@ def entered_once(seen: Seen, minds: Minds) -> dict[int, list[Thought]]:
         if not teller(seen, number)
     }
     found = {number: some for number, some in found.items() if some}
+    if _knows_all(seen, minds):
+        return {}
     return _rare(found, sum(any(one.known for one in here) for here in minds.values()))
+
+
+def _knows_all(seen: Seen, minds: Minds) -> bool:
+    """Whether the telling goes from mind to mind within scenes."""
+    known = [
+        {one.person for one in here if one.known and one.person and (one.plain or one.sure >= SURE)}
+        for number, here in minds.items()
+        if not teller(seen, number)
+    ]
+    return sum(len(one) > 1 for one in known) > SEVERAL * sum(bool(one) for one in known)
 
 
 def _is_plain(one: Thought) -> bool:
