@@ -25,6 +25,7 @@ from bench.faults.kinds import (
     rank,
     relation,
     renamed,
+    retold,
     season,
     side,
     tense,
@@ -67,4 +68,5 @@ KINDS: Mapping[str, Plant] = {
     "side": side.plant,
     "ability": ability.plant,
     "drift": drift.plant,
+    "retold": retold.plant,
 }
