@@ -19,6 +19,7 @@ def block(**look: object) -> Block:
     [
         (block(left=36.0), True),
         (block(left=36.0, indent=-18.0), True),
+        (block(italic=True), True),
         (block(indent=36.0), False),  # a first line
         (block(left=4.0), False),
         (block(left=36.0, align="center"), False),

@@ -38,7 +38,7 @@ WEST, RISES = "Far down to the west, the lights of Kell went on.", "The sun rose
 def test_asks_where_the_sun_rises_over_what_lies_to_the_west() -> None:
     (one,) = found(CHECK, [WEST], ["It rained."], [RISES])
     assert quotes([one]) == [[WEST, RISES]]
-    assert dict(one.words) == {"place": "Kell", "first": "to the west", "other": "under the rising sun"}
+    assert dict(one.words) == {"place": "Kell", "first": "lies to the west", "other": "has the sun rise over it"}
 
 
 @pytest.mark.parametrize(

@@ -168,3 +168,10 @@ def test_asks_about_the_headings_of_chapters() -> None:
     assert (one.words["said"], one.words["was"]) == ("Sunday, 4 May", "Saturday")
     assert quotes([one]) == [["It rained.", "Nobody came."]]
     assert not list(CHECK.find(Seen(texts=texts, heads=(heads[0], ("Saturday, 4 May",)))))
+
+
+def test_is_silent_about_a_day_without_its_month_beside_one_that_is_told_alone() -> None:
+    """17 May and 30 August 2024 were Fridays both."""
+    told = ["The wedding was on Friday, the thirtieth of August."], ["“She fell on Friday the seventeenth,” said Ilse."]
+    assert not found(CHECK, *told)
+    assert found(CHECK, told[0], ["“On Saturday the thirtieth,” said Ilse."])

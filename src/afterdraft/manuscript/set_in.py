@@ -1,4 +1,4 @@
-"""Paragraphs that stand in from the others: letters, reports, cuttings within the story."""
+"""Paragraphs that are set apart from the others: letters, reports, messages within the story."""
 
 from collections import Counter
 from collections.abc import Sequence
@@ -10,17 +10,17 @@ SOME = 0.3  # share of a manuscript's paragraphs up to which they are set in fro
 
 
 def set_in(blocks: Sequence[Block]) -> frozenset[int]:
-    """Indices of the paragraphs that are set in as a whole, and neither headings nor centred; none where that is no
-    exception. Common practice of typesetters; the measures are our own.
+    """Indices of the paragraphs that are set in, or in italics, as a whole, and no headings or centred; none where that
+    is no exception. Common practice of typesetters; the measures are our own.
 
     >>> from afterdraft.manuscript.blocks import Look
     >>> set_in([Block("It rained."), Block("Dear Ada,", look=Look(left=36.0)), Block("She went."), Block("He sat.")])
     frozenset({1})
     """
     looks = {at: one.look for at, one in enumerate(blocks)}
-    prose = {at: one.left for at, one in looks.items() if one.level is None and one.align != "center"}
+    prose = {at: one for at, one in looks.items() if one.level is None and one.align != "center"}
     if not prose:
         return frozenset()
-    usual = Counter(prose.values()).most_common(1)[0][0]
-    found = frozenset(at for at, left in prose.items() if left >= usual + IN)
+    usual = Counter(one.left for one in prose.values()).most_common(1)[0][0]
+    found = frozenset(at for at, one in prose.items() if one.left >= usual + IN or one.italic)
     return found if len(found) <= SOME * len(prose) else frozenset()

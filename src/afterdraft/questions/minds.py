@@ -55,7 +55,7 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
     by_i = told_by_i(scene)
     found = []
     for one, person, guess in zip(scene.mentions, people, guesses, strict=True):
-        if one.spoken or one.kind == "role":
+        if one.spoken or one.kind == "role" or (number, one.paragraph) in seen.set_in:
             continue
         text = seen.texts[number][one.paragraph]
         inward, deep = inside(text, one)

@@ -66,6 +66,8 @@ _OF_LIVES = re.compile(
     r"\b(?:taught|lived|worked|grew\sup|learned|learnt|belonged|drowned|studied|served|owned|built|moved\sto|bought|sold"
     r"|met(?!\s(?:his|her|my|their)\b)|went\sto\s(?:school|sea|war|college))\b"
 )
+_MESSAGE = re.compile(r"[A-Z][\w’'. -]{0,20}:\s")  # a script, or messages that somebody sends
+MESSAGES = 3  # of a scene, from which its present may be theirs
 _WORD = re.compile(r"[a-z]+")
 _THE = re.compile(r"\b(?:the|his|her|my|their|its)\s(?:[a-z]+\s)?([a-z]{3,})\b")
 _NEXT = re.compile(r"\s+(?:(?:\w+ly|then|now|still|just|only|also|even|never|at\s(?:once|last))\s+)?([a-z]+)\b(?![’'])")
@@ -75,6 +77,8 @@ def is_told_then(seen: Seen, number: int, place: int) -> bool:
     """Whether the paragraph tells, without speech, of that moment in the past where the scene is in the present."""
     text, scene = seen.texts[number][place], seen.facts[number]
     if not _is_past_in_the_present(scene, place) or "\n" in text or any(it.paragraph == place for it in scene.quotes):
+        return False
+    if sum(bool(_MESSAGE.match(it)) for it in seen.texts[number]) >= MESSAGES:
         return False
     if _SET_IN.search(text) or _BEFORE.search(text) or _CONDITION.search(text) or _is_of_before(text):
         return False

@@ -55,9 +55,9 @@ def _still_there(one: Finding, titles: Sequence[str]) -> str:
 
 
 def _compass(one: Finding, titles: Sequence[str]) -> str:
-    words = one.words
+    words, place = one.words, one.words["place"]
     first, other = (scene(titles, span.scene) for span in one.evidence[:2])
-    return f"{words['place']} lies {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
+    return f"{place[0].upper()}{place[1:]} {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
 
 
 def _dead_for(one: Finding, titles: Sequence[str]) -> str:

@@ -74,7 +74,10 @@ def _thing_open(one: Finding, titles: Sequence[str]) -> str:
 
 def _charge(one: Finding, titles: Sequence[str]) -> str:
     here, thing = scene(titles, one.evidence[0].scene), one.words["thing"]
-    return f"The {thing} in {here} is for later, and nothing more is heard of it. Is it meant to be left?"
+    charge = one.words["charge"]
+    return (
+        f"“{charge}”: that is said of the {thing} in {here}, and nothing more is heard of it. Is it meant to be left?"
+    )
 
 
 def _thing_late(one: Finding, titles: Sequence[str]) -> str:

@@ -8,8 +8,9 @@ from afterdraft.questions.wording_kit import Say, scene
 
 def _tense(one: Finding, titles: Sequence[str]) -> str:
     words, here = one.words, scene(titles, one.evidence[0].scene)
-    what = "A sentence" if one.numbers["sentences"] == 1 else "Some sentences"
-    stands = "stands" if one.numbers["sentences"] == 1 else "stand"
+    single, whole = one.numbers["sentences"] == 1, one.numbers["whole"]
+    what = "A sentence" if single else "A whole paragraph" if whole else "Some sentences"
+    stands = "stands" if single or whole else "stand"
     return f"{what} in {here}, which is told in the {words['told']}, {stands} in the {words['tense']}. Is that meant?"
 
 

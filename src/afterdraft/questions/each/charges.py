@@ -77,7 +77,7 @@ def _finding(seen: Seen, thing: Thing, span: Span, charge: Span) -> Finding:
         evidence=tuple(dict.fromkeys(map(seen.sentence, (span, charge)))),
         strength=0.65,
         subject=f"charge: {thing.name}",
-        words={"thing": thing.name},
+        words={"thing": thing.name, "charge": charge.quote},
     )
 
 
@@ -92,4 +92,5 @@ CHECK = Check(
     blind="Charges in other words; things that are not on the list, or that come back under another word.",
     reads=("words",),
     find=find,
+    recipe=2,
 )

@@ -52,8 +52,8 @@ def _finding(name: str, first: _Told, other: _Told) -> Finding:
 
 def _told(one: Bearing) -> str:
     if one.sun:
-        return "under the rising sun" if one.side == "east" else "under the setting sun"
-    return f"to the {one.side}"
+        return "has the sun rise over it" if one.side == "east" else "has the sun set over it"
+    return f"lies to the {one.side}"
 
 
 CHECK = Check(
@@ -69,4 +69,5 @@ CHECK = Check(
     "high summer, far to the north. Sides that only a map would tell.",
     reads=("words",),
     find=find,
+    recipe=2,
 )

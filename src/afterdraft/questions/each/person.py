@@ -56,7 +56,7 @@ def _selves(seen: Seen, number: int) -> Iterator[Finding]:
     for place, text in enumerate(seen.texts[number]):
         if scene.counted[place].first == 0 or any(one.paragraph == place for one in scene.quotes):
             continue
-        if "\n" in text or _YOU.search(text) or _SCRIPT.match(text):
+        if (number, place) in seen.set_in or "\n" in text or _YOU.search(text) or _SCRIPT.match(text):
             continue  # verse, a letter, or a play
         if not _is_told_of_others([*scene.counted[:place], *scene.counted[place + 1 :]]):
             continue  # a scene of its own
@@ -116,5 +116,5 @@ CHECK = Check(
     "A surname with a title for the one who tells. Thoughts in the past that nothing marks are asked about.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=6,
+    recipe=7,
 )

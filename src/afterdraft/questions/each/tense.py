@@ -84,7 +84,10 @@ def _finding(
         strength=strength,
         subject=tense,
         words={"tense": tense, "told": "past" if tense == "present" else "present"},
-        numbers={"sentences": _long(seen.texts[number][place], runs)},
+        numbers={
+            "sentences": _long(seen.texts[number][place], runs),
+            "whole": runs == [(0, len(seen.texts[number][place]))],
+        },
     )
 
 
@@ -126,5 +129,5 @@ CHECK = Check(
     "paragraphs with speech, and several in a row; what was before may be asked about where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=12,
+    recipe=13,
 )

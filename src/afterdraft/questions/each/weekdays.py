@@ -184,9 +184,14 @@ def _beside_those_told(seen: Seen, left: Sequence[Placed], runs: Sequence[Placed
 
 
 def _are_enough(against: Sequence[Placed], one: Placed) -> bool:
-    """Whether they are two; one alone may be of another year, unless it is near."""
+    """Whether they are two; one alone may be of another year, unless it is near; and a day whose month nobody says may
+    be of another month, unless it has the same number."""
+    if len(against) > 1:
+        return True
+    if not one.day.month and not one.day.called:
+        return against[0].day.day == one.day.day
     days = either_way(against[0].day, one.day)
-    return len(against) > 1 or not against[0].day.month or min(map(abs, days)) <= ALONE
+    return not against[0].day.month or min(map(abs, days)) <= ALONE
 
 
 def _is_nearby(seen: Seen, one: Placed) -> bool:
@@ -235,5 +240,5 @@ CHECK = Check(
     "nothing says so.",
     reads=("words",),
     find=find,
-    recipe=4,
+    recipe=5,
 )
