@@ -18,15 +18,17 @@ CHANGED = 3  # of them that stand outside the longest run: else it is a turn of 
 PART, PART_OF_LONGER = 0.55, 0.38  # of the words of the shorter and of the longer that are the same, likewise
 BESIDE = 60  # letters on either side that may point back to the first
 FAR = 5_000  # words between two places of one scene
-SPOKEN = 0.6  # of a place that is spoken, from which all of it is
+SPOKEN = 0.5  # of a place that is spoken, from which all of it is
+QUOTED, LEAD = 7, 3  # words with which a place is named, and of its sentence that may stand before what is shared
 MOST = 3  # asked about in a book, the weightiest
 _BACK = re.compile(
-    r"\b(?:again|once\smore|this\stime|(?:the|that)\s(?:same|old|phrase|words?|saying)|as\s(?:usual|before|ever|always)|already|remember\w*|recall\w*"
-    r"|recollect\w*|repeat\w*|quot(?:ed?|ing)|phrases?|remind\w*|by\sheart|previous\w*|another"
-    r"|as\s(?:(?:his|her|my|your|the)\s)?\w+\s(?:had\s)?(?:said|told|put\sit|used\sto\ssay)"
-    r"|(?:I|he|she|we|they|you)(?:\shad|[’']d|[’']ve|\shave)?\s(?:\w+ly\s)?(?:said|told|heard|read|used\sto\ssay))\b",
+    r"\b(?:again|once\smore|this\stime|(?:the|that)\s(?:same|old|phrase|words?|saying)|as\s(?:usual|before|ever|always)"
+    r"|already|remember\w*|recall\w*|recollect\w*|repeat\w*|quot(?:ed?|ing)|phrases?|remind\w*|by\sheart|previous\w*"
+    r"|another|as\s(?:(?:his|her|my|your|the)\s)?\w+\s(?:had\s)?(?:said|told|put\sit|used\sto\ssay)"
+    r"|(?<![”\"’']\s)(?:I|he|she|we|they|you)(?:\shad|[’']d|[’']ve|\shave)?\s(?:\w+ly\s)?(?:said|told|heard|read)"
+    r"|(?:I|he|she|we|they|you)\sused\sto\ssay)\b",
     re.IGNORECASE,
-)
+)  # but not who says it: “…” she said
 
 
 def find(seen: Seen) -> Iterator[Finding]:
@@ -113,9 +115,11 @@ def _finding(seen: Seen, one: Alike) -> Finding:
 
 
 def _begins(seen: Seen, place: Place) -> str:
-    """The words with which what is shared begins."""
-    text = seen.texts[place.scene][place.begins[0]][place.begins[1] :]
-    return " ".join(text.split()[:6]).rstrip(".,;:—–-?!”’\"'")
+    """The words with which what is shared begins; its sentence's first where they are near."""
+    (paragraph, start, _), shared = place.sentences[0], place.begins[1]
+    text = seen.texts[place.scene][paragraph]
+    begins = start if len(text[start:shared].split()) <= LEAD else shared
+    return " ".join(text[begins:].split()[:QUOTED]).strip(".,;:—–-?!*_(“‘”’\"' ")
 
 
 CHECK = Check(
