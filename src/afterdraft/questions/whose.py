@@ -3,6 +3,7 @@
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.whole.book import genders
+from afterdraft.whole.evidence import told_by_i
 from afterdraft.whole.traits_pronouns import antecedents
 from afterdraft.whole.turns import meant
 
@@ -46,6 +47,15 @@ class Whose:
         }
         alike = {person for person in named if known.get(person, "") in ("", one.gender)}
         return (owner[0], SETTLED) if alike == {owner[0]} else owner
+
+    def teller(self, scene: int, paragraph: int, start: int) -> Owner | None:
+        """Who tells the scene, where an I or a 'my' outside speech begins there."""
+        facts, narrator = self._seen.facts[scene], self._seen.book.told[scene].narrator
+        at = any(
+            (one.paragraph, one.start, one.kind, one.spoken) == (paragraph, start, "self", False)
+            for one in facts.mentions
+        )
+        return (narrator.id, NAMED) if at and narrator and told_by_i(facts) else None
 
     def _last(self, scene: int, paragraph: int, start: int, end: int, *, subjects: bool) -> Owner | None:
         found: int | None = None

@@ -117,6 +117,12 @@ def _no_kin(one: Finding, titles: Sequence[str]) -> str:
     return f"{words['name']} is said {has} in {none}, and has “{words['one']}” in {other}. Which is meant?"
 
 
+def _kinship(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    first, other = (scene(titles, int(one.numbers[name])) for name in ("first", "other"))
+    return f"{words['first']} in {first}, and {words['other']} in {other}. Which is meant?"
+
+
 def _relation(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
     first, other = (scene(titles, span.scene) for span in one.evidence[:2])
@@ -190,6 +196,7 @@ CONTINUITY: Mapping[str, Say] = {
     "age and year": _age_and_year,
     "relation": _relation,
     "no kin": _no_kin,
+    "kinship": _kinship,
     "two places": _two_places,
     "interval": _interval,
     "year": _year,

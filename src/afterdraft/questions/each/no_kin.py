@@ -12,7 +12,6 @@ from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.whose import Owner, Whose
 from afterdraft.reading.facts import Mention
-from afterdraft.whole.evidence import told_by_i
 
 SAYS, SURE, POSSESSED = 0.6, 0.8, 0.75  # of who says it, of whom it is said, and of whom 'his' means
 BEFORE = 60  # characters before the words in which who says it may say 'I'
@@ -37,6 +36,7 @@ _UNREAL = re.compile(
     r"|law|soul|spirit|arms|christ|god|church|true)\b|n[’']t\b|\?|\bhalf-",
     re.IGNORECASE,
 )
+_GROWN = re.compile(r"\b(?:eldest|grown|married)\b")
 _PAST = re.compile(r"\b(?:late|dead|first|former|died|widow\w*|divorced)\b")
 _BETWEEN = {
     SPOUSE: re.compile(r"\b(?:marr\w+|wed|wedding|bride\w*|engaged|honeymoon|banns|proposed)\b", re.IGNORECASE),
@@ -69,7 +69,7 @@ def find(seen: Seen) -> Iterator[Finding]:
             had[one.person].append(one)
     asked: set[tuple[str, str]] = set()
     for claim in claims:
-        pair = next((one for one in had[claim.person] if _disagree(seen, claim, one)), None)
+        pair = next((one for one in had[claim.person] if _disagree(seen, whose, claim, one)), None)
         if pair and (claim.person, claim.kind) not in asked:
             asked.add((claim.person, claim.kind))
             yield _finding(seen, claim, pair)
@@ -106,11 +106,9 @@ def _of_whom(seen: Seen, whose: Whose, number: int, place: int, at: int) -> Owne
 
 
 def _owner(seen: Seen, whose: Whose, number: int, mention: int) -> Owner | None:
-    """Whom it means; an I outside speech is who tells the scene."""
     one = seen.facts[number].mentions[mention]
-    narrator = seen.book.told[number].narrator
     if one.kind == "self" and not one.spoken:
-        return (narrator.id, SURE) if narrator and told_by_i(seen.facts[number]) else None
+        return whose.teller(number, one.paragraph, one.start)
     return whose.settled(number, mention)
 
 
@@ -138,17 +136,29 @@ def _kin(text: str, one: Mention) -> re.Match[str] | None:
     return None
 
 
-def _disagree(seen: Seen, claim: _Said, one: _Said) -> bool:
+def _disagree(seen: Seen, whose: Whose, claim: _Said, one: _Said) -> bool:
     """Whether it cannot be so, nothing between tells how it came, and nobody there calls it in question."""
     if not one.words & claim.words or claim.span == one.span:
         return False
-    past = _PAST.search(one.span.quote) is not None
+    past = (_GROWN if claim.kind == CHILDREN else _PAST).search(one.span.quote) is not None
     if past and claim.kind in (SIBLINGS, FAMILY) and "never" not in claim.span.quote and "only" not in claim.span.quote:
         return False  # 'she has no brothers', when he is dead
     came = _BETWEEN.get(claim.kind)
     if came and claim.span < one.span and not past and any(came.search(text) for text in _texts(seen, claim, one)):
         return False
-    return not any(is_called_in_question(text, claim.kind) for scene in seen.texts for text in scene)
+    return not any(
+        is_called_in_question(text, claim.kind) and _is_met(seen, whose, claim.person, number, place)
+        for number, scene in enumerate(seen.texts)
+        for place, text in enumerate(scene)
+    )
+
+
+def _is_met(seen: Seen, whose: Whose, person: str, number: int, place: int) -> bool:
+    """Whether this person is meant in the paragraph, or right before or behind it."""
+    return any(
+        owner is not None and owner[0] == person and abs(mention.paragraph - place) <= 1
+        for owner, mention in zip(whose.owners(number), seen.facts[number].mentions, strict=True)
+    )
 
 
 def _texts(seen: Seen, first: _Said, last: _Said) -> Iterator[str]:
@@ -186,4 +196,5 @@ CHECK = Check(
     "calls in question are asked about.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )
