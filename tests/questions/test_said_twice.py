@@ -87,6 +87,10 @@ def asked(first: str, again: str) -> list[Finding]:
             "On Friday the bank at Orme shut its doors, and its manager had been seen to board the packet wearing a "
             "false beard.",
         ),
+        (  # with its parts in another order
+            "The school smelled of floor wax and oranges, and you could hear the radiators think.",
+            "It smelled of oranges and floor wax, that school, and the radiators could be heard thinking.",
+        ),
         (  # in two sentences
             "Rust is patient. It can wait for a bridge longer than a bridge can wait for a painter.",
             "Rust, she reflected, is patient, and it can wait longer for the bridge than the bridge for its painter.",

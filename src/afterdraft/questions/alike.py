@@ -83,8 +83,8 @@ class _Book:
 
     @property
     def off(self) -> float:
-        """What comes off each weight in a long book, where more is alike by chance."""
-        return 2 * log(max(1.0, sum(self.counted[word] for word in self.weights) / BOOK))
+        """What comes off each weight in a longer book, where more is alike by chance; a shorter one adds it."""
+        return 2 * log(max(1, sum(self.counted[word] for word in self.weights)) / BOOK)
 
 
 def alike(texts: Sequence[Sequence[str]], least: float) -> list[Alike]:

@@ -12,8 +12,8 @@ from afterdraft.questions.seen import Seen
 from afterdraft.reading.quotations import quotations
 
 WEIGHT = 18.0  # of the words that two places share, from which they are laid beside each other
-TOGETHER = 32.0  # that weight and the number of words that are the same; both by novels of the tuning half
-SAME = 9  # words that are the same at least
+TOGETHER = 34.0  # that weight and the number of words that are the same; both by novels of the tuning half
+SAME = 8  # words that are the same at least
 CHANGED = 3  # of them that stand outside the longest run: else it is a turn of phrase that comes again
 PART, PART_OF_LONGER = 0.55, 0.38  # of the words of the shorter and of the longer that are the same, likewise
 BESIDE = 60  # letters on either side that may point back to the first
@@ -138,4 +138,5 @@ CHECK = Check(
     "again on purpose, and does not say so, is asked about.",
     reads=("words",),
     find=find,
+    recipe=2,
 )
