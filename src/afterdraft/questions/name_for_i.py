@@ -37,13 +37,19 @@ def names_for_i(seen: Seen) -> Iterator[tuple[int, Mention]]:
     told: dict[str, list[int]] = {}
     for number in seen.scenes:
         narrator = seen.book.told[number].narrator
-        if narrator and told_by_i(seen.facts[number]):
+        if narrator and told_by_i(seen.facts[number]) and _is_hers(seen, number):
             told.setdefault(narrator.id, []).append(number)
     for numbers in told.values():
         found = {number: list(_in_scene(seen, number)) for number in numbers}
         some = {number: here for number, here in found.items() if here}
         if len(some) < OFTEN and len(some) <= max(1, SHARE * len(numbers)):
             yield from ((number, one) for number, here in some.items() for one in here)
+
+
+def _is_hers(seen: Seen, number: int) -> bool:
+    """Whether the I stands in the telling too, and not only in a letter that is set in."""
+    selves = [one for one in seen.facts[number].mentions if one.kind == "self" and not one.spoken]
+    return any((number, one.paragraph) not in seen.set_in for one in selves)
 
 
 def _in_scene(seen: Seen, number: int) -> Iterator[Mention]:
