@@ -11,7 +11,8 @@ from tests.bench.novels import acting, dated, thinking, travelling
 
 NOVELS: Mapping[str, Scenes] = {
     **dict.fromkeys(
-        ("trait", "age", "gone", "two places", "viewpoint", "person", "side", "ability", "no kin", "retold"), thinking()
+        ("trait", "age", "gone", "two places", "viewpoint", "person", "side", "ability", "no kin", "retold", "kinship"),
+        thinking(),
     ),
     **dict.fromkeys(("given name", "journey", "origin", "relation", "season"), travelling()),
     **dict.fromkeys(("rank", "trade", "dress", "placeholder", "drift"), acting()),

@@ -47,6 +47,7 @@ _WORD = (
 )
 _NAME = r"(?P<name>(?:[A-Z][\w-]+\.? )*[A-Z][\w-]+)"
 _OWN = r"(?P<own>\b[Hh]is|\b[Hh]er|\b[Mm]y|(?:[A-Z][\w.]+ )*[A-Z][\w-]+(?=[’']s? ))(?:[’']s?)?"
+_ALIKE = "brother|sister|cousin|half-brother|half-sister"
 _SIDE = r"(?P<side>father|mother)[’']s (?:(?:elder|older|younger|only|eldest|youngest|twin) )?(?P<kin>sister|brother)"
 _PATTERNS = tuple(
     re.compile(pattern)
@@ -58,6 +59,7 @@ _PATTERNS = tuple(
         rf"{_NAME}, {_OWN} {_WORD}(?=[,.;])",
         rf"{_NAME} (?:was|is|had been) {_OWN} {_WORD}(?=[,.;]| and | by )",
         rf"{_NAME},? (?:(?:was|is) )?(?:an?|the) {_WORD} (?:of|to) (?P<own>(?:[A-Z][\w.]+ )*[A-Z][\w-]+)(?=[,.;])",
+        rf"{_NAME} and (?P<own>(?:[A-Z][\w.]+ )*[A-Z][\w-]+) (?:were|are|had been) (?P<kin>{_ALIKE})s\b(?!-)",
     )
 )
 _UNREAL = re.compile(
@@ -114,13 +116,20 @@ def _known(seen: Seen, whose: Whose, span: Span, match: re.Match[str], group: st
         owner = owner or whose.teller(span.scene, span.paragraph, match.start(group))
         return owner[0] if owner and owner[1] >= least else ""
     person = owner[0] if owner and owner[1] >= NAMED else seen.book.cast.by_form.get(said.lower(), "")
-    return person if person and _given(seen.name(person)) in said.lower().split() else ""
+    return person if person and _goes_by(seen, person) in said.lower().split() else ""
 
 
-def _given(name: str) -> str:
-    """The first word that is no title; "" behind 'Mr.', where it is the surname."""
-    words = name.lower().split()
-    return "" if words[:1] and words[0].rstrip(".") in TITLES and len(words) < 3 else words[0] if words else ""
+def _goes_by(seen: Seen, person: str) -> str:
+    """The first word of the name that is no title; "" where it is a surname that others have too."""
+    words = [word for word in seen.name(person).lower().split() if word.rstrip(".") not in TITLES]
+    titled = len(words) < len(seen.name(person).split())
+    if not words or (titled and len(words) == 1 and len(_bearers(seen, words[0])) > 1):
+        return ""
+    return words[0]
+
+
+def _bearers(seen: Seen, word: str) -> set[str]:
+    return {one.id for one in seen.book.cast.people for form in one.aliases if word in form.split()}
 
 
 def _apart(one: _Told, other: _Told) -> bool:
