@@ -70,3 +70,89 @@ def test_what_is_marked_and_on_which_side(said: str, kind: str, side: str) -> No
 )
 def test_silent_where_the_side_is_of_something_else(said: str) -> None:
     assert not list(sided(said))
+
+
+@pytest.mark.parametrize(
+    ("said", "kind", "side"),
+    [
+        ("He gave me his left hand to shake. It had no thumb.", "maimed hand", "left"),
+        ("He was deaf in one ear, from the guns. It was the left.", "deaf ear", "left"),
+        (
+            "He laid the left hand on the book, the one that a thresher had left three fingers of.",
+            "maimed hand",
+            "left",
+        ),
+        ("It was only the right eye that moved; the left was glass.", "blind eye", "left"),
+        ("His left arm ended at the elbow.", "lost arm", "left"),
+        ("He wrote with the left now, having left his right arm at Arras.", "lost arm", "right"),
+        ("He came down heavily on the good leg, the right.", "lame leg", "left"),
+        ("The saw had had two fingers off his left hand before he was twenty.", "maimed hand", "left"),
+        ("A scar ran the length of his left cheek, from the eye to the lip.", "scar on the cheek", "left"),
+        ("There was a swallow tattooed on the back of his right hand.", "tattoo on the hand", "right"),
+        ("He wore one gold ring, in the left ear, like a sailor.", "earring", "left"),
+        ("She had her foot up on a stool, the right, in plaster to the knee.", "leg in a cast", "right"),
+        ("She hopped in on her left foot, the other in a cast as big as a churn.", "leg in a cast", "right"),
+        ("The bandage on his left hand had come loose.", "bandaged hand", "left"),
+        ("He patted his pocket with the hand that had all its fingers, the right.", "maimed hand", "left"),
+        ("He cupped a hand to his left ear; the other had been dead since the quarry.", "deaf ear", "right"),
+        ("He looked at her out of the eye that he had left, the right one.", "blind eye", "left"),
+        ("Her left eye was clouded like a marble, and the right did the work of both.", "blind eye", "left"),
+        ("The right hand was well enough. The left was a claw.", "maimed hand", "left"),
+        ("The ring finger of her right hand stopped at the first joint.", "maimed hand", "right"),
+        ("His left hand was a steel hook.", "maimed hand", "left"),
+        ("The sleeve of his coat was pinned up, the left sleeve, with a nappy pin.", "lost arm", "left"),
+        ("He shook hands with the left, for there was nothing in his right sleeve.", "lost arm", "right"),
+        ("The left leg of his trousers was folded up and pinned.", "false leg", "left"),
+        (
+            "He eased himself down with the left knee stuck straight out, the one that would not bend.",
+            "bad knee",
+            "left",
+        ),
+        ("Her left foot turned in, and had since she was born.", "lame leg", "left"),
+        ("The calliper on her left leg clicked on the stairs.", "lame leg", "left"),
+        ("The mole was on the left cheek, just where the veil ended.", "mole on the cheek", "left"),
+    ],
+)
+def test_however_it_is_told(said: str, kind: str, side: str) -> None:
+    """By ‘it’, ‘the left’, ‘the other’, ‘the whole one’, what is left of it; over two sentences."""
+    assert {one.side for one in sided(said) if one.kind == kind} == {side}
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "The whole of his left hand was wet.",
+        "He took the left turning; the other was blocked.",
+        "What was left of the right wing of the house had no roof.",
+        "He broke bread with his left hand. It had no taste.",
+        "He lifted his right hand. It was empty.",
+        "He gave her his right hand (the left shoulder, the crippled one, was to the wall).",
+        "He was right-handed, and carried the gun in his left.",
+        "His left hand rested on the stump of an oak.",
+        "He held the lame dog with his left hand.",
+        "She took his arm, the bandaged one, in her left hand.",
+        "He tied the bandage with his left hand.",
+        "He pinched it between the thumb and two fingers of the right hand.",
+        "He faced the glass, and his left ear was the deaf one.",
+        "“You’re right,” he said. “The other is broken.”",
+        "He put his left hand on her bad knee.",
+        "His left leg hurt him, and he stood on the other.",
+        "With two fingers of his left hand he drew the curtain.",
+        "She had kicked off her left shoe and stood with her bare left foot on the boot.",
+        "He had his left hand in his pocket, and in the other a steel hook for the ice.",
+        "She had a gold ring in her left hand.",
+        "The left bank was burnt, and the other was in ruins.",
+        "He kept his right eye on the road, and the other on his blind mother.",
+        "He put his left arm round her; it was the good one of his days.",
+        "She gave him her left hand, and he did not see that it was cold.",
+        "Of his two hands the left was the quicker.",
+        "He wiped the scar of the saw from the plank with his left hand.",
+        "He took the deaf man by the left sleeve.",
+        "His right arm went round her, and the other was gone to sleep.",
+        "His left ear was pressed to the door. It was cold.",
+        "He had no time for it, and put out his left hand.",
+        "There was no thumb to be seen, for he had on his left glove.",
+    ],
+)
+def test_silent_where_it_only_looks_so(said: str) -> None:
+    assert not list(sided(said))

@@ -64,6 +64,44 @@ def test_silent_where_both_can_be(first: str, other: str) -> None:
     assert not found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])
 
 
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [
+        ("Tobias gave her his left hand. It had no thumb.", "Tobias held out his hand, the left, the whole one."),
+        ("Tobias had what the war had spared of his left hand in a pocket.", "Tobias had no thumb on his right hand."),
+        ("Tobias came in on the good leg, the right.", "Tobias sat down, the lame right leg stuck out."),
+        (
+            "Ilse turned her left ear; the other had been dead since May.",
+            "Ilse had been deaf in one ear. It was the left.",
+        ),
+        (
+            "Tobias stood on the rail with what Hull had spared of the right hand.",
+            "Tobias had a left hand of only three fingers.",
+        ),
+    ],
+)
+def test_asks_over_two_sentences_and_by_the_other(first: str, other: str) -> None:
+    assert len(found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])) == 1
+
+
+def test_my_mother_is_one_person_of_who_tells() -> None:
+    first = "My mother sat in the window, with her left leg in a cast, and I read to her."
+    other = "My mother came to find me. She was stumping along in her bare left foot and the boot."
+    (one,) = found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])
+    assert one.words["name"] == "the narrator’s mother"
+    assert not found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other.replace("My mother", "My aunt")])
+    assert not found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other.replace("left", "right")])
+
+
+def test_a_he_who_may_be_another_is_the_one_man_near_who_has_such_a_mark() -> None:
+    """Not where somebody else is surely meant, nor where he who has the mark is not named near."""
+    karl = ["Karl Voss brought the sacks.", "“Nine,” said Karl. “And one that is wet.”", "“Nine,” said Karl again."]
+    first = "Tobias held on with his sound left hand."
+    mark = "Two fingers of his left hand he had left behind at the bridge."
+    assert found_in(CHECK, [*ILSE, first], karl, [*karl, "“Go,” said Karl to Tobias.", f"He lit a pipe. {mark}"])
+    assert not found_in(CHECK, [*ILSE, first], karl, [*karl, f"Karl held on. {mark}"])
+
+
 def test_a_sling_of_long_ago_is_another() -> None:
     between = [MARTA] * 11
     assert not found_in(

@@ -1,121 +1,56 @@
 """Marks of a body that are on one side of it, as words tell them: the deaf ear, the hand short of two fingers."""
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from afterdraft.questions.sentences import sentences
+from afterdraft.questions.sided_words import ITS, KINDS, NEVER, WORKS, Kind
 
-_NEVER = "(?!)"  # a pattern that nothing has
 FAR = 60  # characters between the side and what is told of it
-ROUND = 25  # characters round the words, in which doubt is cast on them
+NEAR = 14  # the same, of what tells that it is the good one
+ROUND = 25  # characters behind the words, in which doubt is cast on them
+AHEAD = 40  # the same, before them
+MOST = 3  # sentences read as one, where each leans on the one before
 OTHER = {"left": "right", "right": "left"}
-GOOD = "good|sound|better|hale|unhurt"
-_ITS = "(?:his|her|my|the|its|an?)"
-_SIDE = rf"{_ITS} (?=left|right)"
-_FEW = rf"(?:one|two|three|half|both|some|{_ITS})"
-_PART_OF = r"(?:(?:last|top|tips?|ends?|little|ring|middle|index|fore|third|fourth|first|joints?|of) )*"
-_FINGERS = rf"(?:fingers?|forefinger|finger-?tips?|thumbs?)(?: (?:on|of) {_ITS} (?:left|right)(?: hand)?)?"
-_GONE = (
-    r"(?:missing|cut (?:short|off)|lost|lopped|docked|amputated|severed|sliced|shot (?:off|away)|off at|short|taken off"
-    r"|gone(?! (?:\w+ly )?(?:numb|white|cold|dead|blue|stiff|slack|limp|to|through|into)))"
+_LEANS = re.compile(  # how a sentence begins or what it has, that says more of what the one before told of
+    r"[“‘\"'(—]*(?:It(?: was|[’']s| had)|That(?: one| was|[’']s)|The other|(?:The|His|Her|My) (?:left|right)(?: one)?"
+    r"(?=[,;:.]| (?:was|is|had|hung|lay)\b))|[^.]{0,30}\b(?:on|in|of|with) (?:the other|it|that (?:side|one))[.,]"
 )
-_LESS = "|".join(
-    (
-        "maimed|mangled|mutilated|crippled|withered|deformed|fingerless|(?:two|three|four)-fingered",
-        rf"hook (?:for|where|instead|in place)|stump of {_SIDE}|was a stump",
-        rf"(?:short|shy|lacking|wanting|missing|minus|bereft) (?:of )?(?:{_FEW} )?{_PART_OF}(?:\w+ )?{_FINGERS}",
-        rf"(?:lacks|lacked|wants|wanted|missed) {_FEW} {_PART_OF}(?:\w+ )?{_FINGERS}",
-        r"(?:lost|losing|cost (?:him|her|me)|took|taken|chopped|sliced|severed|shot|crushed) (?:off )?(?:(?:one|two"
-        rf"|three|half|both|part|{_ITS} (?:\w+ )?(?:last|top|tips?|ends?|joints?)) (?:\w+ ){{0,4}}|a |an )?{_FINGERS}",
-        rf"{_FINGERS}(?: and \w+ \w+)?,?(?: (?:that|which))?(?: (?:was|were|is|are|had been))?(?: \w+ly)? {_GONE}",
-        rf"(?:short|missing|shortened|docked|cropped) (?:\w+ )?{_FINGERS}|the (?:short|bad|maimed) (?:one|hand)",
-        "(?:only|but) (?:one|two|three|four) fingers|(?:three|four|no) fingers (?:on|left)|what fingers there were",
-        r"fingers of the (?:left|right)(?: hand)?,? which was all",
-    )
-)
-_CAST = (
-    rf"in {_ITS} (?:[\w-]+ ){{0,3}}(?:cast|sling|splints?|plaster|brace)"
-    rf"|(?:cast|sling|splints?|plaster|brace) on {_SIDE}|in plaster|splinted"
-    rf"|(?:broke|broken|busted|sprained) {_SIDE}|(?:was|is|had been) (?:broken|splinted)"
-)
-_LIMPS = r"lame|limp(?:s|ed|ing)?|favou?r(?:ed|ing|s)|would(?: not|n[’']t) bend"
-
-
-@dataclass(frozen=True, slots=True)
-class _Kind:
-    parts: str  # what has the side
-    bad: str  # what tells that it is the one
-    worse: str = ""  # the same, where it stands right before the side or the part: 'his bad left knee'
-    good: bool = True  # whether 'good' says that it is the other
-    bare: str = _NEVER  # before 'his left' alone, or behind it
-
-
-_KINDS: Mapping[str, _Kind] = {
-    "deaf ear": _Kind(
-        "ear|side(?! of)",
-        r"deaf(?! (?:man|woman|old|boy|girl|people|mute|and dumb))|hard of hearing|hearing[- ]aid"
-        r"|lost (?:the|his|her|my) hearing|ear (?:was|is|had been|has been) (?:no (?:use|good)|useless|gone)"
-        r"|(?:side|ear)\W(?:\W?\w+ ){0,3}(?:never|could not|couldn[’']t|cannot|can[’']t|did not|didn[’']t) hear[ds]?"
-        rf"|hear[ds]? (?:nothing|little|badly) (?:on|with|in|through) {_SIDE}",
-        "deaf|bad|dead|cloth",
-    ),
-    "blind eye": _Kind(
-        "eye|eye-socket|socket|side(?! of)",
-        r"blind(?! (?:man|woman|beggar|boy|girl|alley|with|to))|sightless|eye-?patch|(?:was|is|being|of) glass|patch "
-        rf"(?:over|on|across) {_SIDE}|(?:lost|losing|put out) (?:the (?:sight|use) (?:of|in) )?{_SIDE}"
-        r"|empty socket|eye(?: that| which)? (?:he|she|I|they) (?:had |[’']d )?lost"
-        r"|(?:could not|couldn[’']t|cannot|can[’']t) see (?:with|out of|from)|the (?:glass|blind|bad) one",
-        "blind|bad|dead|glass|false|artificial|china|milky|missing",
-    ),
-    "maimed hand": _Kind("hand|paw|fist|one|glove", _LESS, "bad|maimed|crippled", bare="lack|was short|had only|want"),
-    "lost arm": _Kind(
-        "arm|sleeve",
-        r"sleeve(?:, which)? (?:was |had been )?(?:pinned|sewn|folded|tucked|hung|hanging|swung|flapped|empty|dangl\w+)"
-        rf"|pinned (?:up|across)|stump of {_SIDE}|(?:lost|losing) {_SIDE}|amputated|hook (?:for|where|instead|in place)"
-        r"|was gone(?! \w*(?:numb|dead|cold|stiff|to))",
-        "empty|withered|artificial|false|missing|prosthetic|wooden|tin",
-    ),
-    "false leg": _Kind(
-        "leg|foot",
-        rf"(?:lost|losing) {_SIDE}|amputated|stump of {_SIDE}|(?:of|was|is|being) (?:wood|cork|tin|metal|wooden|false)",
-        "wooden|false|artificial|cork|tin|metal|prosthetic|peg|missing",
-    ),
-    "lame leg": _Kind(
-        "leg|foot",
-        rf"{_LIMPS}|dragg(?:ed|ing)|drags|shorter than|crippled|the (?:bad|stiff|lame|game) (?:one|leg)",
-        "bad|stiff|game|gammy|gimpy|withered|club|dud|short|crippled|lame",
-    ),
-    "bad knee": _Kind(
-        "knee",
-        rf"{_LIMPS}|the (?:bad|stiff|trick) (?:one|knee)|arthritic|(?:was|had been) (?:bad|stiff)",
-        "bad|stiff|game|gammy|gimpy|dud|trick|weak|rheumatic|dicky",
-    ),
-    "bad hip": _Kind("hip", r"arthritic|the (?:bad|stiff) (?:one|hip)|replaced", "bad|stiff|dud|rheumatic|artificial"),
-    "arm in a cast": _Kind("arm|wrist|hand|elbow|forearm", _CAST, "broken|splinted|plastered"),
-    "leg in a cast": _Kind("leg|ankle|foot|shin", _CAST, "broken|splinted|plastered"),
-    "signet ring": _Kind("hand|finger|little finger|third finger|ring finger|one", "signet", good=False),
-}
-PASSING = frozenset(("arm in a cast", "leg in a cast"))
+_STANDS = r"[,;:.)—]| (?:was|is|were|had|being|hung|lay|did|lacked|wanted)\b"  # behind 'the left' alone
+_BODY = "(?:hand|arm|leg|foot|ear|eye|knee|hip|wrist|ankle|shoulder|cheek|side|boot|shoe|sleeve|wing|bank)"
+_OF_WHICH = r"\b(?:to|on|at|from|by|than) $"
+PASSING = frozenset(("arm in a cast", "bandaged hand"))  # who breaks a leg does not break the other in the same book
 PLAIN_GOOD = frozenset(("deaf ear", "blind eye"))  # two good ones of these disagree; a hand is good in its turn
-_MARKS = r"tattoo|birth-?mark|mole|wart|dimple|port-wine (?:mark|stain)|strawberry mark|scar"
+_MARKS = (
+    r"tattoo(?:ed)?|birth-?mark|mole|wart|dimple|port-wine (?:mark|stain)|strawberry mark|scar(?:red)?|burn(?:s|ed|t)?"
+    "|puckered|seamed"
+)
 _PLACES = (
     "cheek|temple|brow|eyebrow|jaw|forehead|hand|wrist|arm|forearm|shoulder|shoulder-blade|thigh|calf|ankle|breast|hip"
-    "|knee|palm|thumb"
+    "|knee|palm|thumb|ear|eye|side of (?:his|her|my|the) face"
 )
 _AT = "(?:on|upon|across|along|down|over|under|below|beneath|above|beside|by|near)"
-_WHOSE = "(?:his|her|my|the|[A-Z]\\w+[’']s)"
+_WHOSE = r"(?:his|her|my|the|[A-Z]\w+[’']s)"
 _MARKED = (
     re.compile(
-        rf"\b(?P<mark>{_MARKS})(?:ed)?(?: [\w’'-]+){{0,6}}? {_AT} {_WHOSE} (?P<side>left|right) (?P<part>{_PLACES})\b"
+        rf"\b(?P<mark>{_MARKS})(?: [\w’'-]+){{0,6}}? (?:{_AT}|the length of) (?:the (?:back|inside|side) of )?{_WHOSE} "
+        rf"(?P<side>left|right) (?P<part>{_PLACES})\b"
     ),
     re.compile(
         rf"\b(?P<side>left|right) (?P<part>{_PLACES})(?: (?:was|were|there was|bore|had|with|showed))"
         rf" (?:\w+,? ){{0,4}}?(?P<mark>{_MARKS})\b"
     ),
+    re.compile(rf"\b(?P<mark>{_MARKS}) {_AT} one (?P<part>{_PLACES})\b[^.;]{{0,20}}, {ITS} (?P<side>left|right)\b"),
+    re.compile(rf"\b(?P<mark>dimple|mole) in one (?P<part>cheek)(?: only)?, {ITS} (?P<side>left|right)\b"),
+    re.compile(
+        r"\b(?:an?|one|single) (?:[\w-]+ )?(?P<mark>ring|earring|hoop|stud),? (?:in|through) (?:his|her|my|the) "
+        r"(?P<side>left|right) (?P<part>ear)\b"
+    ),
 )
 _DOUBTFUL = re.compile(
-    r"\b(?:mirror|reflect\w*|looking-glass|photograph|portrait|as if|as though|pretend\w*|no longer|either|both|neither"
+    r"\b(?:mirror|(?:faced|in|into) the glass|reflect\w*|looking-glass|photograph|portrait|as if|as though"
+    r"|pretend\w*|no longer|either|both|neither"
     r"|(?:he|she|I|they) (?:faced|looked at)|facing|used to|if|or (?:the |his |her |my )?(?:left|right)"
     r"|not (?:the |his |her |my )?(?:left|right)|dreamt|dream)\b"
 )
@@ -134,79 +69,143 @@ class Sided:
     end: int
 
 
+@dataclass(frozen=True, slots=True)
+class _Referent:
+    """A part of the body in a passage: on which side; "" where none is told, so that what stands by it says nothing."""
+
+    side: str
+    part: str  # "" of 'the left' alone
+    at: int
+    end: int
+
+
 def sided(text: str) -> Iterator[Sided]:
     """What a paragraph tells of marks and sides, in the order of its sentences.
 
     >>> [(one.kind, one.side, one.good) for one in sided("He was deaf in the left ear. She took his good left knee.")]
     [('deaf ear', 'left', False), ('bad knee', 'right', True)]
     """
-    for start, end in sentences(text) if "left" in text or "right" in text else ():
+    for start, end in _passages(text) if "left" in text or "right" in text else ():
         said = text[start:end]
+        if not re.search(r"\b(?:left|right)\b", said):
+            continue
         for one in (*_by_kind(said), *_marked(said)):
-            if not _DOUBTFUL.search(said[max(0, one.start - ROUND) : one.end + ROUND]):
+            if not _DOUBTFUL.search(said[max(0, one.start - AHEAD) : one.end + ROUND]):
                 yield Sided(one.kind, one.side, one.good, one.at + start, one.start + start, one.end + start)
 
 
+def _passages(text: str) -> Iterator[tuple[int, int]]:
+    """Sentences, and several as one where they lean on each other: 'He gave her his left hand. It had no thumb.'"""
+    held: list[tuple[int, int]] = []
+    for start, end in sentences(text):
+        if held and (len(held) == MOST or not _LEANS.match(text, start)):
+            yield held[0][0], held[-1][1]
+            held = []
+        held.append((start, end))
+    if held:
+        yield held[0][0], held[-1][1]
+
+
 def _by_kind(said: str) -> Iterator[Sided]:
-    if not re.search(r"\b(?:left|right)\b", said):
-        return
-    for name, kind in _KINDS.items():
+    for name, kind in KINDS.items():
+        referents = list(_referents(said, kind))
+        if not any(one.side for one in referents):
+            continue
+        for one in referents:
+            if one.part and one.part != "side" and one.side:
+                yield from _right_beside(said, one, name, kind)
         yield from _behind_comma(said, name, kind)
-        parts = list(_sides(said, kind))
-        for part in parts:
-            if part["part"] and part["part"] != "side":
-                yield from _right_beside(said, part, name, kind)
-        for match in re.finditer(rf"\b(?:{kind.bad})\b", said, re.IGNORECASE) if parts else ():
-            near = min(parts, key=lambda part: _between(part, match))
-            if _between(near, match) <= FAR and not _NOT.search(said[: match.start()]):
-                start, end = min(near.start("side"), match.start()), max(near.end(), match.end())
-                yield Sided(name, near["side"], False, near.start("side"), start, end)
+        for pattern, good in ((kind.bad, False), (_whole(kind), True)):
+            for match in re.finditer(rf"\b(?:{pattern})\b", said, re.IGNORECASE):
+                near = min(referents, key=lambda one: _between(one, match))
+                far = NEAR if good else FAR
+                if near.side and _between(near, match) <= far and not _NOT.search(said[: match.start()]):
+                    start, end = min(near.at, match.start()), max(near.end, match.end())
+                    yield Sided(name, OTHER[near.side] if good else near.side, good, near.at, start, end)
 
 
-def _sides(said: str, kind: _Kind) -> Iterator[re.Match[str]]:
-    """'Left hand', 'left wooden leg'; 'his left' alone, of a hand; 'deaf on the left'."""
+def _whole(kind: Kind) -> str:
+    """'The whole one', behind its side; 'the good leg, the right', before it."""
+    if not kind.good:
+        return NEVER
+    one = rf"had (?:only |but )?one (?:{kind.parts})(?=,? and that)|(?:his|her|my) one (?:{kind.parts})(?=, the)"
+    return rf"the (?:{kind.good}) (?:one|(?:{kind.parts})(?=, (?:the|his|her|my) (?:left|right)\b))|{WORKS}|{one}"
+
+
+def _referents(said: str, kind: Kind) -> Iterator[_Referent]:
+    """'Left hand', 'left wooden leg'; 'the left' where the passage has such a part; 'the other' of one before; and
+    'his hand', which no side tells of, or the side of another part."""
     within = f"(?:(?:{kind.worse}) )?" if kind.worse else ""
-    yield from re.finditer(rf"\b(?P<side>left|right)(?:-hand)? {within}(?P<part>{kind.parts})\b", said)
+    found = [
+        _Referent(one["side"], one["part"], one.start(), one.end())
+        for one in re.finditer(rf"\b(?P<side>left|right)(?:-hand)? {within}(?P<part>{kind.parts})\b", said)
+    ]
+    part = re.search(rf"\b(?:{kind.parts})\b", said.replace(" one", "    "))
     for match in re.finditer(
-        rf"\b(?:his|her|my|the) (?P<side>left|right)(?P<part>)(?=[,;:.)—]| (?:{kind.bare}|being))", said
+        rf"\b(?:his|her|my|the|that the) (?P<side>left|right)(?: one)?(?={_STANDS}| (?:{kind.bare}))", said, re.I
     ):
         before = said[: match.start()]
-        alone = kind.bare != _NEVER and not re.search(r"\b(?:to|on|at|from|by) $", before)
+        alone = (part or kind.bare != NEVER) and not re.search(_OF_WHICH, before)
         if alone or re.search(r"\b(?:deaf|blind|lame|hear[ds]? (?:nothing|badly)) (?:in|on|of) $", before):
-            yield match
+            found.append(_Referent(match["side"].lower(), "", match.start("side"), match.end()))
+    for match in re.finditer(
+        rf"\b(?<!than )(?:the|my|his|her) other(?: (?:{kind.parts})\b|(?! \w+\w)|(?= (?:\w+ed|was|had|in|with|lay)\b))",
+        said,
+        re.I,
+    ):
+        if before_it := [one for one in found if one.end <= match.start()]:
+            nearest = max(before_it, key=lambda one: one.end)
+            found.append(_Referent(OTHER[nearest.side], "", match.start(), match.end()))
+    yield from found
+    for match in re.finditer(
+        rf"\b(?:(?:his|her|my|[A-Z]\w+[’']s) (?:{kind.parts})\b(?!,)|(?:left|right) {_BODY}\b)", said
+    ):
+        yield _Referent("", match.group(), match.start(), match.end())
 
 
-def _right_beside(said: str, part: re.Match[str], name: str, kind: _Kind) -> Iterator[Sided]:
-    """'His good left ear', 'his left glass eye', 'her left ear, the good one'."""
-    for words, good in ((GOOD if kind.good else "", True), (kind.worse, False)):
+def _right_beside(said: str, one: _Referent, name: str, kind: Kind) -> Iterator[Sided]:
+    """'His good left ear', 'his left glass eye', 'her left ear, the bad one'."""
+    for words, good in ((kind.good, True), (kind.worse, False)):
         if not words:
             continue
-        before = re.search(rf"\b(?:{words}),? (?:\w+ )?$", said[: part.start("side")])
-        behind = re.match(rf",? (?:which was |that was |was )?the (?:{words}|whole) one\b", said[part.end() :])
-        if before or behind or re.search(rf"\b(?:{words})\b", part.group()):
-            side = OTHER[part["side"]] if good else part["side"]
-            at = part.start("side")
-            yield Sided(name, side, good, at, before.start() if before else at, part.end())
+        before = re.search(rf"\b(?:{words}),? (?:\w+ )?$", said[: one.at])
+        behind = re.match(rf",? (?:which was |that was |was )?the (?:{words}) one\b", said[one.end :])
+        if before or behind or re.search(rf"\b(?:{words})\b", said[one.at : one.end]):
+            side = OTHER[one.side] if good else one.side
+            yield Sided(name, side, good, one.at, before.start() if before else one.at, one.end)
             return
+    bare = re.search(r"\bbare $", said[: one.at]) and re.match(
+        r",? and (?:the|her|his|my) (?:\w+ )?(?:boot|cast|plaster)\b", said[one.end :]
+    )
+    if bare and name == "leg in a cast":
+        yield Sided(name, OTHER[one.side], True, one.at, one.at, one.end)
 
 
-def _behind_comma(said: str, name: str, kind: _Kind) -> Iterator[Sided]:
+def _behind_comma(said: str, name: str, kind: Kind) -> Iterator[Sided]:
     """'The wooden leg, his left,' 'blind in one eye, the left'."""
     if not kind.worse:
         return
     told = rf"\b(?:(?:{kind.worse}) (?P<one>{kind.parts})|(?:deaf|blind|lame) (?:in|of) one (?P<other>\w+))"
-    for match in re.finditer(rf"{told},? (?:\w+ ){{0,3}}?{_ITS} (?P<side>left|right)(?: one)?(?=[,;:.)—])", said):
+    for match in re.finditer(rf"{told},? (?:\w+ ){{0,3}}?{ITS} (?P<side>left|right)(?: one)?(?=[,;:.)—])", said):
         if re.fullmatch(kind.parts, match["one"] or match["other"]):
             yield Sided(name, match["side"], False, match.start("side"), match.start(), match.end())
 
 
-def _between(part: re.Match[str], match: re.Match[str]) -> int:
+def _between(one: _Referent, match: re.Match[str]) -> int:
     """Characters from one to the other; none where they overlap."""
-    return max(0, match.start() - part.end(), part.start("side") - match.end())
+    return max(0, match.start() - one.end, one.at - match.end())
 
 
 def _marked(said: str) -> Iterator[Sided]:
     for pattern in _MARKED:
         for match in pattern.finditer(said):
-            kind = f"{match['mark'].replace('birth-', 'birth')} on the {match['part']}"
-            yield Sided(kind, match["side"], False, match.start("side"), match.start(), match.end())
+            yield Sided(_place(match), match["side"], False, match.start("side"), match.start(), match.end())
+
+
+def _place(match: re.Match[str]) -> str:
+    """'Tattoo on the hand'; burns and scars of a cheek or a side of the face are one."""
+    mark, part = match["mark"].replace("birth-", "birth"), match["part"]
+    if mark in ("ring", "hoop", "stud", "earring"):
+        return "earring"
+    mark = "tattoo" if mark.startswith("tattoo") else "scar" if re.match("scar|burn|pucker|seam", mark) else mark
+    return f"{mark} on the {'cheek' if part.startswith('side') else part}"

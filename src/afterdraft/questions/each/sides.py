@@ -17,10 +17,13 @@ from afterdraft.whole.book import genders
 from afterdraft.whole.traits import can_both_be
 
 SURE = 0.75  # of whose it is, as of traits
+KIN = 0.85  # the same, of 'my mother' who acted last; chosen by hand
 ALONE = 0.75  # of a 'he' who is not known, where one man of the book alone has such a mark; chosen by hand
 RARE = frozenset(("deaf ear", "blind eye", "maimed hand", "lost arm", "false leg"))  # one in a book, mostly
 HEALS = 10  # scenes within which an arm in a sling is the same one
 MOST = 4  # passages shown
+DOUBTED = 0.6  # below it, who is meant may well be another who is near; chosen by hand
+BACK = 2  # paragraphs before, in which such a one is named
 _BETWEEN = re.compile(r"[’']?s? ?(?:\w+,? ){0,2}$")  # of an owner and 'left'
 _SEES = re.compile(
     r"\W*(?:had |could )?(?:saw|see|watched|noticed|looked at|knew|remembered|took|held|touched|heard)\b"
@@ -34,6 +37,7 @@ class _Mark:
     span: Span  # its sentence
     owner: Owner | None
     gender: str  # of the words for whose it is
+    near: frozenset[str] = frozenset()  # people who are named there or right before
 
 
 def find(seen: Seen) -> Iterator[Finding]:
@@ -55,9 +59,33 @@ def _marks(seen: Seen) -> Iterator[_Mark]:
             for said in sided(text):
                 span = seen.span(number, place, *sentence(text, said.start, said.end))
                 found = _mention(seen, whose, span, said)
-                owner = whose.settled(number, found) if found is not None else None
-                gender = seen.facts[number].mentions[found].gender if found is not None else ""
-                yield _Mark(said, span, owner, gender)
+                if found is None:
+                    yield _Mark(said, span, None, "")
+                    continue
+                mentions = seen.facts[number].mentions
+                kin = _kin(mentions, found)
+                owner = (kin, KIN) if kin else whose.settled(number, found)
+                yield _Mark(said, span, owner, mentions[found].gender, _near(seen, whose, number, found))
+
+
+def _kin(mentions: Sequence[Mention], place: int) -> str | None:
+    """'My mother', where an I tells of her and she is who acted last: she may have no name in the whole book."""
+    one = mentions[place]
+    for other in reversed(mentions[: place + 1]):
+        if other.paragraph != one.paragraph or other.spoken or one.kind not in ("role", "pronoun"):
+            return None
+        if other.subject and other.gender == one.gender and other.kind != "pronoun":
+            return other.form if other.kind == "role" and other.form.startswith("my ") else None
+    return None
+
+
+def _near(seen: Seen, whose: Whose, number: int, place: int) -> frozenset[str]:
+    paragraph = seen.facts[number].mentions[place].paragraph
+    return frozenset(
+        owner[0]
+        for one, owner in zip(seen.facts[number].mentions, whose.owners(number), strict=True)
+        if owner and one.kind in ("name", "role") and paragraph - BACK <= one.paragraph <= paragraph
+    )
 
 
 def _mention(seen: Seen, whose: Whose, span: Span, said: Sided) -> int | None:
@@ -71,9 +99,11 @@ def _mention(seen: Seen, whose: Whose, span: Span, said: Sided) -> int | None:
             return owner[-1]
     within = [n for n in here if span.start <= mentions[n].start < span.end and not _is_looking(text, mentions[n])]
     acting = [n for n in within if mentions[n].subject]
-    before = [n for n in acting if mentions[n].start < said.at]
-    if before or acting:
-        return before[-1] if before else acting[0]
+    owners = whose.owners(span.scene)
+    before = [n for n in acting if mentions[n].start < said.at and (owners[n] or mentions[n].kind != "name")]
+    owned = [n for n in within if mentions[n].end <= said.at and owners[n]]
+    if before or owned or acting:
+        return (before or owned[-1:] or acting[:1])[-1]
     return within[0] if within else max((n for n in here if mentions[n].start < span.start), default=None)
 
 
@@ -95,7 +125,8 @@ def _owned(seen: Seen, marks: Sequence[_Mark]) -> Iterator[tuple[_Mark, Owner]]:
             yield one, one.owner
         elif one.said.kind in RARE and len(sure[one.said.kind]) == 1 and one.gender:
             (only,) = sure[one.said.kind]
-            if known.get(only) == one.gender and (one.owner is None or one.owner[0] == only):
+            doubted = one.owner is None or one.owner[0] == only or (one.owner[1] < DOUBTED and only in one.near)
+            if known.get(only) == one.gender and doubted:
                 yield one, (only, ALONE)
 
 
@@ -121,7 +152,7 @@ def _finding(seen: Seen, person: str, kind: str, marks: Sequence[tuple[_Mark, fl
     few, many = sorted(sides.values(), key=len)
     few = few[: MOST // 2]
     shown = sorted([*few, *many[: MOST - len(few)]], key=lambda one: one[0].span)
-    name, first = seen.name(person), shown[0][0].said.side
+    name, first = _name(seen, person), shown[0][0].said.side
     other = next(one for one, _ in shown if one.said.side != first)
     return Finding(
         evidence=tuple(dict.fromkeys(one.span for one, _ in shown)),
@@ -129,8 +160,12 @@ def _finding(seen: Seen, person: str, kind: str, marks: Sequence[tuple[_Mark, fl
         subject=f"side of the {kind} of {name.lower()}",
         words={"name": name, "mark": kind, "first": first, "other": other.said.side},
         numbers={"scene": float(other.span.scene)},
-        people=(person,),
+        people=() if person.startswith("my ") else (person,),
     )
+
+
+def _name(seen: Seen, person: str) -> str:
+    return f"the narrator’s {person.removeprefix('my ')}" if person.startswith("my ") else seen.name(person)
 
 
 CHECK = Check(
@@ -139,14 +174,16 @@ CHECK = Check(
     family="continuity",
     looks_at="What somebody has on one side for good, and which is on the left in one place and on the right in "
     "another: a deaf ear, a blind eye, a hand short of fingers, a lost arm, a wooden or a lame leg, a bad knee, a "
-    "signet ring, a tattoo or a mole. Within ten scenes also an arm or a leg in a cast.",
-    method="Words for the mark and the nearest ‘left’ or ‘right’ of the same sentence; of a good ear, eye or hand, the "
-    "other one is meant. It is given to whoever is named or most likely meant by ‘his’ or ‘her’, surer than three in "
-    "four, or, of a ‘he’ who is not known, to the one man of the book who is told to have such a mark. The rules are "
-    "our own.",
-    blind="Marks told over two sentences, and what is only acted (‘he turned his right ear to her’). Who has two moles "
-    "or two tattoos is asked about.",
+    "signet ring, an earring, a tattoo, a scar or a mole, a leg in a cast. Within ten scenes also an arm in a cast "
+    "and a bandaged hand.",
+    method="Words for the mark, and the nearest ‘left hand’, ‘the left’ or ‘the other’ of the same sentence, or of "
+    "the one before where it goes on with ‘it’ or ‘the other’; of a good ear, eye or hand, the other one is meant. "
+    "It is given to whoever is named or most likely meant by ‘his’ or ‘her’, surer than three in four, or, of a "
+    "‘he’ who is not known, to the one man of the book who is told to have such a mark; ‘my mother’ is one person "
+    "in a book told by an I. The rules are our own.",
+    blind="Marks told over sentences that do not lean on each other, and what is only acted (‘he turned his right "
+    "ear to her’). Who has two moles or two tattoos is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
