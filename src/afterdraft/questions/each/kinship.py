@@ -13,6 +13,7 @@ from afterdraft.questions.whose import NAMED, Owner, Whose
 from afterdraft.reading.lexicon import TITLES
 
 SAYS, SURE = 0.6, 0.85  # of who says 'my', and of whom 'his' means
+ALONE = 0.4  # of whom 'his' means, where the sentence names nobody else before it
 _KIN = {
     **dict.fromkeys(("father", "mother"), ("parent", "child")),
     **dict.fromkeys(("son", "daughter"), ("child", "parent")),
@@ -112,11 +113,23 @@ def _known(seen: Seen, whose: Whose, span: Span, match: re.Match[str], group: st
     said = match[group]
     owner: Owner | None = whose.last(span.scene, span.paragraph, *match.span(group))
     if said.lower() in ("his", "her", "my"):
-        least = SAYS if said.lower() == "my" else SURE
+        alone = said.lower() != "my" and _alone(seen, whose, span, match, owner)
+        least = ALONE if alone else SAYS if said.lower() == "my" else SURE
         owner = owner or whose.teller(span.scene, span.paragraph, match.start(group))
         return owner[0] if owner and owner[1] >= least else ""
     person = owner[0] if owner and owner[1] >= NAMED else seen.book.cast.by_form.get(said.lower(), "")
     return person if person and _goes_by(seen, person) in said.lower().split() else ""
+
+
+def _alone(seen: Seen, whose: Whose, span: Span, match: re.Match[str], owner: Owner | None) -> bool:
+    """Whether who is meant is the only one whom the sentence names before it: 'Ada thought of her cousin'."""
+    at = match.start("own")
+    before = {
+        other[0] if other else ""
+        for one, other in zip(seen.facts[span.scene].mentions, whose.owners(span.scene), strict=True)
+        if one.paragraph == span.paragraph and span.start <= one.start < at and one.kind in ("name", "role")
+    }
+    return owner is not None and before == {owner[0]}
 
 
 def _goes_by(seen: Seen, person: str) -> str:
@@ -168,4 +181,5 @@ CHECK = Check(
     "sister. Who pretends to be kin, without a word of it there, is asked about.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )
