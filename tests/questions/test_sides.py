@@ -94,7 +94,7 @@ def test_my_mother_is_one_person_of_who_tells() -> None:
 
 
 def test_a_he_who_may_be_another_is_the_one_man_near_who_has_such_a_mark() -> None:
-    """Not where somebody else is surely meant, nor where he who has the mark is not named near."""
+    """Not where somebody else is surely meant."""
     karl = ["Karl Voss brought the sacks.", "“Nine,” said Karl. “And one that is wet.”", "“Nine,” said Karl again."]
     first = "Tobias held on with his sound left hand."
     mark = "Two fingers of his left hand he had left behind at the bridge."

@@ -24,13 +24,13 @@ PASSING = frozenset(("arm in a cast", "bandaged hand"))  # who breaks a leg does
 PLAIN_GOOD = frozenset(("deaf ear", "blind eye"))  # two good ones of these disagree; a hand is good in its turn
 _MARKS = (
     r"tattoo(?:ed)?|birth-?mark|mole|wart|dimple|port-wine (?:mark|stain)|strawberry mark|scar(?:red)?|burn(?:s|ed|t)?"
-    "|puckered|seamed"
+    "|puckered|seamed|(?:sabre|sword|knife)[- ]cut|weal"
 )
 _PLACES = (
     "cheek|temple|brow|eyebrow|jaw|forehead|hand|wrist|arm|forearm|shoulder|shoulder-blade|thigh|calf|ankle|breast|hip"
-    "|knee|palm|thumb|ear|eye|side of (?:his|her|my|the) face"
+    "|knee|palm|thumb|ear|eye|(?:side|half) of (?:his|her|my|the) face"
 )
-_AT = "(?:on|upon|across|along|down|over|under|below|beneath|above|beside|by|near)"
+_AT = "(?:on|upon|inside|across|covered|covering|along|down|over|under|below|beneath|above|beside|by|near)"
 _WHOSE = r"(?:his|her|my|the|[A-Z]\w+[’']s)"
 _MARKED = (
     re.compile(
@@ -115,7 +115,7 @@ def _by_kind(said: str) -> Iterator[Sided]:
             if one.part and one.part != "side" and one.side:
                 yield from _right_beside(said, one, name, kind)
         yield from _behind_comma(said, name, kind)
-        for pattern, good in ((kind.bad, False), (_whole(kind), True)):
+        for pattern, good in ((_marked_one(kind), False), (_whole(kind), True)):
             for match in re.finditer(rf"\b(?:{pattern})\b", said, re.IGNORECASE):
                 near = min(referents, key=lambda one: _between(one, match))
                 far = NEAR if good else FAR
@@ -124,12 +124,18 @@ def _by_kind(said: str) -> Iterator[Sided]:
                     yield Sided(name, OTHER[near.side] if good else near.side, good, near.at, start, end)
 
 
+def _marked_one(kind: Kind) -> str:
+    """'The tin one, which was the left', 'the left was a false one', and all that tells of it otherwise."""
+    return rf"{kind.bad}|the (?:{kind.worse}) one|(?:was|is|being) an? (?:{kind.worse}) one" if kind.worse else kind.bad
+
+
 def _whole(kind: Kind) -> str:
     """'The whole one', behind its side; 'the good leg, the right', before it."""
     if not kind.good:
         return NEVER
-    one = rf"had (?:only |but )?one (?:{kind.parts})(?=,? and that)|(?:his|her|my) one (?:{kind.parts})(?=, the)"
-    return rf"the (?:{kind.good}) (?:one|(?:{kind.parts})(?=, (?:the|his|her|my) (?:left|right)\b))|{WORKS}|{one}"
+    parts, side = f"(?:{kind.parts})", r"(?:the|his|her|my) (?:left|right)\b"
+    one = rf"had (?:only |but )?one {parts}(?=,? and that)|(?:his|her|my) one {parts}(?=, the)"
+    return rf"(?:the|his|her|my)(?: one| only)? (?:{kind.good}) (?:one|{parts}(?=, {side}))|{WORKS}|{one}"
 
 
 def _referents(said: str, kind: Kind) -> Iterator[_Referent]:
@@ -140,7 +146,7 @@ def _referents(said: str, kind: Kind) -> Iterator[_Referent]:
         _Referent(one["side"], one["part"], one.start(), one.end())
         for one in re.finditer(rf"\b(?P<side>left|right)(?:-hand)? {within}(?P<part>{kind.parts})\b", said)
     ]
-    part = re.search(rf"\b(?:{kind.parts})\b", said.replace(" one", "    "))
+    part = re.search(rf"\b(?:{kind.parts})s?\b", said.replace(" one", "    "))
     for match in re.finditer(
         rf"\b(?:his|her|my|the|that the) (?P<side>left|right)(?: one)?(?={_STANDS}| (?:{kind.bare}))", said, re.I
     ):
@@ -157,9 +163,8 @@ def _referents(said: str, kind: Kind) -> Iterator[_Referent]:
             nearest = max(before_it, key=lambda one: one.end)
             found.append(_Referent(OTHER[nearest.side], "", match.start(), match.end()))
     yield from found
-    for match in re.finditer(
-        rf"\b(?:(?:his|her|my|[A-Z]\w+[’']s) (?:{kind.parts})\b(?!,)|(?:left|right) {_BODY}\b)", said
-    ):
+    whose = rf"(?:his|her|my|[A-Z]\w+[’']s) (?:{kind.parts}|{_BODY})\b(?!, (?:the|his|her|my) (?:left|right))"
+    for match in re.finditer(rf"\b(?:{whose}|(?:left|right) {_BODY}\b)", said):
         yield _Referent("", match.group(), match.start(), match.end())
 
 
@@ -207,5 +212,11 @@ def _place(match: re.Match[str]) -> str:
     mark, part = match["mark"].replace("birth-", "birth"), match["part"]
     if mark in ("ring", "hoop", "stud", "earring"):
         return "earring"
-    mark = "tattoo" if mark.startswith("tattoo") else "scar" if re.match("scar|burn|pucker|seam", mark) else mark
-    return f"{mark} on the {'cheek' if part.startswith('side') else part}"
+    mark = (
+        "tattoo"
+        if mark.startswith("tattoo")
+        else "scar"
+        if re.match("scar|burn|pucker|seam|weal|.*cut", mark)
+        else mark
+    )
+    return f"{mark} on the {'cheek' if part.startswith(('side', 'half')) else part}"

@@ -40,7 +40,7 @@ _LESS = "|".join(
         rf"(?:lacks|lacked|wants|wanted|missed) {_FEW} {_PART_OF}(?:\w+ )?{_FINGERS}",
         r"(?:lost|losing|cost (?:him|her|me)|took|taken|chopped|sliced|severed|shot|crushed) (?:off )?(?:(?:one|two"
         rf"|three|half|both|part|{ITS} (?:\w+ )?(?:last|top|tips?|ends?|joints?)) (?:\w+ ){{0,4}}|a |an )?{_FINGERS}",
-        rf"had {_FEW} {_PART_OF}(?:fingers?|thumb) off",
+        rf"had (?:had )?(?:the \w+ of )?{_FEW} {_PART_OF}(?:fingers?|thumb) off",
         r"left (?:him |her |me )?(?:\w+ )?(?:one|two|three) fingers (?:of|on)",
         rf"{_FINGERS},? (?:(?:that|which) )?(?:he|she|I) (?:had |[’']d )?{_LOST}\b",
         rf"{_FINGERS}(?: and \w+ \w+)?,?(?: (?:that|which))?(?: (?:was|were|is|are|had been))?(?: \w+ly)? {_GONE}",
@@ -51,16 +51,22 @@ _LESS = "|".join(
         "its (?:one|two|three) fingers",
         r"stumps? (?:of (?:\w+ ){0,3}fingers?|where)|its gap\b|gap where|(?<=, )a thumb and (?:one|two|three) fingers?",
         r"fingers of the (?:left|right)(?: hand)?,? which was all",
+        rf"(?:had|took|taken|lost|cost (?:him|her|me)) (?:half|most|part) of {WHICH}|would(?: not|n[’']t) close",
         _REMAINS,
     )
 )
 _CAST = (
-    rf"in {ITS} (?:[\w-]+ ){{0,3}}(?:cast|sling|splints?|plaster|brace)|in (?:a|the) (?:walking|surgical) boot"
+    rf"in {ITS} (?:[\w-]+ ){{0,3}}(?:cast|sling|splints?|plaster|brace)"
+    r"|in (?:a|the) (?:walking|surgical) boot"
     rf"|(?:cast|sling|splints?|plaster|brace) on {WHICH}|on the other (?:leg|arm|foot|wrist) (?:was )?an? (?:\w+ )?cast"
-    rf"|in plaster|splinted|(?:broke|broken|busted|sprained) {SIDE}|(?:was|is|had been) (?:broken|splinted)"
+    "|in plaster|(?:leg|arm|foot|wrist|one) with (?:the|a) (?:cast|plaster)"
+    rf"|splinted|(?:broke|broken|busted|sprained) {SIDE}|(?:was|is|had been) (?:broken|splinted)"
 )
 _OFF = r"(?:off|taken off|shot off|gone|ended|ends|stopped|stops)(?: short)? (?:at|above|below|from) the"
-_LIMPS = r"lame|limp(?:s|ed|ing)?|favou?r(?:ed|ing|s)|would(?: not|n[’']t) bend|turned in(?:ward)?\b|calliper|built-up"
+_LIMPS = (
+    rf"lame|limp(?:s|ed|ing)?|favou?r(?:ed|ing|s)|(?:sparing|spared) {SIDE}|would(?: not|n[’']t) bend"
+    r"|turned in(?:ward)?\b|calliper|built-up"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +97,7 @@ KINDS: Mapping[str, Kind] = {
         rf"(?:over|on|across) {SIDE}|(?:lost|losing|put out|gouged out|had had|had taken|cost (?:him|her|me)) (?:the "
         rf"(?:sight|use) (?:of|in) )?{SIDE}|empty socket|eye(?: that| which)? (?:he|she|I|they) (?:had |[’']d )?lost"
         r"|(?:was|had) (?:clouded|filmed|milky|sunken|shut and sunken|sewn)|clouded like"
+        r"|eye (?:was|is|had been) (?:gone|closed for good|missing)"
         r"|(?:could not|couldn[’']t|cannot|can[’']t) see (?:with|out of|from)|the (?:glass|blind|bad) one",
         "blind|bad|dead|glass|false|artificial|china|milky|missing",
         f"{GOOD}|seeing|living",
@@ -101,14 +108,15 @@ KINDS: Mapping[str, Kind] = {
         r"sleeve(?:, which)? (?:was |had been )?(?:pinned|sewn|folded|tucked|hung|hanging|swung|flapped|empty|dangl\w+)"
         rf"|pinned (?:up|across)|stump of {SIDE}|(?:lost|losing|having left|had taken) {SIDE}|amputated|{_OFF}"
         rf"|hook (?:for an? (?:left|right|hand)|where|instead|in place)|was gone(?! \w*(?:numb|dead|cold|stiff|to))"
-        rf"|nothing in {SIDE}",
+        rf"|nothing in {SIDE}|arm (?:had )?(?:stopped|ended)(?: short)?(?= (?:at|above|below))",
         "empty|withered|artificial|false|missing|prosthetic|wooden|tin",
         f"{GOOD}|remaining|only",
     ),
     "false leg": Kind(
-        "leg|foot|shin|trouser[- ]leg",
+        "leg|foot|shin|knee|trouser[- ]leg",
         rf"(?:lost|losing) {SIDE}|amputated|stump of {SIDE}|(?:of|was|is|being) (?:wood|cork|tin|metal|wooden|false)"
-        rf"|{_OFF}|leg of his (?:trousers|breeches) (?:was|hung) (?:folded|pinned|sewn|empty)",
+        rf"|nothing (?:below|beyond) {SIDE}|there was (?:nothing but|only) a peg|{_OFF}"
+        r"|leg of his (?:trousers|breeches) (?:was|hung) (?:folded|pinned|sewn|empty)",
         "wooden|false|artificial|cork|tin|metal|prosthetic|peg|missing",
         f"{GOOD}|remaining|only",
     ),
