@@ -113,7 +113,7 @@ KINDS: Mapping[str, Kind] = {
         f"{GOOD}|remaining|only",
     ),
     "false leg": Kind(
-        "leg|foot|shin|knee|trouser[- ]leg",
+        "leg|foot|shin|knee(?= there was)|trouser[- ]leg",
         rf"(?:lost|losing) {SIDE}|amputated|stump of {SIDE}|(?:of|was|is|being) (?:wood|cork|tin|metal|wooden|false)"
         rf"|nothing (?:below|beyond) {SIDE}|there was (?:nothing but|only) a peg|{_OFF}"
         r"|leg of his (?:trousers|breeches) (?:was|hung) (?:folded|pinned|sewn|empty)",
