@@ -64,8 +64,9 @@ _PATTERNS = tuple(
     )
 )
 _UNREAL = re.compile(
-    r"\b(?:if|not|never|like|as (?:an?|though)|wish\w*|would|might|pretend\w*|lie[ds]?|lying|pass(?:ed)? (?:off|for)"
-    r"|call(?:ed|s|ing)?|so-called|taken for|took|mistook|thought|supposed|adopted|foster|almost)\b|n[’']t\b|\?",
+    r"\b(?:if|not|never|like|as (?:an?|though)|wish\w*|(?:would|might)(?: have)? be\w*"
+    r"|pretend\w*|lie[ds]?|lying|pass(?:ed)? (?:off|for)"
+    r"|call(?:ed|s|ing)?|so-called|taken for|took|mistook|thought(?! of)|supposed|adopted|foster|almost)\b|n[’']t\b|\?",
     re.IGNORECASE,
 )
 
@@ -181,5 +182,5 @@ CHECK = Check(
     "sister. Who pretends to be kin, without a word of it there, is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
