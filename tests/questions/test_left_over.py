@@ -54,5 +54,5 @@ def test_a_name_one_letter_from_a_known_one_is_a_spelling() -> None:
 def test_a_name_that_may_have_drifted_is_asked_about_as_that() -> None:
     fern = "“It was only the wind,” said Mr Fern."
     assert quotes(found_in(CHECK, ILSE, MARTA, [*NIGHT, fern])) == [[fern]]
-    farrow = ["Mr Farrow came down for the box, and Mr Farrow went up again.", *MARTA]
+    farrow = ["Mr Ferrow came down for the box, and Mr Ferrow went up again.", *MARTA]
     assert not found_in(CHECK, ILSE, farrow, [*NIGHT, fern])

@@ -30,7 +30,7 @@ def told(usual: str, other: str, between: int = 1) -> list[list[str]]:
         ("Constable Webb looked at Susan Marsh.", "Susan Marks came in with the tray."),
         ("Tamsin laughed. “No,” said Tamsin.", "“No,” said Tabitha. She sat down."),
         ("Perrin took the rope.", "Perrott took the rope."),
-        ("Mr Sallow had the wheel.", "“Aye,” said Mr Stride, and had the wheel."),
+        ("Mr Stallow had the wheel.", "“Aye,” said Mr Stride, and had the wheel."),
         ("The dentist, Dr. Alder, washed his hands.", "Dr. Quill, the dentist, washed his hands."),
         ("Mr Sallow, the mate, was at the rail.", "Harker, the mate, was at the rail."),
         ("The barman Tim Ashe dried a glass.", "The barman Joe Crewe dried a glass."),
@@ -87,7 +87,7 @@ def test_asks_where_one_has_a_title_and_the_other_none() -> None:
 
 
 def test_asks_of_names_that_hardly_stand_where_a_rare_word_is_beside_both() -> None:
-    pages = told("She sent him to Dr. Alder with the tooth.", "She told Dr. Ames it was the tooth.", between=12)
+    pages = told("She sent him to Dr. Amory with the tooth.", "She told Dr. Ames it was the tooth.", between=12)
     (one,) = found(CHECK, *pages)
     assert one.strength > 0.7
 

@@ -84,7 +84,7 @@ def _usual(names: Names, frame: str, by_name: ByName, other: str, *, tied: bool)
 
 def _is_like(frame: str, name: str, other: str) -> bool:
     """Whether one may be written for the other: they begin alike, and are not of two genders or forms of one name."""
-    if name[:1] != other[:1] and not _looks_alike(name, other):
+    if not _looks_alike(name, other):
         return False
     both = [(small in FEMALE, small in MALE) for small in (name.lower(), other.lower())]
     if not frame and all(map(any, both)) and both[0] != both[1]:

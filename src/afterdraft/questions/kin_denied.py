@@ -63,6 +63,9 @@ _UNREAL = re.compile(
     r"|\?",
     re.IGNORECASE,
 )
+_OTHERS = re.compile(
+    r"\b(?:who|whom|that|which|of|for)\s(?:\w+\s)?$"
+)  # 'an aunt who had no children', 'guest of neither'
 _REPORT = re.compile(
     r"\b(?:you|he|she|they|we|I|[A-Z]\w+)(?: had|[’']d| have|[’']ve)? (?:told|said|swore|sworn|claimed|thought|wrote"
     r"|understood|knew|believed|heard|gave out)\b[^.?!;]{0,60}$"
@@ -88,7 +91,8 @@ def denials(text: str) -> Iterator[Denied]:
     for kind, pattern in _COMPILED:
         for match in pattern.finditer(text):
             start, end = sentence(text, *match.span())
-            if not _UNREAL.search(text[start:end]) and not _REPORT.search(text[start : match.start()]):
+            before = text[start : match.start()]
+            if not (_UNREAL.search(text[start:end]) or _REPORT.search(before) or _OTHERS.search(before)):
                 yield Denied(kind, _words(kind, match.group()), *match.span())
 
 

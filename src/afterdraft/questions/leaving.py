@@ -44,7 +44,8 @@ _BACK = re.compile(
 )
 _ELSEWHERE = re.compile(
     r"\b(?:hours?|days?|weeks?|months?|morning|ago|later|presently|telephone|phone|followed|caught\sup|overtook"
-    r"|they\swent|walked\s(?:up|down|along|on)|outside|in\sthe\sstreet)\b",
+    r"|they\swent|walked\s(?:up|down|along|on)|outside|without\b(?=[,.;])|met|meeting|encountered|rejoined|standing\son"
+    r"|(?:in|on|into|across|along|down|up)\sthe\s(?:street|garden|yard|stairs|landing|terrace|lawn|road|lane|path|passage))\b",
     re.IGNORECASE,
 )
 

@@ -11,6 +11,7 @@ from afterdraft.whole.turns import meant
 
 FEW, SHARE = 2, 0.1  # scenes with such thoughts, and their share, above which they are the manner
 SEVERAL = 0.05  # share of the scenes with anybody's mind that have two, above which the telling knows everybody's
+LEAST = 2  # scenes of a book, below which nothing is rare
 TWICE = 2  # scenes from which a mind is one of those with which the book goes
 _OPINION = re.compile(r"\s(?:\w+ly\s|had\s|always\s)?(?:thought|believed|supposed|considered|knew)[,.;]")
 _INVERTED = re.compile(r"\b(?:thought|wondered)\s$")
@@ -21,6 +22,8 @@ Minds = Mapping[int, Sequence[Thought]]  # by scene
 def of_no_i(seen: Seen, minds: Minds) -> dict[int, list[Thought]]:
     """By scene that an I tells: thoughts of others, told as known. None where that is the book's manner."""
     told = {number: who for number in minds if (who := teller(seen, number))}
+    if len(seen.texts) < LEAST:
+        return {}
     found = {
         number: [one for one in minds[number] if _is_plain(one) and one.person != who] for number, who in told.items()
     }

@@ -8,7 +8,8 @@ from afterdraft.questions.sentences import sentence
 from afterdraft.reading.facts import Mention
 from afterdraft.reading.tense_forms import form
 from afterdraft.whole.cast import Person
-from afterdraft.whole.evidence import told_by_i
+from afterdraft.whole.evidence import signature, told_by_i
+from afterdraft.whole.headed import names_over
 from afterdraft.whole.turns import meant
 
 OFTEN = 3  # scenes of one narrator with their name in them so, from which it is the manner, or not their name
@@ -35,15 +36,22 @@ _NO_DEED = frozenset(("is", "was", "has", "had", "does", "and", "or", "the", "a"
 def names_for_i(seen: Seen) -> Iterator[tuple[int, Mention]]:
     """By scene, those of the scenes that an I tells whose name the book knows, where it is rare."""
     told: dict[str, list[int]] = {}
-    for number in seen.scenes:
+    known = {one.id for one in seen.given.people if one.narrator}
+    for number, over in enumerate(names_over(seen.heads, seen.book.cast.by_form) or [""] * len(seen.texts)):
         narrator = seen.book.told[number].narrator
-        if narrator and told_by_i(seen.facts[number]) and _is_hers(seen, number):
+        sure = bool(over) or (narrator is not None and (narrator.id in known or _is_alone(seen)))
+        if narrator and sure and told_by_i(seen.facts[number]) and _is_hers(seen, number):
             told.setdefault(narrator.id, []).append(number)
     for numbers in told.values():
         found = {number: list(_in_scene(seen, number)) for number in numbers}
         some = {number: here for number, here in found.items() if here}
         if len(some) < OFTEN and len(some) <= max(1, SHARE * len(numbers)):
             yield from ((number, one) for number, here in some.items() for one in here)
+
+
+def _is_alone(seen: Seen) -> bool:
+    """Whether nearly every scene is told by an I and no document is signed: then there is one teller, surely."""
+    return all(map(told_by_i, seen.facts)) and not any(map(signature, seen.facts))
 
 
 def _is_hers(seen: Seen, number: int) -> bool:

@@ -40,7 +40,7 @@ CHECK = Check(
     method="Takes names behind one title or given name, beside one part, or by themselves where somebody does "
     "something. There is one such name only that may be meant, never near the other one, which is not brought in or "
     "explained (‘a Mr Lark’, ‘her uncle’), and it is no chief person's. Behind a title or given name they begin with "
-    "two letters alike or look alike; by themselves, and where only the first letter is the same, one stands up to "
+    "two letters alike or look alike; by themselves, one stands up to "
     f"{NEXT} scenes before the other; or one hardly stands, and a rare word is in one sentence with both. Likeness is "
     "Jaro’s (1989). Who is called by the given name has another surname once or twice, like or unlike. A street of "
     f"such a name has two kinds in the book, of which one stands {RARE} times at most. The "
@@ -49,4 +49,5 @@ CHECK = Check(
     "who are named alike, of whom the second comes once and without a word about it, are asked about.",
     reads=("words",),
     find=find,
+    recipe=2,
 )

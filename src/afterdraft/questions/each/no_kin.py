@@ -196,5 +196,5 @@ CHECK = Check(
     "calls in question are asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )

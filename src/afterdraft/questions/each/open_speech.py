@@ -11,6 +11,7 @@ from afterdraft.questions.sentences import sentence
 
 SHOWN = 4  # places that are shown
 MANNER = 0.02  # share of paragraphs with speech that may be so before it is the book's manner; chosen by hand
+AHEAD = 12  # paragraphs in which what is opened may be closed
 _PROSE = re.compile(r"[\w“\"‘'(\[…—][^\n]*[.!?…”\"’')\]—]")
 
 
@@ -32,7 +33,11 @@ def _places(seen: Seen, number: int, opens: str, closes: str) -> Iterator[Span]:
     """The last words that are opened in a paragraph, with nothing behind that closes them or goes on with them."""
     texts = seen.texts[number]
     for place, text in enumerate(texts):
-        if _is_open(text, opens, closes) and _is_prose(texts, place) and not _goes_on(texts, place, opens):
+        if not _is_open(text, opens, closes) or not _is_prose(texts, place) or _goes_on(texts, place, opens):
+            continue
+        if opens == closes or not any(
+            _is_closed(later, opens, closes) for later in texts[place + 1 : place + 1 + AHEAD]
+        ):
             at = text.rindex(opens)
             yield seen.span(number, place, *sentence(text, at, at + 1))
 
@@ -41,6 +46,11 @@ def _is_open(text: str, opens: str, closes: str) -> bool:
     if opens == closes:
         return text.count(opens) % 2 == 1
     return text.count(opens) > text.count(closes)
+
+
+def _is_closed(text: str, opens: str, closes: str) -> bool:
+    """Whether it closes what an earlier paragraph opened, as a letter or verses that are read out do."""
+    return text.count(closes) > text.count(opens)
 
 
 def _is_prose(texts: Sequence[str], place: int) -> bool:
@@ -65,4 +75,5 @@ CHECK = Check(
     blind="Speech between single marks, which are apostrophes too; speech behind dashes; a mark too many at the end.",
     reads=("words",),
     find=find,
+    recipe=2,
 )

@@ -14,6 +14,7 @@ from afterdraft.reading.quotations import quotations
 from afterdraft.reading.time_words import DAYS, MONTHS
 
 RUN = 6  # words looked up at once
+FIGURES = 3  # from which a passage is a list of them
 PIECES = 20  # words that are the same, from which a passage changed in every line stands twice; on the tuning half
 COPIED = 25  # words from which whole beginnings of paragraphs that are spoken may be copied, likewise
 QUOTED = 0.55  # strength of that
@@ -21,6 +22,7 @@ CHANGED = 8  # words between two runs, at most, that are one passage; chosen by 
 TIME = 20  # words, from which it is more than a time that is taken up again; likewise
 OFTEN = 3  # places from which it is a refrain
 _MARKS = tuple('“‘”’"')
+_FIGURE = re.compile(r"\d+")
 _CLOSING = re.compile(r"[.!?…,;]*[”’\"]*")
 _LED_IN = re.compile(r":\s*[—–-]*\s*[“‘\"*_]*$")
 _BEFORE = re.compile(
@@ -60,6 +62,8 @@ def find(seen: Seen) -> Iterator[Finding]:
         first, second = (tuple(_spans(seen, words[slice(*place)])) for place in (one.first, one.second))
         if (one.longest < LEAST and one.same < PIECES) or _takes_up_a_time(seen, one, (*first, *second)):
             continue
+        if _are_tables(first, second):
+            continue
         quoted = any(_is_quoted(seen, span) for span in (*first, *second))
         if _is_meant(seen, first[0], second[0], quoted=quoted):
             continue
@@ -67,6 +71,12 @@ def find(seen: Seen) -> Iterator[Finding]:
             yield _finding(seen, one, first, second)
         elif one.same >= COPIED and all(_begins_paragraph(seen, run[0]) for run in (first, second)):
             yield _finding(seen, one, first, second, quoted=True)
+
+
+def _are_tables(first: Sequence[Span], second: Sequence[Span]) -> bool:
+    """Whether they are lists of figures that differ."""
+    one, other = (_FIGURE.findall(" ".join(span.quote for span in some)) for some in (first, second))
+    return min(len(one), len(other)) >= FIGURES and one != other
 
 
 def _runs(words: list[_Word]) -> Iterator[_Run]:
@@ -214,5 +224,5 @@ CHECK = Check(
     "A passage that was changed in every few words is not seen.",
     reads=("words",),
     find=find,
-    recipe=6,
+    recipe=7,
 )

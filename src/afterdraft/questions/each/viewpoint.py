@@ -187,5 +187,5 @@ CHECK = Check(
     "with another. Books whose telling knows everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
-    recipe=8,
+    recipe=9,
 )

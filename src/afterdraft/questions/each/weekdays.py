@@ -240,5 +240,5 @@ CHECK = Check(
     "nothing says so.",
     reads=("words",),
     find=find,
-    recipe=5,
+    recipe=6,
 )
