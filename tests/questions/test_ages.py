@@ -181,3 +181,14 @@ def test_another_of_the_surname_is_somebody_else() -> None:
     first = "She knew that Lily Kell was forty-two years old."
     assert not found_in(CHECK, [*kells, first], MARTA, [*kells, "Dean Kell was thirty-eight years old, a ferryman."])
     assert found_in(CHECK, [*kells, first], MARTA, [*kells, "Lily Kell was thirty-eight years old, a ferryman."])
+
+
+def test_years_that_are_told_between_may_have_passed() -> None:
+    first, later = [*ILSE, "Ilse was nineteen."], ["Ilse was twenty-two, and the boat was hers."]
+    between = [*MARTA, "It was the spring of 1913."], [*NIGHT, "That was in 1916."]
+    assert not found_in(CHECK, first, *between, later)
+
+
+def test_an_age_that_somebody_claims_is_no_age() -> None:
+    claimed = "Ilse had told the bargeman she was twenty-two, in case there was a rule."
+    assert not found_in(CHECK, [*ILSE, "Ilse was fourteen."], MARTA, [*NIGHT, claimed])

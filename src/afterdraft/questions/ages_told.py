@@ -11,7 +11,8 @@ SURE = 0.75  # of whose age it is
 _THEN = re.compile(
     r"\b(?:when|since|until|till|at|by|before|after|had been|would be|will be|shall be|like|as if|as though|look\w*"
     r"|seem\w*|appear\w*|might|may|must|not|wasn[’']t|isn[’']t|nearly|almost|over|under|about|some|than|if|for|once|ago"
-    r"|passed for|taken for)\b[^.;]*$",
+    r"|passed for|taken for|(?:told|claim\w*|pretend\w*|lied|swore|said)\b[^.;]*\b(?:I|he|she)\s(?:was|am|is))"
+    r"\b[^.;]*$",
     re.IGNORECASE,
 )
 _AT = re.compile(r"\bat\s$", re.IGNORECASE)

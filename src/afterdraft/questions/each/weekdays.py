@@ -23,6 +23,7 @@ NEXT = 10  # likewise where the month is not named of both; chosen on the demons
 BEFORE = 3  # scenes in which the last date with its year is looked for, the day's own among them; chosen by hand
 YEAR_NEAR = 120  # days from that date up to which its year is taken, likewise
 _YEAR = re.compile(r"\b(?:1[7-9]\d\d|20\d\d)\b|\b[Ee]ighteen\b|\b[Nn]ineteen\b")
+_FIGURES = re.compile(r"\b(?:1[5-9]|20)\d\d\b")
 FAR = 10  # scenes between two days, from which they may be of two years; chosen by hand
 _YEAR_TOLD = re.compile(
     rf"{_YEAR.pattern}|[’'‘](?:(?:twen|thir|for|fif|six|seven|eigh|nine)ty|\d\d)\b"
@@ -81,7 +82,12 @@ def _in_known_years(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding]:
 
 
 def _day_near(seen: Seen, one: Placed) -> tuple[date, Span] | None:
-    """The day in the year of the last date before it that has a year and a month, if that lies near; and that date."""
+    """The day in the year of the last date before it that has a year and a month, if that lies near; and that date.
+    None where a year that its scene says would make it right."""
+    here = {int(year) for text in seen.texts[one.scene] for year in _FIGURES.findall(text)}
+    own = (it for year in here if (it := replace(one.day, year=year).own))
+    if any(it.isoweekday() == one.day.weekday for it in own):
+        return None
     for number in range(one.scene, max(-1, one.scene - BEFORE), -1):
         scene = seen.texts[number]
         for place in range(one.day.paragraph if number == one.scene else len(scene) - 1, -1, -1):
