@@ -185,7 +185,7 @@ def test_another_of_the_surname_is_somebody_else() -> None:
 
 def test_years_that_are_told_between_may_have_passed() -> None:
     first, later = [*ILSE, "Ilse was nineteen."], ["Ilse was twenty-two, and the boat was hers."]
-    between = [*MARTA, "It was the spring of 1913."], [*NIGHT, "That was in 1916."]
+    between = [*MARTA, "It was the spring of 1913."], [*NIGHT, "It was the second of May 1916."]
     assert not found_in(CHECK, first, *between, later)
 
 

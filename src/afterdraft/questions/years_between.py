@@ -7,7 +7,10 @@ from afterdraft.questions.sentences import silenced
 
 YEAR = 365.25  # days
 EVER = 200.0  # years: as many as pass where the telling only says that they do
-_YEAR = re.compile(r"\b(?:1[5-9]|20)\d\d\b(?!-)")
+_YEAR = re.compile(
+    r"\b(?:January|February|March|April|May|June|July|August|September|October|November|December|spring|summer|autumn"
+    r"|fall|winter),?\s(?:of\s)?(?:\d{1,2}(?:st|nd|rd|th)?,\s)?((?:1[5-9]|20)\d\d)\b"
+)  # a year alone may be of long ago
 _PASS = re.compile(
     r"\byears? (?:later|after\w*|passed|pass|went|go by|gone|rolled|had (?:passed|gone)|have (?:passed|gone))\b"
     r"|\bafter (?:\w+ )?(?:\w+ )?years\b|\b(?:next|following) year\b",
@@ -28,7 +31,7 @@ def years_between(seen: Seen, first: int, second: int, *, unsaid: float) -> tupl
 
 
 def _years(seen: Seen, number: int) -> set[int]:
-    """Those that a scene or its heading says, outside speech."""
+    """Those of the dates that a scene or its heading says, outside speech."""
     scene = seen.facts[number]
     texts = [silenced(text, scene.quotes, place) for place, text in enumerate(seen.texts[number])]
     return {int(year) for text in (*(seen.heads[number] if seen.heads else ()), *texts) for year in _YEAR.findall(text)}
