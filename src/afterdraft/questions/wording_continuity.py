@@ -123,12 +123,6 @@ def _kinship(one: Finding, titles: Sequence[str]) -> str:
     return f"{words['first']} in {first}, and {words['other']} in {other}. Which is meant?"
 
 
-def _figure(one: Finding, titles: Sequence[str]) -> str:
-    words = one.words
-    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
-    return f"{first} has “{words['first']}”, and {other} “{words['other']}”. Which is meant?"
-
-
 def _relation(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
     first, other = (scene(titles, span.scene) for span in one.evidence[:2])
@@ -203,7 +197,6 @@ CONTINUITY: Mapping[str, Say] = {
     "relation": _relation,
     "no kin": _no_kin,
     "kinship": _kinship,
-    "figure": _figure,
     "two places": _two_places,
     "interval": _interval,
     "year": _year,
