@@ -295,6 +295,31 @@ def test_tables_wait_for_reading_too(shown: tuple[TestClient, Book]) -> None:
             [["3rd of May"], ["The next day", "9th of May"]],
         ),
         (("He stroked his chin.", "Later he stroked his chin."), "“stroked his chin”?", [["stroked his chin"]] * 2),
+        (
+            ("Wednesday, October 15", "Tuesday the fifteenth"),
+            "By “Wednesday, October 15” the day of “Tuesday the fifteenth” is a Wednesday. Which of the two is meant?",
+            [["Wednesday"], ["Tuesday"]],
+        ),
+        (
+            ("The rope was wet.", "the 17th was a Sat."),
+            "By “Thurs 16 Oct” the day of “the 17th was a Sat.” is a Friday. Which of the two is meant?",
+            [[], ["Sat"]],
+        ),
+        (
+            ("Monday, the eighth of November", "first of November, 1985"),
+            "“Monday, the eighth of November”: by the calendar that day was a Friday. Is Monday meant?",
+            [["Monday"], []],
+        ),
+        (
+            ("Tuesday 14th February 1965",),
+            "“Tuesday 14th February 1965”: by the calendar that day was a Sunday. Is Tuesday meant?",
+            [["Tuesday"]],
+        ),
+        (
+            ("Friday had grey eyes.", "The eyes of Friday, brown as ale."),
+            "Friday has grey eyes and brown ones. Are both meant?",
+            [["grey"], ["brown"]],
+        ),
         ((), "Nothing follows.", []),
         (("four", "", "three"), "four or three", [["four"], [], ["three"]]),
     ],

@@ -13,7 +13,7 @@ _ORDINAL = (
     rf"(?:(?:{'|'.join(TENS)})[\s-](?:{'|'.join(list(FIRSTS)[:9])})|(?:{'|'.join(_LONG_FIRST)})"
     r"|(?:[12]?\d|3[01])(?:st|nd|rd|th))"
 )
-_SHORT_DAY = r"(?:Mon|Tues?|Weds?|Thurs?|Thu|Fri|Sat|Sun)\b\.?"
+SHORT_DAY = r"(?:Mon|Tues?|Weds?|Thurs?|Thu|Fri|Sat|Sun)\b\.?"
 _SHORT = "Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec"
 _MONTH = rf"(?P<month>{'|'.join(name.capitalize() for name in MONTHS)}|(?:{_SHORT})\b\.?)"
 _YEAR = (
@@ -23,7 +23,7 @@ _YEAR = (
 _PART = r"(?:,?\s(?:in\sthe\s)?(?:morning|afternoon|evening|night))"
 _LINKED = r",?\s(?:(?:a|being|on|which\swas|it\swas|which\sis|was|is|fell|falls)\s){0,3}(?:the\s)?"
 _NUMBER = r"(?P<day>(?:[12]?\d|3[01])(?:st|nd|rd|th)?)"
-_ABBREVIATED = _WEEKDAY.replace(">", f">{_SHORT_DAY}|", 1)
+_ABBREVIATED = _WEEKDAY.replace(">", f">{SHORT_DAY}|", 1)
 _CALLED = r"\sof\s(?P<called>[A-Z][a-z]+)\b(?![’'-]|\s[A-Z])"
 _IS = r",?\s(?:(?:that|which|it)\s)?(?:is|was|will\sbe|would\sbe|fell\son|falls\son|being)\s"
 _PATTERNS = tuple(

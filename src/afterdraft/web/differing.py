@@ -4,7 +4,9 @@ import re
 from collections.abc import Sequence
 from difflib import SequenceMatcher
 
+from afterdraft.questions.named_days import SHORT_DAY
 from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.time_words import DAYS
 from afterdraft.reading.trait_words import number
 
 ALIKE = 0.5  # share of words that two passages have in common, from which all that differs is marked
@@ -16,20 +18,25 @@ _COMMON = words_of(
     """
 )  # of a question's words, which point at nothing
 _QUOTED = re.compile(r"“([^”]+)”")
+_DAY = "|".join(day.capitalize() for day in DAYS)
+_WEEKDAY = re.compile(rf"\b(?:{_DAY}|{SHORT_DAY})\b")
+_ASKS_WEEKDAY = re.compile(rf"\ba (?:{_DAY})\b")  # 'is a Friday', said by the question itself
 _WORD = re.compile(r"[^\W_]+(?:[’'-][^\W_]+)*")
 
 
 def differing(passages: Sequence[str], asks: str) -> tuple[tuple[Place, ...], ...]:
     """For each passage the words to be marked.
 
-    Of one alone, what the question quotes of it; of several, if each has something that it quotes. Of two that are
-    alike, all words that the other has not. Else the words that the question names and not every passage has: 'dark'
-    and 'blue' where it asks about dark eyes and blue
-    ones; names only where nothing else tells them apart.
+    Weekdays, where it asks about those. Of one alone, what the question quotes of it; of several, if each has something
+    that it quotes. Of two that are alike, all words that the other has not. Else the words that the question names and
+    not every passage has: 'dark' and 'blue' where it asks about dark eyes and blue ones; names only where nothing else
+    tells them apart.
 
     >>> differing(["She had grey eyes.", "Her eyes, brown as ale."], "Grey eyes and brown ones: are both meant?")
     (((8, 12),), ((10, 15),))
     """
+    if _ASKS_WEEKDAY.search(_QUOTED.sub("", asks)) and any(days := [_weekdays(text) for text in passages]):
+        return tuple(days)
     words = [[(_plain(match[0]), match.span()) for match in _WORD.finditer(text)] for text in passages]
     if len(passages) < 2:
         return tuple(_quoted(text, asks)[:1] for text in passages)
@@ -50,6 +57,10 @@ def differing(passages: Sequence[str], asks: str) -> tuple[tuple[Place, ...], ..
 def _plain(word: str) -> str:
     """As compared: small letters, and a number's words as its figures."""
     return str(number(word.casefold()) or word.casefold())
+
+
+def _weekdays(passage: str) -> tuple[Place, ...]:
+    return tuple(match.span() for match in _WEEKDAY.finditer(passage))
 
 
 def _quoted(passage: str, asks: str) -> tuple[Place, ...]:
