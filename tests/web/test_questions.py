@@ -320,6 +320,16 @@ def test_tables_wait_for_reading_too(shown: tuple[TestClient, Book]) -> None:
             "Friday has grey eyes and brown ones. Are both meant?",
             [["grey"], ["brown"]],
         ),
+        (
+            ("Three years earlier he had gone.", "Dean was forty-one years old.", "“He’d have been fifty in July.”"),
+            "Dean died at 41, “three years earlier”, which makes 44. Is “He’d have been fifty in July” meant?",
+            [["Three years earlier"], ["forty-one"], ["He’d have been fifty in July"]],
+        ),
+        (
+            ("He had a left hand.", "It was his right, which hurt.", "The left one, on the right side."),
+            "The maimed hand of Bram is on the left and on the right. Which is meant?",
+            [["left"], ["right"], ["left", "right"]],
+        ),
         ((), "Nothing follows.", []),
         (("four", "", "three"), "four or three", [["four"], [], ["three"]]),
     ],

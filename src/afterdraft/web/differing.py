@@ -11,47 +11,67 @@ from afterdraft.reading.trait_words import number
 
 ALIKE = 0.5  # share of words that two passages have in common, from which all that differs is marked
 Place = tuple[int, int]  # half-open, code points of a passage
+Told = tuple[str, Place]  # a word as compared, and where it stands
 _COMMON = words_of(
     """
     a an and are as at be both by does he her him his in is it not of on one ones or she so that the their they this to
-    was with
+    was which with
     """
 )  # of a question's words, which point at nothing
 _QUOTED = re.compile(r"“([^”]+)”")
 _DAY = "|".join(day.capitalize() for day in DAYS)
-_WEEKDAY = re.compile(rf"\b(?:{_DAY}|{SHORT_DAY})\b")
-_ASKS_WEEKDAY = re.compile(rf"\ba (?:{_DAY})\b")  # 'is a Friday', said by the question itself
+_ABOUT = tuple(
+    (re.compile(asks), re.compile(rf"\b(?:{words})\b"))
+    for asks, words in (
+        (rf"\ba (?:{_DAY})\b", rf"{_DAY}|{SHORT_DAY}"),  # 'that day was a Friday'
+        (r"\bon the (?:left|right)\b", "left|right"),
+    )
+)  # what a question says in words of its own → what it is about
 _WORD = re.compile(r"[^\W_]+(?:[’'-][^\W_]+)*")
 
 
 def differing(passages: Sequence[str], asks: str) -> tuple[tuple[Place, ...], ...]:
     """For each passage the words to be marked.
 
-    Weekdays, where it asks about those. Of one alone, what the question quotes of it; of several, if each has something
-    that it quotes. Of two that are alike, all words that the other has not. Else the words that the question names and
-    not every passage has: 'dark' and 'blue' where it asks about dark eyes and blue ones; names only where nothing else
-    tells them apart.
+    Weekdays or sides, where it asks about those. Of one alone, what the question quotes of it; of several, if each has
+    something that it quotes. Of two that are alike, all words that the other has not. Else what it quotes of one, and
+    the words that it names and not every passage has: 'dark' and 'blue' where it asks about dark eyes and blue ones;
+    names only where nothing else tells them apart.
 
     >>> differing(["She had grey eyes.", "Her eyes, brown as ale."], "Grey eyes and brown ones: are both meant?")
     (((8, 12),), ((10, 15),))
     """
-    if _ASKS_WEEKDAY.search(_QUOTED.sub("", asks)) and any(days := [_weekdays(text) for text in passages]):
-        return tuple(days)
-    words = [[(_plain(match[0]), match.span()) for match in _WORD.finditer(text)] for text in passages]
+    if any(about := [_about(text, asks) for text in passages]):
+        return tuple(about)
     if len(passages) < 2:
         return tuple(_quoted(text, asks)[:1] for text in passages)
     if all(quoted := [_quoted(text, asks) for text in passages]):
         return tuple(quoted)
+    words = [[(_plain(match[0]), match.span()) for match in _WORD.finditer(text)] for text in passages]
     told = [[word for word, _ in one] for one in words]
     if len(told) == 2 and SequenceMatcher(None, told[0], told[1], autojunk=False).ratio() >= ALIKE:
         return _apart(told[0], words[0], told[1]), _apart(told[1], words[1], told[0])
-    named = {_plain(match[0]) for match in _WORD.finditer(asks)} - _COMMON
-    shared = set.intersection(*map(set, told))
-    found = [[place for word, place in one if word in named and word not in shared] for one in words]
+    return _named(passages, words, asks)
+
+
+def _named(passages: Sequence[str], words: Sequence[Sequence[Told]], asks: str) -> tuple[tuple[Place, ...], ...]:
+    """What the question quotes of a passage, if it has no word that all have; else the words that it names besides."""
+    shared = set.intersection(*({word for word, _ in one} for one in words))
+    telling = [one[0] for one in _QUOTED.finditer(asks) if not shared & _words(one[0])]
+    quotes = [one for one in telling if any(_quoted(text, one) for text in passages)]
+    quoted = [_quoted(text, "".join(quotes)) for text in passages]
+    besides = _words(_QUOTED.sub(lambda one: " " if one[0] in quotes else one[0], asks)) - _COMMON - shared
+    named = [tuple(place for word, place in one if word in besides) for one in words]
     small = [
-        [place for place in some if not text[place[0]].isupper()] for text, some in zip(passages, found, strict=True)
+        tuple(place for place in some if not text[place[0]].isupper())
+        for text, some in zip(passages, named, strict=True)
     ]
-    return tuple(map(tuple, small if all(small) else found))
+    marked, plainly = ([one or other for one, other in zip(quoted, some, strict=True)] for some in (named, small))
+    return tuple(plainly if all(plainly) else marked)
+
+
+def _words(text: str) -> set[str]:
+    return {_plain(match[0]) for match in _WORD.finditer(text)}
 
 
 def _plain(word: str) -> str:
@@ -59,8 +79,9 @@ def _plain(word: str) -> str:
     return str(number(word.casefold()) or word.casefold())
 
 
-def _weekdays(passage: str) -> tuple[Place, ...]:
-    return tuple(match.span() for match in _WEEKDAY.finditer(passage))
+def _about(passage: str, asks: str) -> tuple[Place, ...]:
+    said = _QUOTED.sub("", asks)
+    return tuple(one.span() for asked, words in _ABOUT if asked.search(said) for one in words.finditer(passage))
 
 
 def _quoted(passage: str, asks: str) -> tuple[Place, ...]:
@@ -71,6 +92,6 @@ def _quoted(passage: str, asks: str) -> tuple[Place, ...]:
     return tuple(sorted({one.span() for one in found if one})) if len(folded) == len(passage) else ()
 
 
-def _apart(told: Sequence[str], words: Sequence[tuple[str, Place]], other: Sequence[str]) -> tuple[Place, ...]:
+def _apart(told: Sequence[str], words: Sequence[Told], other: Sequence[str]) -> tuple[Place, ...]:
     steps = SequenceMatcher(None, told, other, autojunk=False).get_opcodes()
     return tuple(words[n][1] for kind, start, end, _, _ in steps if kind != "equal" for n in range(start, end))
