@@ -5,6 +5,8 @@ from collections.abc import Mapping, Sequence
 from afterdraft.questions.question import Finding
 from afterdraft.questions.wording_kit import Say, many, number, scene
 
+_LENGTHS = ("year", "winter", "summer", "month", "week")
+
 
 def _weekday(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
@@ -62,16 +64,26 @@ def _compass(one: Finding, titles: Sequence[str]) -> str:
 
 def _dead_for(one: Finding, titles: Sequence[str]) -> str:
     words, numbers = one.words, one.numbers
-    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
     name = words["name"]
     if "would" in words:
-        died = f"{name} died at {numbers['age']:.0f}, “{words['since']}”, which makes {numbers['sum']:.0f}"
-        return f"{died}; {first} has “{words['would']}”. Which is meant?"
+        died = f"{name} died at {numbers['age']:.0f}, {_ago(words['since'])}, which makes {numbers['sum']:.0f}"
+        return f"{died}. Is “{words['would']}” meant?"
     if numbers:
-        ages = (f"{numbers[key]:.0f}" for key in ("first", "other"))
-        return f"{name} dies at {next(ages)} in {first} and at {next(ages)} in {other}. Which is meant?"
-    what = name.capitalize() if name.startswith("the ") else f"The death of {name}"
-    return f"{what}: {first} has “{words['first']}”, {other} “{words['other']}”. Can both be?"
+        first, other = (f"at {numbers[key]:.0f}" for key in ("first", "other"))
+    else:
+        first, other = (_ago(words[key]) for key in ("first", "other"))
+    what = f"{name.capitalize()} was" if name.startswith("the ") else f"{name} died"
+    return f"{what} {first}, or, by a later passage, {other}. Which is meant?"
+
+
+def _ago(said: str) -> str:
+    """
+    >>> _ago("six years"), _ago("Three years earlier"), _ago("this very year")
+    ('“six years” ago', '“three years earlier”', '“this very year”')
+    """
+    said = said[0].lower() + said[1:]
+    is_length = said.split()[-1].startswith(_LENGTHS) and not said.startswith(("this ", "last "))
+    return f"“{said}” ago" if is_length else f"“{said}”"
 
 
 def _order(one: Finding, titles: Sequence[str]) -> str:

@@ -65,8 +65,8 @@ def _no_sum(seen: Seen, would: Said, dead: _Dead) -> Iterator[Finding]:
     least, most = years_between(seen, *sorted((since.scene, would.scene)), unsaid=UNSAID)
     low, high = age.years[0] + since.years[0] + least, age.years[0] + since.years[1] + most
     if not low - BIRTHDAY <= would.years[0] <= high + BIRTHDAY:
-        years = round(sum(since.years) / 2 - 0.2)  # 'three years' is from two and a half to nearly four
-        spans = dict.fromkeys(_span(seen, each) for each in (would, age, since))
+        years = round(sum(since.years) / 2 - 0.2 + least)  # 'three years' is from two and a half to nearly four
+        spans = dict.fromkeys((*sorted({_span(seen, age), _span(seen, since)}), _span(seen, would)))
         words = {"name": age.name, "would": would.words, "since": since.words}
         yield Finding(
             tuple(spans), 0.75, f"age {who} would be", words, {"age": age.years[0], "sum": age.years[0] + years}
@@ -95,5 +95,5 @@ CHECK = Check(
     "and years of birth and death.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=3,
+    recipe=4,
 )
