@@ -5,6 +5,7 @@ import pytest
 
 from afterdraft.questions.each.weekdays import CHECK
 from afterdraft.questions.seen import Seen
+from afterdraft.questions.wording import worded
 from tests.questions.asked import found, quotes
 
 
@@ -62,7 +63,9 @@ def test_is_silent_where_a_book_has_a_calendar_of_its_own() -> None:
 def test_asks_where_two_days_near_each_other_cannot_both_be() -> None:
     one = found(CHECK, ["She was to report on Friday the thirteenth."], ["They drew lots on Saturday the twentieth."])
     assert quotes(one) == [["Friday the thirteenth", "Saturday the twentieth"]]
-    assert one[0].words["was"] == "Friday"
+    assert worded(CHECK.id, one[0], ()) == (
+        "If “Friday the thirteenth” is right, “Saturday the twentieth” is a Friday. Which of the two is meant?"
+    )
 
 
 def test_is_silent_about_days_that_fit_over_the_end_of_a_month() -> None:

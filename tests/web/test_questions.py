@@ -297,12 +297,12 @@ def test_tables_wait_for_reading_too(shown: tuple[TestClient, Book]) -> None:
         (("He stroked his chin.", "Later he stroked his chin."), "“stroked his chin”?", [["stroked his chin"]] * 2),
         (
             ("Wednesday, October 15", "Tuesday the fifteenth"),
-            "By “Wednesday, October 15” the day of “Tuesday the fifteenth” is a Wednesday. Which of the two is meant?",
+            "If “Wednesday, October 15” is right, “Tuesday the fifteenth” is a Wednesday. Which of the two is meant?",
             [["Wednesday"], ["Tuesday"]],
         ),
         (
             ("The rope was wet.", "the 17th was a Sat."),
-            "By “Thurs 16 Oct” the day of “the 17th was a Sat.” is a Friday. Which of the two is meant?",
+            "If “Thurs 16 Oct” is right, “the 17th was a Sat.” is a Friday. Which of the two is meant?",
             [[], ["Sat"]],
         ),
         (

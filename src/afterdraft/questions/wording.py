@@ -18,5 +18,6 @@ WORDS: Mapping[str, Say] = {**CONTINUITY, **CAST, **VIEWPOINT, **LINES, **OPENIN
 
 
 def worded(check: str, finding: Finding, titles: Sequence[str]) -> str:
-    """What is asked; `titles` are what scenes are called."""
-    return WORDS[check](finding, titles)
+    """What is asked, with a capital in front: ‘the narrator’ may begin it. `titles` are what scenes are called."""
+    asks = WORDS[check](finding, titles)
+    return asks[0].upper() + asks[1:]

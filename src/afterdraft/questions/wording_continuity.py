@@ -12,7 +12,7 @@ def _weekday(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
     if "first" not in words:
         return f"“{words['said']}”: by the calendar that day was a {words['was']}. Is {words['told']} meant?"
-    return f"By “{words['first']}” the day of “{words['said']}” is a {words['was']}. Which of the two is meant?"
+    return f"If “{words['first']}” is right, “{words['said']}” is a {words['was']}. Which of the two is meant?"
 
 
 def _trait(one: Finding, titles: Sequence[str]) -> str:
@@ -59,7 +59,7 @@ def _still_there(one: Finding, titles: Sequence[str]) -> str:
 def _compass(one: Finding, titles: Sequence[str]) -> str:
     words, place = one.words, one.words["place"]
     first, other = (scene(titles, span.scene) for span in one.evidence[:2])
-    return f"{place[0].upper()}{place[1:]} {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
+    return f"{place} {words['first']} in {first} and {words['other']} in {other}. Are both meant?"
 
 
 def _dead_for(one: Finding, titles: Sequence[str]) -> str:
@@ -72,7 +72,7 @@ def _dead_for(one: Finding, titles: Sequence[str]) -> str:
         first, other = (f"at {numbers[key]:.0f}" for key in ("first", "other"))
     else:
         first, other = (_ago(words[key]) for key in ("first", "other"))
-    what = f"{name.capitalize()} was" if name.startswith("the ") else f"{name} died"
+    what = f"{name} was" if name.startswith("the ") else f"{name} died"
     return f"{what} {first}, or, by a later passage, {other}. Which is meant?"
 
 

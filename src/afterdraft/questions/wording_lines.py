@@ -69,7 +69,7 @@ def _carried(one: Finding, titles: Sequence[str]) -> str:
 
 def _thing_open(one: Finding, titles: Sequence[str]) -> str:
     here, thing = scene(titles, one.evidence[0].scene), one.words["thing"]
-    return f"{here[0].upper()}{here[1:]} makes much of the {thing}, and it does not come back. Is it meant to be left?"
+    return f"{here} makes much of the {thing}, and it does not come back. Is it meant to be left?"
 
 
 def _charge(one: Finding, titles: Sequence[str]) -> str:

@@ -18,11 +18,11 @@ def _person(one: Finding, titles: Sequence[str]) -> str:
     here = scene(titles, one.evidence[0].scene)
     if "said" in one.words:
         said = one.words["said"]
-        return f"{here[0].upper()}{here[1:]} is told by an I, and nobody is near who this “{said}” may be. Is it the I?"
+        return f"{here} is told by an I, and nobody is near who this “{said}” may be. Is it the I?"
     if "name" in one.words:
         name = one.words["name"]
-        return f"{here[0].upper()}{here[1:]} is told by {name}, and this passage tells of {name} by name. Is it the I?"
-    return f"{here[0].upper()}{here[1:]} is told in the third person, and this passage says “I”. Is that meant?"
+        return f"{here} is told by {name}, and this passage tells of {name} by name. Is it the I?"
+    return f"{here} is told in the third person, and this passage says “I”. Is that meant?"
 
 
 def _viewpoint(one: Finding, titles: Sequence[str]) -> str:
