@@ -76,6 +76,22 @@ def test_the_first_seven_by_key(book: Page) -> None:
     expect(book.locator("li:target .note-line")).to_contain_text("What is to stand there?")
 
 
+def test_what_keys_open_comes_into_sight_and_the_place_is_kept(book: Page) -> None:
+    book.set_viewport_size({"width": 390, "height": 600})
+    book.keyboard.press("q")
+    expect(waiting(book)).to_have_count(7, timeout=PATIENT)
+    book.wait_for_load_state("load")
+    book.keyboard.press("j")
+    book.keyboard.press("o")
+    expect(here(book).locator(".evidence .around").first).to_be_in_viewport()
+    book.keyboard.press("x")
+    expect(here(book).get_by_text("What it cannot see:")).to_be_in_viewport()
+    book.keyboard.press("e")
+    expect(book.locator("input:focus")).to_have_attribute("name", "why")
+    book.keyboard.press("Escape")
+    expect(here(book).get_by_role("heading")).to_contain_text("The lamp over the lock swung…")
+
+
 def test_kinds_are_turned_off_and_a_scene_has_its_mark(book: Page) -> None:
     book.keyboard.press("q")
     expect(waiting(book)).to_have_count(7, timeout=PATIENT)

@@ -62,8 +62,14 @@ function go(path) {
 
 function escape() {
   if (document.querySelector("dialog[open]")) return false;
-  if (typing()) { document.activeElement.blur(); return true; }
-  return putAway();
+  return typing() ? leave(document.activeElement) : putAway();
+}
+
+// Out of a box; in a list back to its line, so that the next key goes on from there.
+function leave(box) {
+  box.blur();
+  box.closest("[data-unit]")?.focus({ preventScroll: true });
+  return true;
 }
 
 // Arrived by Ctrl+Enter: the summary is ready to be written.

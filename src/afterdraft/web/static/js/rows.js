@@ -21,8 +21,14 @@ function press(unit, act, event) {
   if (!control) return;
   event.preventDefault();
   if (control.matches("input")) control.focus();
-  else if (control.matches("summary")) control.parentElement.toggleAttribute("open");
+  else if (control.matches("summary")) unfold(control.parentElement);
   else control.click();
+}
+
+// Open or shut; what opens below the window comes into it.
+function unfold(details) {
+  details.toggleAttribute("open");
+  details.scrollIntoView({ block: "nearest" });
 }
 
 function inInk(unit, event) {
