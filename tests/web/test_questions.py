@@ -262,6 +262,13 @@ def test_tables_wait_for_reading_too(shown: tuple[TestClient, Book]) -> None:
     assert "none are there yet" in page(shown, "/shown")
 
 
+def test_checks_are_reached_by_kind(shown: tuple[TestClient, Book]) -> None:
+    html = page(shown, "/checks")
+    links = re.findall(r'<a href="#(f-\d+)">([^<]+)</a>', html)
+    assert links == re.findall(r'<h2 id="(f-\d+)">([^<]+)</h2>', html)
+    assert len(links) > 3
+
+
 @pytest.mark.parametrize(
     ("passages", "asks", "marked"),
     [
