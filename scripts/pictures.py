@@ -12,7 +12,7 @@ from itertools import cycle
 from pathlib import Path
 from tempfile import gettempdir
 
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, Locator, Page, sync_playwright
 
 from demo.source import read_chapters
 from scripts import browser as browser_finder
@@ -167,10 +167,19 @@ def _questions(page: Page, book: str) -> None:
     page.goto(f"{book}/questions")
 
 
-def _question_open(page: Page, book: str) -> None:
-    """The first about what two passages say of one person, with what stands round them and how it is found."""
+def _about_eyes(page: Page, book: str) -> Locator:
+    """It may not be among the first seven."""
     _questions(page, book)
-    asked = page.locator("article.question").filter(has_text="Are both meant?").first
+    asked = page.locator("article.question").filter(has_text=" eyes in ")
+    while not asked.count():
+        page.get_by_role("link", name="Leave these for now and see others").click()
+        page.wait_for_load_state("load")
+    return asked.first
+
+
+def _question_open(page: Page, book: str) -> None:
+    """The one about what two passages say of one person, with what stands round them and how it is found."""
+    asked = _about_eyes(page, book)
     for summary in asked.locator("summary").all():
         summary.click()
     asked.focus()
@@ -179,8 +188,7 @@ def _question_open(page: Page, book: str) -> None:
 
 def _asked_here(page: Page, book: str) -> None:
     """The scene of that question, with the mark in its margin opened."""
-    _questions(page, book)
-    page.locator("article.question").filter(has_text="Are both meant?").locator(".passage-scene").first.click()
+    _about_eyes(page, book).locator(".passage-scene").first.click()
     page.locator(".asked-here > summary").first.click()
 
 
