@@ -59,4 +59,6 @@ def test_needs_the_year_of_the_story_only_where_a_year_is_told() -> None:
 def test_what_is_asked() -> None:
     (one,) = found_in(CHECK, NOW, MARTA, [*NIGHT, "Ilse was born in 1941, in the boathouse."])
     asks = worded(CHECK.id, one, ("the river", "the toll", "the lamp"))
-    assert asks == "Ilse: “the river” (37) and “the lamp” (born 1941) are eight years apart. Which is meant?"
+    assert asks == (
+        "Ilse is 37 in one passage and born 1941 in another: the two put the birth eight years apart. Which is meant?"
+    )

@@ -117,9 +117,8 @@ def _age(one: Finding, titles: Sequence[str]) -> str:
 
 def _age_and_year(one: Finding, titles: Sequence[str]) -> str:
     words, apart = one.words, many(one.numbers["years"], "year")
-    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
-    both = f"{first} ({words['first']}) and {other} ({words['other']})"
-    return f"{words['name']}: {both} are {apart} apart. Which is meant?"
+    both = f"{words['name']} is {words['first']} in one passage and {words['other']} in another"
+    return f"{both}: the two put the birth {apart} apart. Which is meant?"
 
 
 def _no_kin(one: Finding, titles: Sequence[str]) -> str:
