@@ -123,6 +123,11 @@ def test_no_text_is_too_odd_and_what_is_found_lies_in_it(text: str) -> None:
     assert all(a.start <= b.start for a, b in pairwise(found))
 
 
+@pytest.mark.parametrize("text", ["“Next Monday. First. You will see.”", "“First—and I mean it—”"])
+def test_a_day_by_itself_in_talk_heads_nothing(text: str) -> None:
+    assert not any(one.dateline for one in times(text, 0, [(0, len(text))]))
+
+
 def test_what_is_said_in_speech_is_marked() -> None:
     text = "“On Tuesday,” she said on Friday."
     assert [(one.value, one.spoken) for one in times(text, 0, [(1, 12)])] == [
@@ -158,10 +163,24 @@ def test_a_date_that_heads_its_paragraph_is_a_dateline(text: str, heads: bool) -
         ("“*Harrow Quay, 24 August.*", True),
         ("“May 12, 1827. Mr. Lamb in the chair.”", True),
         ("“4 October, noon.—Rain.", True),
+        ("“London, 3rd May.”", True),
+        ("“10th December, 18—.", True),
+        ("“*5 September.* Better today.”", True),
+        ("“*25 September, 6:30 p.m.*", True),
+        ("“21st May.—Left at noon.”", True),
+        ("“22nd.—Left at noon.", True),
         ("“The 29th.”", False),
         ("“The 29th,” he said, “is soon.”", False),
         ("“March the third, I think, sir.”", False),
         ("“March the third,” he said, “or near it.”", False),
+        ("'Four weeks yesterday. Thirty-first of March. You will have to wait.'", False),
+        ("'Four weeks yesterday. 31 March 1893. You will have to wait.'", False),
+        ("'Thirty-first of March. You will have to wait.'", False),
+        ("'Ninth of June, 1733. From the north.'", False),
+        ("“31 March. You will have to wait.”", False),
+        ("“Tuesday, the 24th of July.”", False),
+        ("“Yes, June 15th.”", False),
+        ("“London, 3rd May.” She put it down.", False),
     ],
 )
 def test_a_letter_that_is_read_out_has_its_date_and_talk_has_none(text: str, heads: bool) -> None:

@@ -139,7 +139,16 @@ HEADS = (
 )  # what may stand before the date that heads a paragraph: a place, a weekday
 HEADED = r"[*_]*(?:\s*(?:[.,:;—\n)”]|--|$)|\s\d{1,2}\s?[ap]\.?m)"  # and what behind
 # likewise, of a letter that is read out: “May the third, sir.” is talk
-HEADED_SPEECH = rf"(?!,?\s(?!(?:later|close|{_any(PARTS)}|noon|midnight)\b)[a-z]|,?[”\"’]\s\S|,\s[A-Z])"
+HEADED_SPEECH = rf"(?!,?\s(?!(?:later|close|{_any(PARTS)}|noon|midnight)\b)[a-z]|[.,]?[”\"’']\s\S|,\s[A-Z])"
+_name = rf"(?!{_any(DAYS)}\b)[A-Z\d][\w’'-]*"
+PLACED = (
+    rf"^[\W_]*(?:(?!(?i:yes|no|oh|ah|well|why|and|but|so|then|perhaps)\b)"
+    rf"(?P<place>{_name}(?:,?\s(?:{_name}|of|on|the|in|near)){{0,6}}),[*_]*\s)?"
+    rf"(?:{_capital(DAYS)},?\s(?:the\s)?)?(?:1\d{{3}}\.?—)?$"
+)  # before it a place or a weekday, and no sentence, as is said
+IN_FIGURES = r"(?<!\d)\d{1,2}(?!\d)"
+# behind it what nobody says: emphasis, a point with a dash, nothing while the speech goes on, '18—'
+SET_OFF = r"(?:,\s[\w:’'. ]{1,16}?)?(?:[.,]?[*_]|\.\s?(?:—|--)|[.,:]?\s*(?:\n|$))|,\s1\d{1,2}—"
 LOOKED_TO = (
     r"(?i)\b(?:since|until|till|before|by|from|to|between|after|about|around|for|or|than|near|towards?|every|each|last"
     r"|next|like)\s(?:the\s)?$"

@@ -15,10 +15,13 @@ from afterdraft.reading.time_patterns import (
     HEADED_SPEECH,
     HEADS,
     HINTS,
+    IN_FIGURES,
     LOOKED_TO,
     OWN_FEAST,
     PART,
     PATTERNS,
+    PLACED,
+    SET_OFF,
     compiled,
 )
 from afterdraft.reading.time_words import DAYS, FEASTS, MOVABLE, PARTS, SEASONS, UNITS, VAGUE, month, number, year
@@ -47,7 +50,7 @@ def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
             if read := _READERS[name](match):
                 kind, value, more = read
                 start, end = _span(match, more)
-                spoken = any(begun <= start < done for begun, done in speech)
+                spoken = _within(start, speech)
                 heads = _whole(value) and _heads(text, start, end, value, spoken=spoken)
                 aside = kind == "date" and not heads and _aside(text, start, end, feast=name == "feast")
                 found.append(Time(paragraph, start, end, kind, value, spoken, heads, aside=aside, **more))  # type: ignore[arg-type]
@@ -58,15 +61,31 @@ def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
                     found.append(Time(paragraph, *part.span(), "part of day", PARTS[part.group().lower()], spoken))
     if (bare := compiled(DATELINE).match(text)) and (day := number(bare["day"])):
         start, end = bare.span("day")
-        if not any(start < done and begun < end for begun, done in taken):
-            found.append(Time(paragraph, start, end, "date", f"{UNSAID}-XX-{day:02}", dateline=True))
+        spoken, value = _within(start, speech), f"{UNSAID}-XX-{day:02}"
+        free = not any(start < done and begun < end for begun, done in taken)
+        if free and (not spoken or _written(text, start, end, value)):
+            found.append(Time(paragraph, start, end, "date", value, spoken, dateline=True))
     yield from sorted(found, key=lambda one: (one.start, one.end))
+
+
+def _within(start: int, speech: Spans) -> bool:
+    return any(begun <= start < done for begun, done in speech)
 
 
 def _heads(text: str, start: int, end: int, value: str, *, spoken: bool) -> bool:
     """Whether it is all that the paragraph begins with, or what a letter that is read out begins with."""
-    letter = not spoken or (f"{UNSAID}-XX" not in value and compiled(HEADED_SPEECH).match(text, end))
+    letter = not spoken or _written(text, start, end, value)
     return bool(letter and compiled(HEADS).match(text[:start]) and compiled(HEADED).match(text, end))
+
+
+def _written(text: str, start: int, end: int, value: str) -> bool:
+    """Whether a date in marks of speech is read out and not said: in figures, behind nothing but its place, and with
+    that or its year or set off from what follows."""
+    front = compiled(PLACED).match(text[:start])
+    figures = compiled(IN_FIGURES).search(text, start, end)
+    if not front or not figures or not compiled(HEADED_SPEECH).match(text, end):
+        return False
+    return bool(front["place"] or not value.startswith(UNSAID) or compiled(SET_OFF).match(text, end))
 
 
 def _aside(text: str, start: int, end: int, *, feast: bool) -> bool:
