@@ -1,14 +1,13 @@
 """A small word that stands twice in a row, as an edit leaves it."""
 
 import re
-from collections import defaultdict
 from collections.abc import Iterator
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
-from afterdraft.reading.quotations import quotations
+from afterdraft.questions.speech import speech
 
 SHOWN = 4  # places that are shown
 _TWICE = re.compile(
@@ -33,12 +32,10 @@ def find(seen: Seen) -> Iterator[Finding]:
 def _places(seen: Seen) -> Iterator[tuple[Span, str]]:
     """Outside speech, where people falter: the sentence, and the two words."""
     for number, scene in enumerate(seen.texts):
-        spoken: defaultdict[int, list[range]] = defaultdict(list)
-        for quote in quotations(scene):
-            spoken[quote.paragraph].append(range(quote.start, quote.end))
+        spoken = speech(scene)
         for place, text in enumerate(scene):
             for match in _TWICE.finditer(text):
-                if "\n" not in text and not any(match.start() in speech for speech in spoken[place]):
+                if "\n" not in text and not spoken(place, match.start()):
                     span = seen.span(number, place, *sentence(text, *match.span()))
                     yield span, " ".join(match.group().split())
 

@@ -1,7 +1,7 @@
 """A turn of phrase that comes again, word for word, far from where it stood first."""
 
 import re
-from collections import Counter, defaultdict
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
@@ -11,8 +11,8 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.repeats import LEAST
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
+from afterdraft.questions.speech import speech
 from afterdraft.reading.lexicon import words_of
-from afterdraft.reading.quotations import quotations
 
 RUN, GESTURE = 6, 4  # words that are the same at least, and in a gesture
 APART = 400  # words between, a page and more: nearer it is said again on purpose
@@ -143,14 +143,12 @@ def _is_gesture(run: Sequence[_Word]) -> bool:
 
 def _words(seen: Seen) -> Iterator[_Word]:
     for number, scene in enumerate(seen.texts):
-        speech: defaultdict[int, list[tuple[int, int]]] = defaultdict(list)
-        for quote in quotations(scene):
-            speech[quote.paragraph].append((quote.start, quote.end))
+        spoken = speech(scene)
         events = {(one.paragraph, one.start) for one in seen.facts[number].events} if seen.is_read else set()
         for place, text in enumerate(scene):
             for match in _WORD.finditer(text):
                 start, end = match.span()
-                told = "\n" not in text and not any(begins <= start < ends for begins, ends in speech[place])
+                told = "\n" not in text and not spoken(place, start)
                 small = match.group().replace("'", "’")
                 small = small if small[0].isupper() and _is_inside(text, start) else small.lower()
                 stops = bool(_STOPS.match(text, end))

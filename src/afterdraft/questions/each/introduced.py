@@ -1,15 +1,14 @@
 """Somebody we have met who is brought in as if we had not."""
 
 import re
-from collections import defaultdict
 from collections.abc import Iterator
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
+from afterdraft.questions.speech import speech
 from afterdraft.reading.mentions import form
-from afterdraft.reading.quotations import quotations
 
 _WHO = (
     r"(?:man|woman|girl|boy|fellow|person|lady|gentleman|youth|lad|chap|widow|child|stranger|servant|maid|nurse|doctor"
@@ -35,12 +34,12 @@ def find(seen: Seen) -> Iterator[Finding]:
 
 def _brought_in(seen: Seen, number: int) -> Iterator[tuple[int, re.Match[str]]]:
     """Outside speech and what is set in."""
-    spoken = _spoken(seen, number)
+    spoken = speech(seen.texts[number])
     for place, text in enumerate(seen.texts[number]):
         if (number, place) not in seen.set_in and "\n" not in text:
             for match in _BROUGHT_IN.finditer(text):
                 told = text[slice(*sentence(text, *match.span()))]
-                if not _TO_SOMEBODY.search(told) and not any(match.start() in speech for speech in spoken[place]):
+                if not _TO_SOMEBODY.search(told) and not spoken(place, match.start()):
                     yield place, match
 
 
@@ -48,20 +47,14 @@ def _named_before(seen: Seen, number: int, name: str) -> Span | None:
     """Where an earlier scene has the name first, outside speech."""
     stands = re.compile(rf"\b{re.escape(name)}\b")
     for earlier in range(number):
-        spoken = _spoken(seen, earlier) if any(name in text for text in seen.texts[earlier]) else {}
+        if not any(name in text for text in seen.texts[earlier]):
+            continue
+        spoken = speech(seen.texts[earlier])
         for place, text in enumerate(seen.texts[earlier]):
             for match in stands.finditer(text):
-                if not any(match.start() in speech for speech in spoken.get(place, ())):
+                if not spoken(place, match.start()):
                     return seen.span(earlier, place, *match.span())
     return None
-
-
-def _spoken(seen: Seen, number: int) -> defaultdict[int, list[range]]:
-    """By paragraph."""
-    found: defaultdict[int, list[range]] = defaultdict(list)
-    for quote in quotations(seen.texts[number]):
-        found[quote.paragraph].append(range(quote.start, quote.end))
-    return found
 
 
 def _finding(seen: Seen, name: str, known: Span, again: Span) -> Finding:

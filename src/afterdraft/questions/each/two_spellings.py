@@ -9,9 +9,9 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
+from afterdraft.questions.speech import speech
 from afterdraft.questions.spellings import ENDS, FORMS, Form
 from afterdraft.reading.lexicon import words_of
-from afterdraft.reading.quotations import quotations
 
 TIMES = 6  # that both stand together at least; chosen on the tuning half
 AS_OFTEN = 5  # times the one as the other, from which the other has strayed in, likewise
@@ -82,14 +82,12 @@ def _found(seen: Seen) -> _Where:
     opening: defaultdict[str, list[_Stands]] = defaultdict(list)
     names: set[str] = set()
     for number, scene in enumerate(seen.texts):
-        speech: defaultdict[int, list[tuple[int, int]]] = defaultdict(list)
-        for quote in quotations(scene):
-            speech[quote.paragraph].append((quote.start, quote.end))
+        spoken = speech(scene)
         for place, text in enumerate(scene):
             set_in = (number, place) in seen.set_in or "\n" in text or _SET_IN.match(text) or _DASHED_OFF.search(text)
             for match in _WORD.finditer(text):
                 (start, end), word = match.span(), match.group().lower()
-                told = not set_in and not any(begins <= start < ends for begins, ends in speech[place])
+                told = not set_in and not spoken(place, start)
                 if match.group() == word:
                     small[word].append(_Stands(number, place, start, end, told))
                 elif _opens(text, start):
