@@ -111,6 +111,25 @@ def test_every_minute_of_the_clock_is_read(at: datetime.time) -> None:
     assert [value for _, value in said(f"It was {written} by the lock.")] == [f"T{at.hour:02}:{at.minute:02}"]
 
 
+@pytest.mark.parametrize(
+    ("text", "values"),
+    [
+        ("It was the first Sunday in June, the second of the month.", ["XXXX-06", "XXXX-06-02"]),
+        ("It was shut from the 9th of May, 1893, to the 16th.", ["1893-05-09", "1893-05-16"]),
+        ("In June, on Sunday the 12th, it rained.", ["XXXX-06", "XXXX-06-12"]),
+        ("It was shut from the 30th of May to the 12th.", ["XXXX-05-30", "XXXX-XX-12"]),
+        ("She came in June. On the 12th, it rained.", ["XXXX-06", "XXXX-XX-12"]),
+    ],
+)
+def test_a_day_has_the_month_that_its_sentence_names_before_it(text: str, values: list[str]) -> None:
+    assert [one.value for one in times(text, 0) if one.kind == "date"] == values
+
+
+def test_a_day_has_no_month_that_somebody_else_names() -> None:
+    text = "“Not in June,” she said on the 12th."
+    assert [one.value for one in times(text, 0, [(0, 14)])] == ["XXXX-06", "XXXX-XX-12"]
+
+
 def test_feasts_are_days_of_the_calendar() -> None:
     for value in FEASTS.values():
         datetime.date.fromisoformat(f"2000-{value}")

@@ -159,6 +159,7 @@ BESIDE_FEAST = (
     r"|shopping|term|vacation|box|numbers?|stor(?:y|ies)|eggs?|bonnets?)\b"
 )
 ARGUMENT = r"^(?:[^.!?\n]*—){3}"  # 'A storm—The 3rd of May—Ashore': what a chapter tells, at its head
+SENTENCE_ENDS = r"[.!?]\W*\s"
 PART = rf"\b{_any(PARTS)}\Z"
 
 _stems = tuple(word[:3].capitalize() for word in MONTHS)

@@ -4,7 +4,8 @@ A grammar of our own over the text alone. What it reads is plain English prose; 
 """
 
 import re
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 
 from afterdraft.reading.time import Time, TimeKind
 from afterdraft.reading.time_patterns import (
@@ -21,6 +22,7 @@ from afterdraft.reading.time_patterns import (
     PART,
     PATTERNS,
     PLACED,
+    SENTENCE_ENDS,
     SET_OFF,
     compiled,
 )
@@ -33,7 +35,7 @@ UNSAID = "XXXX"
 
 def times(text: str, paragraph: int, speech: Spans = ()) -> tuple[Time, ...]:
     """Of one paragraph, in order of their places; `speech` is where it is spoken."""
-    return tuple(_found(text, paragraph, speech))
+    return tuple(_with_months(_found(text, paragraph, speech), text))
 
 
 def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
@@ -66,6 +68,27 @@ def _found(text: str, paragraph: int, speech: Spans) -> Iterator[Time]:
         if free and (not spoken or _written(text, start, end, value)):
             found.append(Time(paragraph, start, end, "date", value, spoken, dateline=True))
     yield from sorted(found, key=lambda one: (one.start, one.end))
+
+
+def _with_months(found: Iterable[Time], text: str) -> Iterator[Time]:
+    """Days by themselves have the month that their sentence names before them: 'in June, the second'."""
+    before: Time | None = None
+    for one in found:
+        if one.kind != "date":
+            yield one
+            continue
+        if before and one.value.startswith(f"{UNSAID}-XX") and _goes_on(before, one, text):
+            one = replace(one, value=before.value[: len("XXXX-05")] + one.value[len("XXXX-05") :])
+        before = one
+        yield one
+
+
+def _goes_on(before: Time, one: Time, text: str) -> bool:
+    """Whether the day is one of the month before it: in the same sentence, by the same voice, and no earlier day."""
+    month_said = before.value[len("XXXX-") : len("XXXX-05")].isdecimal()
+    later = before.value[len("XXXX-05") :] < one.value[len("XXXX-05") :]
+    same = before.spoken == one.spoken and not compiled(SENTENCE_ENDS).search(text, before.end, one.start)
+    return month_said and later and same
 
 
 def _within(start: int, speech: Spans) -> bool:
