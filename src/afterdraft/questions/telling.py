@@ -33,7 +33,7 @@ _TO_ONESELF = re.compile(
 )
 _INVERTED = re.compile(r",\s(?:thought|wondered)\s$")  # 'it was late, thought Marta'
 _INWARD = re.compile(
-    r"\b(?:inwardly|(?:secretly|privately)(?=\s\w)|in (?:his|her) (?:own )?(?:heart|soul|mind)|at heart)\b",
+    r"\b(?:inwardly|(?:secretly|privately)(?=\s(?!\w+ing\b)\w)|in (?:his|her) (?:own )?(?:heart|soul|mind)|at heart)\b",
     re.IGNORECASE,
 )
 _SEEMED = re.compile(r"\b(?:seemed|appeared|occurred)\sto\s$")
@@ -92,7 +92,7 @@ _REPORT = re.compile(
     r"(?<!had )\b(?:said|told|explained|asked|replied|answered|averred|declared)\b[^“”‘]*\b(?:that|if|whether)\b"
 )
 _GUESSED = re.compile(
-    rf"\s+{_HELPS}{{0,3}}(?:(?:despised|envied|hoped|realised|realized|supposed|decided|guessed|believed)\b"
+    rf"\s+{_HELPS}{{0,3}}(?:(?:despised|envied|hoped|realised|realized|supposed|decided|guessed|believed|understood)\b"
     r"|thought\s(?:that\s)?(?:he|she|it|they)\b)"
 )  # by an I, of others: one sees as much, or is told
 _TELLER = re.compile(r"\b(?:I|me|my|we|us|our)\b")

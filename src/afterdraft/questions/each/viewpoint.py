@@ -1,5 +1,6 @@
 """Thoughts of somebody else within a scene that keeps to one person's."""
 
+import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
@@ -11,7 +12,8 @@ from afterdraft.questions.minds import SURE, Thought, Whose, teller, thoughts, w
 from afterdraft.questions.minds_once import entered_once, of_no_i
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
-from afterdraft.reading.facts import Gender
+from afterdraft.questions.sentences import sentence
+from afterdraft.reading.facts import Gender, Mention
 from afterdraft.reading.lexicon import ROLES, TITLES
 from afterdraft.whole.book import genders
 from afterdraft.whole.turns import meant
@@ -25,6 +27,14 @@ CLEAN = 0.5  # share of scenes with anybody's mind in them that keep to one, bel
 STRAYED, STRAYS = 2, 0.1  # of those, how many, and what share, may have a stray before it is the manner, likewise
 ONCE = 0.6  # strength where it is not known whose the scene is
 SHOWN = 3  # sentences that are shown
+BESIDE = 3  # paragraphs on either side of a stray in which the one is whose scene it is
+SCENES = 3  # with anybody's mind, below which a book has no manner
+_INNER = re.compile(r"\b(?:would|could|might|should|must|had)\b")
+_OF: Mapping[Gender, re.Pattern[str]] = {
+    "m": re.compile(r"\b(?:he|him|his)\b", re.IGNORECASE),
+    "f": re.compile(r"\b(?:she|her|hers)\b", re.IGNORECASE),
+    "": re.compile(r"\b(?:he|him|his|she|her|hers)\b", re.IGNORECASE),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +59,7 @@ def find(seen: Seen) -> Iterator[Finding]:
     keep = [one for one in scenes if _keeps(one)]
     strays = {one.number: _strays(one) for one in scenes if one.marked or one in keep}
     often = sum(bool(strays[one.number]) for one in keep if not one.marked)
-    mostly = len(keep) >= CLEAN * len(scenes) and often <= max(STRAYED, STRAYS * len(keep))
+    mostly = len(scenes) >= SCENES and len(keep) >= CLEAN * len(scenes) and often <= max(STRAYED, STRAYS * len(keep))
     asked: set[int] = set()
     for one in scenes:
         if one.number in strays and (one.marked or mostly):
@@ -110,7 +120,7 @@ def _strays(scene: _Scene) -> list[Thought]:
         and one.known
         and one.mention.kind != "self"
         and not one.mention.form.endswith("self")
-        and (one.plain or not scene.tells)  # an I that is guessed at may be 'he' in a tale within the tale
+        and (one.plain or scene.marked)
         and (scene.marked or (_is_alone(scene, place) and not _is_passage(scene, place)))
     ]
 
@@ -136,12 +146,35 @@ def _is_passage(scene: _Scene, place: int) -> bool:
 
 
 def _is_within(seen: Seen, scene: _Scene, stray: Thought) -> bool:
-    """Whether the one whose scene it is was there before it and is so afterwards: else the telling has turned."""
-    facts = seen.facts[scene.number]
+    """Whether the one whose scene it is was there before it, is named or meant right beside it and is so afterwards,
+    and nothing behind it goes on with the other: else the telling has turned."""
+    if scene.tells:
+        return True
+    facts, at = seen.facts[scene.number], stray.mention.paragraph
     people = meant(facts, seen.book.cast)
-    here = [one.paragraph for one, who in zip(facts.mentions, people, strict=True) if who == scene.viewpoint]
-    here += [one.mention.paragraph for one, its in scene.pairs() if its == "own"]
-    return scene.tells or min(here) <= stray.mention.paragraph <= max(here)
+    own = [one for one, who in zip(facts.mentions, people, strict=True) if who == scene.viewpoint]
+    here = [*(one.paragraph for one in own), *(one.mention.paragraph for one, its in scene.pairs() if its == "own")]
+    return (
+        min(here) <= at <= max(here)
+        and any(_is_beside(seen, scene.number, stray.mention, one) for one in own)
+        and not _goes_on(seen, scene.number, stray)
+    )
+
+
+def _is_beside(seen: Seen, number: int, stray: Mention, own: Mention) -> bool:
+    """Whether the telling has the viewpoint a few paragraphs off, and not only in what the other thinks."""
+    start, end = sentence(seen.texts[number][stray.paragraph], stray.start, stray.end)
+    apart = own.paragraph != stray.paragraph or not start <= own.start < end
+    return apart and not own.spoken and abs(own.paragraph - stray.paragraph) <= BESIDE
+
+
+def _goes_on(seen: Seen, number: int, stray: Thought) -> bool:
+    """Whether the sentence behind tells what the other would or had: 'He would not have liked it.'"""
+    mind = stray.mention
+    text = seen.texts[number][mind.paragraph]
+    end = sentence(text, mind.start, mind.end)[1]
+    behind = text[slice(*sentence(text, end + 1, end + 1))] if end + 1 < len(text) else ""
+    return bool(_INNER.search(behind) and _OF[stray.gender].search(behind))
 
 
 def _is_namesake(seen: Seen, scene: _Scene, stray: Thought) -> bool:
@@ -177,15 +210,16 @@ CHECK = Check(
     "another tells as ‘I’; and the only thought of somebody in the whole book, where others are with whom it goes.",
     method="Whose scene it is comes from your marks, else from who plainly thinks and perceives most. Another's "
     "thought is asked about where the thoughts around it are the viewpoint's, where a clause of its own tells it as "
-    "known, and where it can be nobody else's: a name thinks, or a ‘she’ where the scene is a man's, or a ‘he’ right "
-    "behind the one name. In scenes of an I, and where somebody's mind is entered in no other scene while somebody is "
-    "there whose mind is, a name must think, or a ‘he’ right behind it, and no thoughts of the viewpoint's need stand "
-    "round it. Only in books most of whose scenes keep to one mind, and where strays are rare. The rule is "
-    "our own.",
+    "known, and where it can be nobody else's: a name thinks, or a ‘he’ or ‘she’ right behind the one name; where the "
+    f"viewpoint is no more than {BESIDE} paragraphs off, and the sentence behind does not go on with the other (‘He "
+    "would not have liked it’). In scenes of an I, and where somebody's mind is entered in no other scene while "
+    "somebody is there whose mind is, no thoughts of the viewpoint's need stand round it. Only in books of "
+    f"{SCENES} scenes and more with somebody's mind, most of which keep to one, and where strays are rare. In scenes "
+    "whose viewpoint you marked, also any ‘he’ or ‘she’ that can only be another's. The rule is our own.",
     blind="Thoughts without a verb of thought. What somebody knows or decides, where what is done shows it. A ‘he’ "
     "who may be either of two. What others hope and believe, where an I tells. Passages that open or close a scene "
     "with another. Books whose telling knows everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
-    recipe=9,
+    recipe=10,
 )
