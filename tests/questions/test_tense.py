@@ -56,6 +56,32 @@ def test_asks_about_a_paragraph_of_an_i_in_the_present() -> None:
     assert not found_in(CHECK, [*mine * 9, "I know now that I was wrong. I think of it every year."])
 
 
+TAKES = "Tobias takes the lamp and goes down to the landing. He unties the boat, and it drifts out under the bridge."
+
+
+def test_asks_about_one_paragraph_in_the_present() -> None:
+    assert quotes(found_in(CHECK, [*ILSE, *MARTA, TAKES, *ILSE])) == [[TAKES]]
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        [TAKES, "Marta shuts the box. She turns the key and puts out the lamp."],
+        ["To the keeper of the toll, 4th March 1931.", TAKES],
+        [TAKES, "THE KEEPER OF THE TOLL"],
+        [f"{TAKES} Gone! And nobody is there to see it!"],
+        [f"It is well to say that this is common. {TAKES}"],
+    ],
+)
+def test_is_silent_about_several_in_a_row_letters_cries_and_asides(rows: list[str]) -> None:
+    assert not found_in(CHECK, [*ILSE, *MARTA, *rows, *ILSE])
+
+
+def test_is_silent_where_who_tells_goes_from_one_tense_to_the_other_all_along() -> None:
+    mixed = ["Tobias came in wet. He says nothing.", "He took the lamp. Tobias lights it.", "Marta shut the box."]
+    assert not found_in(CHECK, [*ILSE, *MARTA, TAKES, *ILSE, *mixed * 4])
+
+
 QUIET = [
     "Marta counted it at noon. She shut the box and turned the key.",
     "“Four and six,” said Marta. “That is the week.”",

@@ -26,6 +26,10 @@ ROUND, CLOSE = 8, 3  # paragraphs on either side, and before it where the neares
 AROUND, LEAST_AROUND = 2, 3  # verbs in the past on either side for each in the present, and at all
 MANY, LONG = 4, 120  # verbs in the present, words
 MOST = 3  # signs of one kind that count
+SIGNED = 2  # paragraphs from the words of a letter to its date and its signature
+MIXED = (
+    0.1  # share of a book's paragraphs with a verb in the past that have a deed in the present too; novels have 0.05
+)
 DIARY = 0.1  # share of a book's scenes that are headed by a date
 AT_THE_START = 1  # points more for the first paragraph behind a break, which may set the scene
 NONE_PAST, NEAR_PAST, ALL_PAST = 2.0, 1.5, 1.5  # points: no verb in the past, the one before is in it, all around are
@@ -49,7 +53,7 @@ _THINKS = words_of(
 ) | {""}  # after an I, of the time of telling
 _NOT_TOLD = re.compile(
     r"\b(?:as\sI\swrite|thought\s(?:I|he|she)|I(?:[’']m|\sam|\sam\snow)\swriting|I\s(?:now\s)?write\s(?:this|these|of|now|down|it|that)|I\snow\sknow|have\sI|(?:the|present)\swriter|readers?"
-    r"|there\s(?:is|are)\s(?:an?\s)?(?:kind|sort)s?\sof|shall|let\s(?:us|me|it)|thee|thou|hath|doth"
+    r"|it\sis\s(?:well|needless|worth|necessary|proper|only\sfair|to\sbe)|there\s(?:is|are)\s(?:an?\s)?(?:kind|sort)s?\sof|shall|let\s(?:us|me|it)|thee|thou|hath|doth"
     r"|(?<!as\sif\s)(?<!the\sway\s)(?<!the\sway\sthat\s)you|your|yourself|ye|please|[a-z]{2,}eth)\b|(?:^|[.;!?]\s)Let\b",
     re.IGNORECASE,
 )  # the teller speaks, or what is to be is spoken of, or a sermon
@@ -65,6 +69,7 @@ _THING = re.compile(
 )  # 'the foremast goes', 'a gull sits on': what follows a verb, and seldom a plural
 _SOMEBODY = re.compile(r"\b(?:he|him|his|himself|she|her|herself)\b", re.IGNORECASE)
 _ANYONE_THERE = re.compile(r"\b(?:I|me|my|we|us|our|they|them|their|he|him|his|she|her)\b", re.IGNORECASE)
+_CUSTOM = re.compile(r"[?!]|\b(?:each|every|always|sometimes|for\s(?:example|instance))\b", re.IGNORECASE)
 _TO_BE = re.compile(r"\b(?:will|must|ought|should|would|let)\b")
 _AGAINST = (
     re.compile(r"\b(?:I|you|we|it|that|there|what|who|here|let)[’'](?:s|ll|re|ve|m|d)\b", re.IGNORECASE),  # a voice
@@ -109,7 +114,7 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     if past < max(LEAST_AROUND, AROUND * present) or _share(others) < TOLD:
         return False
     nobody = not somebody_acts(scene, place, text)
-    if nobody and (_TO_BE.search(text) or re.search("[?!]", text)):
+    if text.count("!") > 1 or (nobody and (_TO_BE.search(text) or _CUSTOM.search(text))):
         return False
     diary = is_diary(seen)
     found = points(seen, number, place)
@@ -117,6 +122,40 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
         return False
     more = diary + WHERE_NOBODY_ACTS * nobody + AT_THE_START * (not place)
     return not (diary and _NOW.search(text)) and found >= ENOUGH + more
+
+
+def stands_alone(seen: Seen, number: int, place: int) -> bool:
+    """Whether what is told right before the paragraph and right behind it is not in the present as well: several in a
+    row, or the end of a book, are told so on purpose."""
+    before, behind = beside(seen, number, place)
+    for side in (before[-CLOSE:][::-1], behind[:CLOSE]):
+        near = next((one for one in side if one.past or one.present >= LEAST), None)
+        if near and near.present > near.past:
+            return False
+    return not _is_of_a_letter(seen, number, place)
+
+
+def _is_of_a_letter(seen: Seen, number: int, place: int) -> bool:
+    """Whether a date or a name by itself stands over or under it."""
+    texts = seen.texts[number]
+    heads = {one.paragraph for one in seen.facts[number].times if one.dateline}
+    near = range(max(0, place - SIGNED), min(len(texts), place + SIGNED + 1))
+    return any(one in heads or texts[one].isupper() for one in near if one != place)
+
+
+def mixes(seen: Seen) -> bool:
+    """Whether who tells goes from one tense to the other all along: 'He come in and says'."""
+    paragraphs = [
+        (scene, place, text)
+        for scene, texts in zip(seen.facts, seen.texts, strict=True)
+        for place, text in enumerate(texts)
+        if scene.counted[place].past
+    ]
+    both = sum(
+        any(tells(one) and acts(text, one) for one in scene.mentions if one.paragraph == place)
+        for scene, place, text in paragraphs
+    )
+    return both > MIXED * len(paragraphs)
 
 
 def goes_on(seen: Seen, number: int) -> bool:

@@ -7,7 +7,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
-from afterdraft.questions.told_now import HAPPENS, acts, is_told_now, somebody_acts, tells
+from afterdraft.questions.told_now import HAPPENS, acts, is_told_now, mixes, somebody_acts, stands_alone, tells
 from afterdraft.questions.told_then import is_told_then
 from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.reading.tense_forms import form
@@ -29,9 +29,12 @@ _INSET = re.compile(r"^\s*[*_—>\[(]|[:!]\s*$|^\s*(?:That|This|Such)\s(?:is|are
 
 
 def find(seen: Seen) -> Iterator[Finding]:
+    mixed = mixes(seen)
     for number, scene in enumerate(seen.facts):
         past, present = sum(one.past for one in scene.counted), sum(one.present for one in scene.counted)
-        yield from _in_scene(seen, number, scene, alone=past + present >= VERBS and past >= MOSTLY * (past + present))
+        if not mixed:
+            alone = past + present >= VERBS and past >= MOSTLY * (past + present)
+            yield from _in_scene(seen, number, scene, alone=alone)
         then = [place for place in range(scene.paragraphs) if is_told_then(seen, number, place)]
         for place in then if len(then) <= BY_TURNS else ():
             yield _finding(seen, number, place, [(0, len(seen.texts[number][place]))], "past", THEN)
@@ -47,7 +50,7 @@ def _in_scene(seen: Seen, number: int, scene: SceneFacts, *, alone: bool) -> Ite
             runs = _runs(seen, scene, place, text, speech)
         if not runs and not speech and is_told_now(seen, number, place):
             runs = [(0, len(text))]
-        if runs and "\n" not in text and (number, place) not in seen.set_in:
+        if runs and "\n" not in text and (number, place) not in seen.set_in and stands_alone(seen, number, place):
             sharp = (0.85 if _long(text, runs) > 1 else 0.7) if somebody_acts(scene, place, text) else SOFT
             yield _finding(seen, number, place, runs, "present", sharp)
 
@@ -119,15 +122,17 @@ CHECK = Check(
     "in questions and cries, by what is to be, and by what only is so. A chapter’s first paragraph is let be. And "
     "whole sentences with somebody of the cast and a verb in the present right behind, beside others in the past, in "
     "scenes nine tenths of whose verbs are in the past. What is said to ‘you’, letters set in, what a teller says of "
-    "the telling, and what a diary says of now are let be. Where three quarters of "
-    "a scene’s verbs are in the present, whole paragraphs without speech in the past, right between others in the "
-    "present: points count for what is done and moves there, by those who act beside it, for the same things, and for "
-    "‘then’ and ‘at once’. What says that it was before (‘had gone’, ‘last night’, ‘when he was nine’, ‘her father "
-    "taught her’, a memory in front, ‘now’ behind) is let be. The rules are our own.",
+    "the telling, what a diary says of now, several paragraphs in a row, and tellers who go from one tense to the "
+    "other all along are let be. Where three quarters of a scene’s verbs are in the present, whole paragraphs without "
+    "speech in the past, right between others in the present: points count for what is done and moves there, by those "
+    "who act beside it, for the same things, and for ‘then’ and ‘at once’. What says that it was before (‘had gone’, "
+    "‘last night’, ‘when he was nine’, ‘her father taught her’, a memory in front, ‘now’ behind) is let be. The rules "
+    "are our own.",
     blind="Single sentences in the present of ‘I’, ‘you’ and ‘they’, whose verbs have no ending; paragraphs in which "
-    "both tenses stand by turns; tellers who mix both. In scenes told in the present: single sentences in the past, "
-    "paragraphs with speech, and several in a row; what was before may be asked about where nothing says so.",
+    "both tenses stand by turns; tellers who mix both; a slip of several paragraphs. In scenes told in the present: "
+    "single sentences in the past, paragraphs with speech, and several in a row; what was before may be asked about "
+    "where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=13,
+    recipe=14,
 )
