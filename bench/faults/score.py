@@ -10,6 +10,7 @@ from afterdraft.questions.marks import Marks, Renamed
 from afterdraft.questions.question import Question, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.analysed import Analysed
+from afterdraft.work.questions.to_answer import waiting
 from bench.faults.kinds import KINDS
 from bench.faults.novels import Group
 from bench.faults.planted import Fault, Scenes, Shown, plant
@@ -45,7 +46,7 @@ def result(title: str, half: Group, scenes: Scenes, kinds: Sequence[str], round_
         half=half,
         words=sum(count(text) for scene in planted for text in scene),
         answers=answers,
-        others=sum(one.fingerprint not in used for one in questions),
+        others=sum(one.fingerprint not in used for one in waiting(questions, (), {})),
     )
 
 

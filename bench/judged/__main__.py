@@ -5,6 +5,7 @@ import argparse
 import sys
 
 from afterdraft.questions.asking import ask
+from afterdraft.work.questions.to_answer import waiting
 from bench import corpus
 from bench.judged.judgements import judgements
 from bench.judged.novels import GROUPS, chosen, named
@@ -33,7 +34,7 @@ def _ask(title: str) -> int:
         print(f"No novel of the corpus is called {title!r}.", file=sys.stderr)
         return 2
     seen = of_novel(novel)
-    questions = ask(seen)[:FIRST]
+    questions = waiting(ask(seen), (), {})[:FIRST]
     for place, (one, judged) in enumerate(zip(questions, beside(questions, judgements(novel.slug)), strict=True), 1):
         print(f"{place}. " + "\n".join(in_context(seen, one)))
         print(f"  {judged.verdict}: {judged.why}\n" if judged else "  not yet judged\n")

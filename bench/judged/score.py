@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from afterdraft.manuscript.words import count
 from afterdraft.questions.asking import ask
 from afterdraft.questions.question import Question
+from afterdraft.work.questions.to_answer import waiting
 from bench import corpus
 from bench.judged.judgements import Judgement, judgements
 from bench.slips.seen import of_novel
@@ -30,7 +31,7 @@ class Result:
 
 def result(novel: corpus.Novel, group: str) -> Result:
     seen = of_novel(novel)
-    questions = ask(seen)
+    questions = waiting(ask(seen), (), {})
     return Result(
         title=novel.title,
         group=group,

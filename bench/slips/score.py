@@ -8,6 +8,7 @@ from afterdraft.manuscript.words import count
 from afterdraft.questions.asking import ask
 from afterdraft.questions.question import Question, Span
 from afterdraft.questions.seen import Seen
+from afterdraft.work.questions.to_answer import waiting
 from bench.slips.books import Listed
 from bench.structure.halves import Half
 
@@ -42,7 +43,7 @@ class Result:
 
 
 def result(title: str, half: Half, seen: Seen, slips: Sequence[Listed] = (), controls: Sequence[Listed] = ()) -> Result:
-    questions = ask(seen)
+    questions = waiting(ask(seen), (), {})
     return Result(
         title=title,
         half=half,

@@ -58,6 +58,7 @@ def test_asks_where_a_name_is_another_one_for_a_while(usual: str, other: str) ->
         "His brother, Mr Sawyer, was at the gate.",
         "Mr Sawyer’s Patent Lamp stood at the gate.",
         "Old Mr Sawyer was at the gate.",
+        "“Sir,” it ended, “Mr Sawyer, *Harbour Master*.”",
         "The late Mr Sawyer had built the gate.",
         "Mr Sawyer was at the gate. Mr Sawyer had gone in; Mr Sawyer had the cart. Mr Sawyer sat down. Mr Sawyer rose.",
     ],
@@ -90,6 +91,23 @@ def test_asks_of_names_that_hardly_stand_where_a_rare_word_is_beside_both() -> N
     pages = told("She sent him to Dr. Amory with the tooth.", "She told Dr. Ames it was the tooth.", between=12)
     (one,) = found(CHECK, *pages)
     assert one.strength > 0.7
+
+
+@pytest.mark.parametrize(
+    ("usual", "other"),
+    [
+        ("It was in the days of our Lord Charles the Second.", "Lord Churchley sat down."),  # a king
+        ("They rowed to Mr Sallow’s Hole.", "Mr Sawyer sat down."),  # a place
+        ("Miss Marchant sat by young Maddock.", "The Miss Maddocks sat by the fire."),  # more than one
+    ],
+)
+def test_is_silent_where_the_usual_name_is_nobodys_or_the_other_is_several(usual: str, other: str) -> None:
+    assert not found(CHECK, *told(usual, other))
+
+
+def test_is_silent_where_the_title_comes_later() -> None:
+    before = [["Elinor sat by the fire.", *REST], ["Elinor rang the bell.", *REST]]
+    assert not found(CHECK, *before, [*REST, "Miss Elodie had the key."], ["Miss Elinor read it.", *REST])
 
 
 def test_is_silent_where_two_may_be_meant() -> None:

@@ -155,7 +155,7 @@ def test_a_check_is_turned_off_and_on_in_this_book(shown: tuple[TestClient, Book
         assert answer.status_code == 303
         assert len(asks(page(shown))) == count
     html = page(shown, "/checks")
-    assert html.count('aria-pressed="true"') == html.count('class="how-found"')
+    assert html.count('aria-pressed="true"') == html.count('class="how-found')
     assert "What it cannot see" in html
 
 

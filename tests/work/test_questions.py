@@ -5,7 +5,8 @@ import pytest
 from afterdraft.desk.answer import TURNS, Turned
 from afterdraft.desk.ground import Ground
 from afterdraft.errors import Missing, NotPossible
-from afterdraft.questions.catalogue import CHECKS
+from afterdraft.questions.at_first import AT_FIRST
+from afterdraft.questions.catalogue import BY_ID, CHECKS
 from afterdraft.questions.question import Question, Span
 from afterdraft.store.book import BookFile
 from afterdraft.work.notes.mix_ink import mix_ink
@@ -128,6 +129,16 @@ def test_turning_is_an_edit_and_the_same_again_is_none(book: BookFile) -> None:
     assert book.turned_checks() == {}
     with pytest.raises(Missing):
         turn_check(book, "no such", "off")
+
+
+def test_a_check_that_does_not_ask_at_once_asks_when_it_is_turned_on(book: BookFile) -> None:
+    one = question(OTTLA, check="said twice")
+    assert waiting([one], (), book.turned_checks()) == ()
+    turn_check(book, "said twice", "on")
+    assert waiting([one], (), book.turned_checks()) == (one,)
+    undo(book)
+    assert waiting([one], (), book.turned_checks()) == ()
+    assert set(AT_FIRST) <= set(BY_ID)
 
 
 def test_every_check_can_be_turned(book: BookFile) -> None:

@@ -9,6 +9,7 @@ from afterdraft import __version__, wiring
 from afterdraft.cli.options import Command, Serve
 from afterdraft.questions.ask_form import ask_form
 from afterdraft.questions.asking import ask
+from afterdraft.questions.at_first import AT_FIRST
 from afterdraft.questions.catalogue import CHECKS
 from afterdraft.questions.check import Check
 from afterdraft.questions.of_draft import places_of
@@ -41,11 +42,13 @@ def _check(id: str) -> Check:
 
 
 def _run(options: Namespace, _: Serve) -> int:
-    checks: Sequence[Check] = options.check or CHECKS
+    answers, turned = wiring.answers_in(options.name)
+    checks: Sequence[Check] = options.check or [
+        one for one in CHECKS if one.id in turned or AT_FIRST.get(one.id) != "off"
+    ]
     seen = wiring.seen_by_checks(options.name)
     if not seen.is_read:
         print(UNREAD, file=sys.stderr)
-    answers, turned = wiring.answers_in(options.name)
     questions = ask(seen, checks=checks)
     open_ones = waiting(questions, answers, {} if options.check else turned)
     if options.json:

@@ -24,8 +24,9 @@ _BEFORE = re.compile(
 )
 _BEHIND = re.compile(
     r",?\s(?:of|who|whom|whose|himself|herself)\b|,?\s(?:and|or)\s[A-Z]|,\s(?:the|an?|my|our|his|her|junior|senior|Esq)\b"
-    r"|\s[A-Z][a-z]|,\s[A-Z]|[’']s\s[A-Z]"
+    r"|\s[A-Z][a-z]|,\s\*?[A-Z]|[’']s\s[A-Z]"
 )
+_KING = re.compile(r"\sthe\s(?:[A-Z]\w+(?:st|nd|rd|th)\b|First|Second|Third|Great)")
 _KIN = re.compile(
     r"\b(?:sons?|daughters?|brothers?|sisters?|father|mother|uncle|aunt|cousins?|nephew|niece|wife|husband|widow"
     r"|married|family|born|christened|another|namesake)\b",
@@ -54,12 +55,25 @@ def drifts(names: Names) -> Iterator[Drift]:
                 of_part = kind is names.parts
                 by_name = others if of_part else {**names.without(frame, other), **others}
                 usual = _usual(names, frame, by_name, other, tied=of_part)
-                if not usual or _is_let_be(names, frame, usual, by_name[other][0], tied=of_part):
+                if (
+                    not usual
+                    or not _is_known(names, by_name[usual], by_name[other][0], framed=bool(frame))
+                    or _is_let_be(names, frame, usual, by_name[other][0], tied=of_part)
+                ):
                     continue
                 tied = of_part or _share_a_word(names, usual, other)
                 if tied or _are_near(names, frame, usual, other):
                     asked.add(other)
                     yield _drift(names, by_name[usual], by_name[other], (usual, other), tied=tied)
+
+
+def _is_known(names: Names, usual: Sequence[Span], other: Span, *, framed: bool) -> bool:
+    """Whether the usual name stands, behind the title too, before the other, and is no king's; and the other is no
+    plural of a third."""
+    kings = any(_KING.match(names.seen.texts[one.scene][one.paragraph], one.end) for one in usual)
+    name = other.quote.split()[-1]
+    several = any(name in (f"{one}s", f"{one}es") for one in (name[:-1], name[:-2]) if one in names.stands)
+    return not kings and not several and (not framed or usual[0] < other)
 
 
 def _drift(names: Names, usual: Sequence[Span], places: Sequence[Span], both: tuple[str, str], *, tied: bool) -> Drift:

@@ -34,6 +34,7 @@ TWO = re.compile(rf"(?<![\w’'-])(?P<frame>[A-Z][a-zé]*[a-zé])\.? {_NAMED}")
 _DOES = "|".join(sorted(lexicon.SPEECH)) + (
     "|[a-z]+ed|was|had|came|went|took|sat|stood|gave|got|saw|rose|drew|ran|left|held|shook|threw|led|kept|did|made|let"
 )
+_HIS_PLACE = re.compile(r"[’']s [A-Z]")
 _SAID = "said|asked|replied|cried|answered|whispered|added|called"
 _ACTS = (
     re.compile(rf"(?<![\w.-] )(?<![\w’'-])(?P<name>[A-Z][a-zé]+) (?:{_DOES})\b"),
@@ -121,7 +122,18 @@ class Names:
         return (self.seen.span(number, place, *match.span(group)) for number, place, match in self.found(pattern))
 
     def is_name(self, word: str) -> bool:
-        return len(word) >= LONG and word in self.stands and word.lower() not in self.small | _NO_NAMES
+        named = len(word) >= LONG and word in self.stands and word.lower() not in self.small | _NO_NAMES
+        return named and word not in self.places
+
+    @cached_property
+    def places(self) -> frozenset[str]:
+        """Names that stand in another's only: 'Cobb' where the book has 'Cobb's Hole' and nothing else of him."""
+        texts = self.seen.texts
+        return frozenset(
+            name
+            for name, spans in self.stands.items()
+            if all(_HIS_PLACE.match(texts[one.scene][one.paragraph], one.end) for one in spans)
+        )
 
     def frames(self, name: str) -> Sequence[str]:
         return [frame for frame, names in self.framed.items() if frame and name in names] or [""]

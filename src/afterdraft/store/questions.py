@@ -77,12 +77,8 @@ class DeskQuestions:
         gone(self._db.execute("DELETE FROM desk_answer WHERE fingerprint = ?", (fingerprint,)), "This answer")
 
     def turn_check(self, check: str, turned: Turned) -> None:
-        known = self._db.execute("SELECT turned FROM desk_check_turned WHERE id = ?", (check,)).fetchone()
-        if (known[0] if known else "on") == turned:
-            return  # the same again is no edit
         self._db.execute("DELETE FROM desk_check_turned WHERE id = ?", (check,))
-        if turned != "on":
-            self._db.execute("INSERT INTO desk_check_turned VALUES (?, ?)", (check, turned))
+        self._db.execute("INSERT INTO desk_check_turned VALUES (?, ?)", (check, turned))
 
     def set_ground(self, ground: Ground | None) -> None:
         row = (ground.place, ground.north, ground.east, ground.year) if ground else None

@@ -32,7 +32,8 @@ def find(seen: Seen) -> Iterator[Finding]:
         for person, (at, mention) in first.items():
             if at == number and before >= LATE * whole:
                 counted = next(one.mentions for one in seen.book.cast.people if one.id == person)
-                if counted >= WEIGHT and said[person] >= SPEAKS and met[person] >= SCENES:
+                enough = counted >= WEIGHT and said[person] >= SPEAKS and met[person] >= SCENES
+                if enough and not _named_before(seen, number, seen.name(person)):
                     yield _finding(seen, number, mention, seen.name(person), (person,), counted)
         if before >= LATE * whole:
             yield from _settling(seen, number, first)
@@ -62,8 +63,9 @@ def _settling(seen: Seen, number: int, first: dict[str, tuple[int, Mention]]) ->
 
 
 def _named_before(seen: Seen, number: int, name: str) -> bool:
-    last = name.split()[-1]
-    return any(last in text for scene in seen.texts[:number] for text in scene)
+    """Whether the last part of it stood before: a family that is known, or a title of somebody who is."""
+    last = re.compile(rf"\b{re.escape(name.split()[-1])}\b")
+    return any(last.search(text) for scene in seen.texts[:number] for text in scene)
 
 
 def _finding(seen: Seen, number: int, one: Mention, name: str, people: tuple[str, ...], times: int) -> Finding:
@@ -87,10 +89,11 @@ CHECK = Check(
     family="cast",
     looks_at="Somebody who is named for the first time in the last fifth of the book and then counts for much, or is "
     "said to settle things.",
-    method="Counts names and words spoken of people first named so late; and looks for ‘it was … who settled it’ of "
-    "a name that stood nowhere before. The rule is our own.",
+    method="Counts names and words spoken of people first named so late, whose family or title stood nowhere before; "
+    "and looks for ‘it was … who settled it’ of a name that stood nowhere before. The rule is our own.",
     blind="Somebody who was on the page before without a name. People who are decisive without being named or heard "
     "much.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )

@@ -49,5 +49,5 @@ CHECK = Check(
     "who are named alike, of whom the second comes once and without a word about it, are asked about.",
     reads=("words",),
     find=find,
-    recipe=2,
+    recipe=3,
 )

@@ -9,6 +9,7 @@ from starlette.responses import Response
 
 from afterdraft.desk.answer import TURNS, Answer, Turned
 from afterdraft.errors import NotPossible
+from afterdraft.questions.at_first import turned_as
 from afterdraft.web.body import form, text
 from afterdraft.web.questions import KEY, answering, asked_of
 from afterdraft.web.render import back, book_of, frame, go, render
@@ -46,7 +47,7 @@ class ChecksPage:
     turns: tuple[tuple[Turned, str], ...] = (("on", "Ask"), ("down", "Ask less"), ("off", "Do not ask"))
 
     def how(self, check: "Check") -> Turned:
-        return self.turned.get(check.id, "on")
+        return turned_as(check.id, self.turned)
 
 
 def answers(request: Request) -> Response:

@@ -5,6 +5,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from afterdraft.desk.anchor import Passage
 from afterdraft.desk.answer import Answer, Turned
 from afterdraft.manuscript.outline import SceneView
+from afterdraft.questions.at_first import turned_as
 from afterdraft.questions.question import Question
 
 STRONG = 0.85  # from which a check that is turned down still asks; 8 of the 29 questions of the demonstration book
@@ -19,7 +20,7 @@ def waiting(
     """
     answered = {one.fingerprint for one in answers}
     return tuple(
-        one for one in questions if one.fingerprint not in answered and asks(turned.get(one.check, "on"), one.strength)
+        one for one in questions if one.fingerprint not in answered and asks(turned_as(one.check, turned), one.strength)
     )
 
 
