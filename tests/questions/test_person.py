@@ -183,6 +183,7 @@ def test_is_silent_where_the_i_often_goes_by_name() -> None:
         "I am not to look, and I have the key. I took it from the nail and I keep it.",
         "He was tired. I took the key, he thought. I put it in the box.",
         "I took the key, thinks Marta, and I put it in the box.",
+        "I took the boats, the river seemed to say. I took the men.",
         "The river said nothing for a while. I took the boats, said the river. I took the men.",
     ],
 )

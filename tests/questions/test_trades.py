@@ -45,6 +45,11 @@ def test_is_silent_about_one_trade_other_people_and_lists(other: str) -> None:
     assert not found_in(CHECK, [*ILSE, BAKER], MARTA, [*NIGHT, other])
 
 
+def test_is_silent_where_one_passage_says_both() -> None:
+    both = "Tobias, the baker, who had been a blacksmith, was already out on the landing."
+    assert not found_in(CHECK, [*ILSE, both], MARTA, [*NIGHT, "Ilse thought of Tobias, the blacksmith."])
+
+
 def test_is_silent_where_two_go_by_one_name() -> None:
     rudd = ["“No,” said Mrs. Tobias. Mrs. Tobias took the pole.", "“Well,” said Mrs. Tobias, and Mrs. Tobias left."]
     scenes = [*ILSE, BAKER], MARTA, [*NIGHT, "Ilse thought of Tobias, the blacksmith."]

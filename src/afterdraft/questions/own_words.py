@@ -19,6 +19,7 @@ _OTHERS_THINK = re.compile(
     r"\b(?:he|she|they|it|(?!I\b)[A-Z]\w+|(?:the|his|her)\s\w+)\s(?:\w+ly\s|had\s)?(?:thought|thinks|wondered|wonders|said|says|asked|asks|wrote|writes"
     r"|told|tells|cried|cries|mused|reflected|prayed|prays|muttered|whispered|whispers|replied|answered"
     r"|reasoned|repeated|added|adds|insisted|sang|sings|shouted)(?=[\s,.;:—])"
+    r"|\b(?:seem(?:ed|s)|was|were)\s(?:to\s(?:say|ask|cry|tell)|saying|telling|asking|beginning)\b"
     r"|\b(?:thought|thinks|said|says|cried|mused|muttered|whispered|prayed)\s(?!I\b)(?:he|she|it|the|[A-Z]\w+)\b"
 )  # beside it: what they think or say may go on
 _SAID_SO = re.compile(r"[:—]\s*$")

@@ -12,6 +12,7 @@ from afterdraft.questions.sentences import sentence
 SHOWN = 4  # places that are shown
 MANNER = 0.02  # share of paragraphs with speech that may be so before it is the book's manner; chosen by hand
 AHEAD = 12  # paragraphs in which what is opened may be closed
+_ENDS = re.compile(r"[.!?,;:…—-]['’]?\"['’]?$")  # with a mark that closes
 _PROSE = re.compile(r"[\w“\"‘'(\[…—][^\n]*[.!?…”\"’')\]—]")
 
 
@@ -32,14 +33,32 @@ def find(seen: Seen) -> Iterator[Finding]:
 def _places(seen: Seen, number: int, opens: str, closes: str) -> Iterator[Span]:
     """The last words that are opened in a paragraph, with nothing behind that closes them or goes on with them."""
     texts = seen.texts[number]
+    closed = set(_closing(texts, opens)) if opens == closes else set()
     for place, text in enumerate(texts):
-        if not _is_open(text, opens, closes) or not _is_prose(texts, place) or _goes_on(texts, place, opens):
+        if place in closed or not _is_open(text, opens, closes):
+            continue
+        if not _is_prose(texts, place) or _goes_on(texts, place, opens):
             continue
         if opens == closes or not any(
             _is_closed(later, opens, closes) for later in texts[place + 1 : place + 1 + AHEAD]
         ):
             at = text.rindex(opens)
             yield seen.span(number, place, *sentence(text, at, at + 1))
+
+
+def _closing(texts: Sequence[str], mark: str) -> Iterator[int]:
+    """Of marks that are the same on both sides: paragraphs of which one opens what the other closes, as verses and
+    letters that are read out do, and those with marks that were mixed up (‘""tis so’)."""
+    begun: int | None = None
+    for place, text in enumerate(texts):
+        if mark * 2 in text:
+            yield place
+        elif _is_open(text, mark, mark):
+            if begun is not None and place - begun <= AHEAD and _ENDS.search(text):
+                yield from (begun, place)
+                begun = None
+            else:
+                begun = place
 
 
 def _is_open(text: str, opens: str, closes: str) -> bool:
@@ -70,10 +89,11 @@ CHECK = Check(
     looks_at="A paragraph in which speech is opened and not closed, and the next does not go on with it. One question "
     "for the book.",
     method="Counts the marks that open and close in each paragraph; speech of several paragraphs opens each anew, and "
-    "only the last closes (common practice). Verse and what is set apart is let be, and a book that leaves speech open "
-    "now and then as its manner.",
+    "only the last closes (common practice). Marks that are the same on both sides are paired with the next paragraph "
+    f"that ends with one, {AHEAD} on at most. Verse and what is set apart is let be, and a book that leaves speech "
+    "open now and then as its manner.",
     blind="Speech between single marks, which are apostrophes too; speech behind dashes; a mark too many at the end.",
     reads=("words",),
     find=find,
-    recipe=2,
+    recipe=3,
 )

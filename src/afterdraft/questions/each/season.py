@@ -18,6 +18,7 @@ _MONTH = re.compile(
     rf"|\b(?P<before>{_NAMES})(?= (?:had come|had set in|came|was|morning|evening|night|day|afternoon|sun|rain|the|\d))"
 )
 NUMBERS = {month: number for number, month in enumerate(_NAMES.split("|"), 1)}
+_SOUTH = re.compile(r"\b(?:southern hemisphere|antipodes)\b", re.IGNORECASE)
 _ELSEWHEN = re.compile(
     r"\b(?:had (?!come|begun|set in|turned|fallen|whitened)|would|used to|since|until|till|before|last|next|ago"
     r"|every|each"
@@ -36,6 +37,8 @@ class _Place:
 
 
 def find(seen: Seen) -> Iterator[Finding]:
+    if any(_SOUTH.search(text) for scene in seen.texts for text in scene):
+        return  # where December is summer
     for number in seen.scenes:
         named = list(_named(seen, number))
         if not named or len({one.months for one in named}) > FEW or any(map(ELSEWHERE.search, seen.texts[number])):
@@ -105,5 +108,5 @@ CHECK = Check(
     "them. What is told far from the month.",
     reads=("words", "facts"),
     find=find,
-    recipe=2,
+    recipe=3,
 )

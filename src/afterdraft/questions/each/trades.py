@@ -46,7 +46,11 @@ def find(seen: Seen) -> Iterator[Finding]:
         if one.trait == "trade" and one.sure >= SURE and _is_called_so(seen, one):
             by[one.person].append(one)
     for person, said in by.items():
-        pairs = (pair for pair in combinations(said, 2) if not _go_together(pair[0].value, pair[1].value))
+        pairs = (
+            pair
+            for pair in combinations(said, 2)
+            if not _go_together(pair[0].value, pair[1].value) and not _says_both(seen, pair)
+        )
         if pair := next(pairs, None):
             name = seen.name(person)
             yield Finding(
@@ -85,6 +89,12 @@ def _go_together(one: str, other: str) -> bool:
     return one == other or any({one, other} <= some for some in ALIKE)
 
 
+def _says_both(seen: Seen, pair: Sequence[PersonTrait]) -> bool:
+    """Whether one passage has both trades: 'the baker, who had been a soldier'."""
+    one, other = (_sentence(seen, each).quote for each in pair)
+    return pair[1].value in one or pair[0].value in other
+
+
 def _sentence(seen: Seen, one: PersonTrait) -> Span:
     text = seen.texts[one.scene][one.paragraph]
     return seen.span(one.scene, one.paragraph, *sentence(text, one.start, one.end))
@@ -102,5 +112,5 @@ CHECK = Check(
     blind="Trades told in other words. Who really has two is asked about, and so is who changes his.",
     reads=("words", "cast"),
     find=find,
-    recipe=4,
+    recipe=5,
 )
