@@ -63,7 +63,8 @@ def find(seen: Seen) -> Iterator[Finding]:
     asked: set[int] = set()
     for one in scenes:
         if one.number in strays and (one.marked or mostly):
-            within = [it for it in strays[one.number] if one.marked or _is_within(seen, one, it)]
+            plain = [it for it in strays[one.number] if it.plain or one.marked]
+            within = [it for it in plain if one.marked or _is_within(seen, one, it)]
             found = list(_findings(seen, one, [it for it in within if not _is_namesake(seen, one, it)]))
             asked |= {one.number} if found else set()
             yield from found
@@ -120,7 +121,7 @@ def _strays(scene: _Scene) -> list[Thought]:
         and one.known
         and one.mention.kind != "self"
         and not one.mention.form.endswith("self")
-        and (one.plain or scene.marked)
+        and (one.plain or not scene.tells)  # an I that is guessed at may be 'he' in a tale within the tale
         and (scene.marked or (_is_alone(scene, place) and not _is_passage(scene, place)))
     ]
 
