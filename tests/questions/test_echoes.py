@@ -67,6 +67,10 @@ def test_a_gesture_needs_fewer_words_than_anything_else() -> None:
     assert not asked([f"Tobias {other}.", *FAR], [*FAR, f"And the lodger {other}."], verbs=("moored",))
 
 
+def test_a_gesture_with_two_rare_words_is_one_that_people_make() -> None:
+    assert not asked(["Tobias pivoted on his heels and sat.", *FAR], [*FAR, "Ilse pivoted on his heels, and left."])
+
+
 def test_far_apart_only_many_rare_words_stay_in_mind() -> None:
     long_way = [PLAIN] * 400
     assert not asked([PLAIN, f"Tobias {TURN} and sat."], long_way, [f"Later he {TURN}, and was gone."])

@@ -51,6 +51,12 @@ def test_is_silent_about_shades_other_people_and_grey_hair(first: str, other: st
     assert not found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])
 
 
+def test_is_silent_about_somebody_told_of_by_what_he_is() -> None:
+    blue, black = "Tobias had blue eyes.", "Tobias bent down. The old sailor on the straw rolled his black eyes."
+    assert not found_in(CHECK, [*ILSE, blue], MARTA, [*NIGHT, black])
+    assert found_in(CHECK, [*ILSE, blue], MARTA, [*NIGHT, black.replace("The old sailor on the straw", "Tobias")])
+
+
 def test_a_name_that_is_also_a_word_has_its_own_looks() -> None:
     gold = ["Mr. Gold came in.", "“No,” said Mr. Gold.", "“Yes,” said Gold. He sat down.", "Gold laughed at him."]
     first, other = [*ILSE, *gold, "Tobias had black eyes."], [*NIGHT, "Tobias let go. Gold rubbed his blue eyes."]

@@ -43,6 +43,13 @@ def test_is_silent_about_what_is_led_in_as_said_before(before: str) -> None:
     assert not found(CHECK, ["It rained.", PASSAGE], ["It was dry.", f"{before} {PASSAGE}"])
 
 
+def test_is_silent_about_a_second_that_says_so_and_a_chorus() -> None:
+    sill = PASSAGE.replace("On the sill stood a", "another").replace("jar", "tin jar")
+    assert found(CHECK, [f"There stood a {sill[8:]}"], [f"There stood the {sill[8:]}"])
+    assert not found(CHECK, [f"There stood a {sill[8:]}"], [f"There stood {sill}"])
+    assert not found(CHECK, [PASSAGE], ["CHORUS, with feeling.", PASSAGE])
+
+
 def test_is_silent_about_what_is_led_in_twice_or_is_spoken() -> None:
     assert not found(CHECK, ["It rained, and then:", PASSAGE], ["She wrote this:", PASSAGE])
     assert not found(CHECK, ["It rained.", LONG], ["She wrote this:", LONG])

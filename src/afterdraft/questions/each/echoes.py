@@ -20,6 +20,7 @@ NEAR = (
     5_000  # words between up to which readers still have the first in mind; by questions judged, not on the report half
 )
 NEAR_WORDS = 2  # of the book's rarer words that have to be among them, likewise
+GESTURE_WORDS = 3  # of them in a gesture, likewise: with fewer it is one that people make
 FAR, FAR_WORDS = 8, 3  # words that are the same, and rarer ones among them, that stay in mind for longer, likewise
 SCARCE = 8_000  # words of the book to one use of a word that is scarce in it, likewise
 ALWAYS = 6  # times that a word may stand in any book and be scarce
@@ -99,6 +100,8 @@ def _points_back(seen: Seen, run: Sequence[_Word]) -> bool:
 def _stays_in_mind(one: _Echo) -> bool:
     """Whether a reader has the first still in mind: it is near, or rare and long, or both open scenes."""
     opens = all(run[0].paragraph == 0 for run in (one.first, one.again)) and len(one.first) >= RUN
+    if _is_gesture(one.first) and one.scarce < GESTURE_WORDS:
+        return False
     return one.between <= NEAR or opens or (len(one.first) >= FAR and one.scarce >= FAR_WORDS)
 
 

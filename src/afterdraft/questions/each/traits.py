@@ -9,7 +9,9 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
+from afterdraft.reading.lexicon import ROLES
 from afterdraft.whole.traits import PersonTrait, can_both_be
+from afterdraft.whole.turns import meant
 
 SURE = 0.75  # of whose it is, from which it is asked about: below, an owner is more often mistaken than the writer
 SPEAKS = 0.8  # of 'she' in the paragraph of her own words; chosen on the demonstration book
@@ -20,13 +22,16 @@ _SEEMS = re.compile(
     r"|as if|as though|like|almost|in (?:this|that|the) (?:light|dark\w*)|dyed|wig|bruised|blackened|swollen"
     r"|shadow\w*|darkened|(?:dark|black|red|bright) with|more than usual\w*)\b"
 )
+_SOMEBODY = re.compile(rf"\W*(?:The|An?|One|Another)\s(?:[\w-]+\s){{0,3}}(?:{'|'.join(sorted(ROLES))})\b")
+_NAMED = re.compile(r"\b(?:he|she|[A-Z]\w+)\b")
 KINDS = ("eyes", "hair", "beard", "height", "hand", "scar", "limp")
 
 
 def find(seen: Seen) -> Iterator[Finding]:
     by: defaultdict[tuple[str, str], list[PersonTrait]] = defaultdict(list)
     for one in seen.traits:
-        if one.trait in KINDS and _sure(seen, one) >= SURE and not _seems(seen, one) and not _of_another(seen, one):
+        told = one.trait in KINDS and _sure(seen, one) >= SURE and not _seems(seen, one)
+        if told and not _of_another(seen, one) and not _of_somebody_there(seen, one):
             by[one.person, one.trait].append(one)
     for (person, trait), said in by.items():
         differing = [pair for pair in combinations(said, 2) if not can_both_be(trait, pair[0].value, pair[1].value)]
@@ -50,6 +55,22 @@ def _of_another(seen: Seen, one: PersonTrait) -> bool:
     if not head or any((each.paragraph, each.start) == (one.paragraph, start) for each in mentions):
         return False
     return seen.book.cast.by_form.get(head.group().lower(), one.person) != one.person
+
+
+def _of_somebody_there(seen: Seen, one: PersonTrait) -> bool:
+    """Whether its sentence is about somebody by what they are, who is not known to be that person: 'The man on the
+    straw rolled his black eyes'."""
+    text = seen.texts[one.scene][one.paragraph]
+    start = sentence(text, one.start, one.end)[0]
+    begins = _SOMEBODY.match(text[start : one.start])
+    if not begins or _NAMED.search(text, start + begins.end(), one.start):
+        return False
+    scene = seen.facts[one.scene]
+    people = zip(scene.mentions, meant(scene, seen.book.told[one.scene]), strict=True)
+    here = (
+        who for each, who in people if each.paragraph == one.paragraph and start <= each.start < start + begins.end()
+    )
+    return one.person not in here
 
 
 def _sure(seen: Seen, one: PersonTrait) -> float:

@@ -9,7 +9,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.repeats import LEAST
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentences
+from afterdraft.questions.sentences import sentence, sentences
 from afterdraft.reading.quotations import quotations
 from afterdraft.reading.time_words import DAYS, MONTHS
 
@@ -29,6 +29,8 @@ _BEFORE = re.compile(
     r"\b(?:remember\w*|recall\w*|repeat\w*|quot\w+|same\swords|(?:read|ran|stood|wrote|written)\b[^.!?]*\bagain)\b[^.!?]*$",
     re.IGNORECASE,
 )
+_OTHER = re.compile(r"\b(?:another|a\ssecond|the\ssame)\b", re.IGNORECASE)  # 'another red brick house, with …'
+_REFRAIN = re.compile(r"^\W*(?:chorus|refrain)\b", re.IGNORECASE)
 _TIME = re.compile(
     rf"\b(?:{'|'.join((*DAYS, *MONTHS))}|o[’']clock|morning|noon|afternoon|evening|night|midnight|half\spast"
     r"|[ap]\.?m|days?|weeks?|months?|years?)\b",
@@ -191,8 +193,21 @@ def _is_meant(seen: Seen, first: Span, second: Span, *, quoted: bool) -> bool:
     one opens a scene and the other closes it."""
     if first.scene == second.scene and (first.paragraph, second.paragraph) == (0, len(seen.texts[first.scene]) - 1):
         return True
+    if _OTHER.search(_opens(seen, second)) or _REFRAIN.search(_over(seen, second)):
+        return True
     led_in = _LED_IN.search(before := _before(seen, second))
     return bool(led_in) and (quoted or bool(_BEFORE.search(before) or _LED_IN.search(_before(seen, first))))
+
+
+def _opens(seen: Seen, span: Span) -> str:
+    """What stands before it in its sentence."""
+    text = seen.texts[span.scene][span.paragraph]
+    return text[sentence(text, span.start, span.end)[0] : span.start]
+
+
+def _over(seen: Seen, span: Span) -> str:
+    """The paragraph above it."""
+    return seen.texts[span.scene][span.paragraph - 1] if span.paragraph else ""
 
 
 def _before(seen: Seen, span: Span) -> str:
@@ -224,5 +239,5 @@ CHECK = Check(
     "A passage that was changed in every few words is not seen.",
     reads=("words",),
     find=find,
-    recipe=7,
+    recipe=8,
 )

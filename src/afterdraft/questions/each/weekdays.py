@@ -14,7 +14,7 @@ from afterdraft.questions.named_days import NamedDay
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.running_days import Placed, is_shown, is_spoken, looks_back, placed, running
 from afterdraft.questions.seen import Seen
-from afterdraft.reading.time_words import DAYS
+from afterdraft.reading.time_words import DAYS, MONTHS
 from afterdraft.reading.times import times
 
 REFORM = 1753  # first whole year of the Gregorian calendar in Britain and its colonies
@@ -30,8 +30,13 @@ _YEAR_TOLD = re.compile(
     r"|\byears? (?:later|ago|earlier|before|since|back)\b|\b(?:last|that|the (?:next|same|other|previous)) year\b"
 )
 BESIDE = 4  # scenes between a day that is talked of, or looked back on, and those told, likewise
+ABOVE = 2  # paragraphs above a day in which its month may be named, likewise
 ALONE = 14  # days from the one that is told alone, likewise
 ABOUT = 31  # days from those told to one whose month is not said, likewise
+_MONTH = "|".join(month.capitalize() for month in MONTHS)
+_MONTHS = re.compile(
+    rf"\b(?:in|of|till|until|since|early|late|this|last|next)\s(?P<behind>{_MONTH})\b|\b(?P<before>{_MONTH})\s\d"
+)
 WEEKDAYS = tuple(day.capitalize() for day in DAYS)
 
 
@@ -177,7 +182,9 @@ def _beside_those_told(seen: Seen, left: Sequence[Placed], runs: Sequence[Placed
     for one in left:
         if one in asked or not _is_nearby(seen, one):
             continue
-        beside = [other for other in runs if other != one and abs(other.scene - one.scene) <= BESIDE]
+        near = [other for other in runs if other != one and abs(other.scene - one.scene) <= BESIDE]
+        month = None if one.day.month else _month_above(seen, one)
+        beside = [other for other in near if month in (None, other.day.month)]
         fits = [(other, _may_fit(other, one)) for other in beside]
         against = [other for other, fit in fits if fit is False]
         if against and not any(fit for _, fit in fits) and _agree(against) and _are_enough(against, one):
@@ -187,6 +194,13 @@ def _beside_those_told(seen: Seen, left: Sequence[Placed], runs: Sequence[Placed
             told = _of_that_date(runs, one) or nearest
             asked.append(told)
             yield _finding(seen, told, one, 0.8 if len(against) > 1 else 0.7)
+
+
+def _month_above(seen: Seen, one: Placed) -> int | None:
+    """The month that was named last, in the paragraphs right above a day whose own is not said: it is of that one."""
+    texts = seen.texts[one.scene][max(0, one.day.paragraph - ABOVE) : one.day.paragraph]
+    named = [match["behind"] or match["before"] for text in texts for match in _MONTHS.finditer(text)]
+    return MONTHS[named[-1].lower()] if named else None
 
 
 def _are_enough(against: Sequence[Placed], one: Placed) -> bool:
@@ -246,5 +260,5 @@ CHECK = Check(
     "nothing says so.",
     reads=("words",),
     find=find,
-    recipe=6,
+    recipe=7,
 )
