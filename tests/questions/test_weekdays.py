@@ -113,6 +113,11 @@ def test_asks_about_a_day_that_is_talked_of_beside_those_told(said: str) -> None
     assert len(found(CHECK, *RAN, [said])) == 1
 
 
+def test_a_day_alone_is_of_the_month_named_above_it() -> None:
+    assert found(CHECK, *RAN, ["It had been quiet.", "“Tuesday the fifteenth,” said Ilse."])
+    assert not found(CHECK, *RAN, ["It had been quiet early in June.", "“Tuesday the fifteenth,” said Ilse."])
+
+
 @pytest.mark.parametrize(
     "said",
     [
