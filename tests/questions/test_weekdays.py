@@ -113,6 +113,19 @@ def test_asks_about_a_day_that_is_talked_of_beside_those_told(said: str) -> None
     assert len(found(CHECK, *RAN, [said])) == 1
 
 
+def test_a_year_that_is_looked_back_on_is_not_the_days() -> None:
+    # 10 June was a Friday in 2011, a Saturday in 1989 (any perpetual calendar)
+    day = "The lodger came on a Saturday, the tenth of June."
+    assert found(CHECK, ["It was the March of 2011 and it rained.", day])
+    assert not found(CHECK, ["When Tobias died, in the March of 2011, it rained.", day])
+
+
+def test_days_without_a_month_are_held_against_those_of_near_scenes_only() -> None:
+    first, other = "It was the third of March, a Wednesday.", "On the Friday, which was the ninth, he went."
+    assert found(CHECK, [first], ["It rained."], [other])
+    assert not found(CHECK, [first], *[["It rained."]] * 3, [other])
+
+
 def test_a_day_alone_is_of_the_month_named_above_it() -> None:
     assert found(CHECK, *RAN, ["It had been quiet.", "“Tuesday the fifteenth,” said Ilse."])
     assert not found(CHECK, *RAN, ["It had been quiet early in June.", "“Tuesday the fifteenth,” said Ilse."])

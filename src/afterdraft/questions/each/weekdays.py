@@ -30,13 +30,14 @@ _YEAR_TOLD = re.compile(
     r"|\byears? (?:later|ago|earlier|before|since|back)\b|\b(?:last|that|the (?:next|same|other|previous)) year\b"
 )
 BESIDE = 4  # scenes between a day that is talked of, or looked back on, and those told, likewise
-ABOVE = 2  # paragraphs above a day in which its month may be named, likewise
+BY = 2  # scenes between two days told, of one of which the month is not said, likewise
 ALONE = 14  # days from the one that is told alone, likewise
 ABOUT = 31  # days from those told to one whose month is not said, likewise
 _MONTH = "|".join(month.capitalize() for month in MONTHS)
 _MONTHS = re.compile(
     rf"\b(?:in|of|till|until|since|early|late|this|last|next)\s(?P<behind>{_MONTH})\b|\b(?P<before>{_MONTH})\s\d"
 )
+_ELSEWHEN = re.compile(r"\b(?:had|when|since|ago|until|till|before|after)\b|[’']d\b", re.IGNORECASE)
 WEEKDAYS = tuple(day.capitalize() for day in DAYS)
 
 
@@ -98,6 +99,8 @@ def _day_near(seen: Seen, one: Placed) -> tuple[date, Span] | None:
         for place in range(one.day.paragraph if number == one.scene else len(scene) - 1, -1, -1):
             if _YEAR.search(scene[place]) and (said := _dates_with_year(scene[place])):
                 near, start, end = said[-1]
+                if _ELSEWHEN.search(seen.sentence(seen.span(number, place, start, end)).quote):
+                    return None  # what is looked back on says no year of what is told
                 day = _nearest(one.day, near)
                 return (day, seen.span(number, place, start, end)) if day else None
     return None
@@ -124,6 +127,9 @@ def _against_each_other(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding
     """Days whose year no page says, in the order in which they are told, each held against those that agree."""
     agreed: list[Placed] = []
     for place, one in enumerate(found):
+        if agreed and not _may_be_held(seen, agreed[-1], one, BY):
+            agreed = [one]
+            continue
         if not agreed or _can_follow(agreed[-1], one):
             agreed.append(one)
             continue
@@ -142,6 +148,25 @@ def _against_each_other(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding
             yield _finding(
                 seen, same or last, one, 0.9 if len(agreed) > 1 or (after and _can_follow(last, after)) else 0.75
             )
+
+
+def _may_be_held(seen: Seen, one: Placed, other: Placed, by: int) -> bool:
+    """Whether two days may be of one month, or of two that are named: where the month of one is not said, it is the
+    last named above it in its scene, or else that of the other, so many scenes off at most."""
+    if all(it.day.month or it.day.called for it in (one, other)):
+        return True
+    months = [it.day.month or _month_above(seen, it) for it in (one, other)]
+    return months[0] == months[1] if all(months) else not any(months) or abs(one.scene - other.scene) <= by
+
+
+def _month_above(seen: Seen, one: Placed) -> int | None:
+    """The month that is named last before it in its scene."""
+    if one.heading:
+        return None
+    scene = seen.texts[one.scene]
+    texts = [*scene[: one.day.paragraph], scene[one.day.paragraph][: one.day.start]]
+    named = [match["behind"] or match["before"] for text in texts for match in _MONTHS.finditer(text)]
+    return MONTHS[named[-1].lower()] if named else None
 
 
 def _of_that_date(found: Sequence[Placed], one: Placed) -> Placed | None:
@@ -183,8 +208,7 @@ def _beside_those_told(seen: Seen, left: Sequence[Placed], runs: Sequence[Placed
         if one in asked or not _is_nearby(seen, one):
             continue
         near = [other for other in runs if other != one and abs(other.scene - one.scene) <= BESIDE]
-        month = None if one.day.month else _month_above(seen, one)
-        beside = [other for other in near if month in (None, other.day.month)]
+        beside = [other for other in near if _may_be_held(seen, other, one, BESIDE)]
         fits = [(other, _may_fit(other, one)) for other in beside]
         against = [other for other, fit in fits if fit is False]
         if against and not any(fit for _, fit in fits) and _agree(against) and _are_enough(against, one):
@@ -194,13 +218,6 @@ def _beside_those_told(seen: Seen, left: Sequence[Placed], runs: Sequence[Placed
             told = _of_that_date(runs, one) or nearest
             asked.append(told)
             yield _finding(seen, told, one, 0.8 if len(against) > 1 else 0.7)
-
-
-def _month_above(seen: Seen, one: Placed) -> int | None:
-    """The month that was named last, in the paragraphs right above a day whose own is not said: it is of that one."""
-    texts = seen.texts[one.scene][max(0, one.day.paragraph - ABOVE) : one.day.paragraph]
-    named = [match["behind"] or match["before"] for text in texts for match in _MONTHS.finditer(text)]
-    return MONTHS[named[-1].lower()] if named else None
 
 
 def _are_enough(against: Sequence[Placed], one: Placed) -> bool:
