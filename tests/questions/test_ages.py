@@ -41,6 +41,8 @@ def test_asks_however_it_is_told(other: str) -> None:
         ("It rained.", "Ilse was forty-three years old."),
         ("Six years went by.", "Ilse was forty-eight years old."),
         ("It rained.", "When Ilse was twelve years old the bridge came down."),
+        ("It rained.", "I, Ilse Brandt, am thirty-eight years old now, and write it down."),
+        ("It rained.", "Then Ilse was forty-eight years old, and the bridge was gone."),
         ("It rained.", "Marta was thirty-eight years old."),
         ("It rained.", "At thirty-eight, Ilse had sold the ferry."),
         ("It rained.", "At thirty-eight, Ilse had had a dog."),

@@ -41,5 +41,10 @@ def test_asks_nothing_where_somebody_is_new_or_new_to_somebody(again: str) -> No
     assert not found_in(CHECK, [*ILSE, MET], MARTA, [again])
 
 
+def test_who_has_a_surname_is_not_brought_in_by_the_given_name() -> None:
+    again = "The ferry was rowed by a man called Tobias."
+    assert not found_in(CHECK, ILSE, [*MARTA, "Tobias Renn shut the door."], [again])
+
+
 def test_within_one_scene_it_is_one_bringing_in() -> None:
     assert not found_in(CHECK, ILSE, MARTA, [MET, "The inn was kept by a woman named Anna Kell."])

@@ -22,6 +22,7 @@ def test_asks_about_snow_in_july() -> None:
         [JULY, "“The snow lay to the sills,” said Ilse."],
         [JULY, "Ilse went out to the landing, where snow had lain in the winter she was born."],
         [JULY, "They were far down in the southern hemisphere.", "Snow lay along the rail."],
+        ["Ilse dreamed that he came home. " + JULY, "She woke, and snow lay along the rail."],
         [JULY, "They were in the Alps. Snow lay along the path."],
         ["“It was the third of July,” said Ilse.", "Snow lay along the rail."],
         [JULY, "In October they sold the goat.", "In January the river froze.", "Snow lay along the rail."],

@@ -56,6 +56,12 @@ def test_asks_about_a_paragraph_of_an_i_in_the_present() -> None:
     assert not found_in(CHECK, [*mine * 9, "I know now that I was wrong. I think of it every year."])
 
 
+def test_asks_about_what_is_told_beside_speech() -> None:
+    told = "He laughs, and has the grace to look out over the water."
+    talk = f"{told} “There were two rooms with a glass floor,” said Tobias. “I had a man draw it.”"
+    assert quotes(found_in(CHECK, [*ILSE, *MARTA, talk, *ILSE])) == [[told]]
+
+
 TAKES = "Tobias takes the lamp and goes down to the landing. He unties the boat, and it drifts out under the bridge."
 
 

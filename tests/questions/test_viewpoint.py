@@ -83,6 +83,30 @@ def test_is_silent_where_the_one_whose_scene_it_is_does_not_come_back() -> None:
     assert not found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, OTHER, *rest], [*ILSE, *MIND])
 
 
+NOW = [
+    "Ilse sees the light go out across the water. Ilse wonders who has the oil.",
+    "Ilse hears the door. Ilse hopes it is the dog.",
+    "Ilse remembers the key. Ilse feels the cold come up through the boards.",
+]
+NOW_ILSE = [
+    "Ilse Brandt comes down to the ferry before it is light. The rope is wet, and she coils it twice.",
+    "“You’re early,” says Tobias. “The river’s up.”",
+    "“It was up yesterday,” says Ilse. She puts the basket under the seat. She goes to the rail and looks.",
+    "“Then we’ll be slow,” says Tobias, and he takes the long pole from its hook.",
+]
+
+
+def test_asks_in_a_book_told_in_the_present() -> None:
+    told = "Tobias wishes that the boat were at the bottom of the river."
+    one = found_in(CHECK, [*NOW_ILSE, *NOW], [*NOW_ILSE, *NOW, told, *NOW], [*NOW_ILSE, *NOW])
+    assert quotes(one) == [[told]]
+
+
+def test_is_silent_about_who_thinks_so_to_this_day() -> None:
+    told = "Tobias thinks to this day that the boat was at the bottom of the river."
+    assert not found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, told, *MIND], [*ILSE, *MIND])
+
+
 def test_is_silent_where_what_follows_goes_on_with_the_other() -> None:
     told = "It seemed to Tobias that the river would never go down. He would not have liked it to."
     assert not found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, told, *MIND], [*ILSE, *MIND])

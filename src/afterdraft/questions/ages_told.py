@@ -15,6 +15,10 @@ _THEN = re.compile(
     r"\b[^.;]*$",
     re.IGNORECASE,
 )
+_LATER = re.compile(
+    r"^\W*(?:Then|Later|And\sthen|In\sthe\syear)\b|\bthen\s(?:he|she|I)\swas\s$"
+)  # 'Then he was eighteen, and'
+_TELLER = re.compile(r"^[^“\"‘]*\bI(?:[’']m|\sam)\s(?:now\s)?$")
 _AT = re.compile(r"\bat\s$", re.IGNORECASE)
 _HAD = re.compile(
     r"^,?(?:\s\w+\.?){0,5}\shad\b(?!\s(?:(?:long|already|quite|almost|only)\s)?(?:given\sup|learn(?:ed|t)|ceased|come\sto|grown|begun|lost"
@@ -53,13 +57,15 @@ def _is_of_another(seen: Seen, one: PersonTrait) -> bool:
 
 
 def is_now(seen: Seen, one: PersonTrait) -> bool:
-    """Whether it is said of the time that is told, and for certain."""
+    """Whether it is said of the time that is told, and for certain, and not by a paper or of the time of telling."""
+    if (one.scene, one.paragraph) in seen.set_in:
+        return False
     text = seen.texts[one.scene][one.paragraph]
     begins, ends = sentence(text, one.start, one.end)
     before, behind = _SPOKEN.sub("", text[begins : one.start]), text[one.end : ends]
     then = _AT.search(before) if _AT.search(before) and not _HAD.search(behind) else None
     before = _WHO.sub("", before[: then.start()] if then else before)  # 'When Ilse, who had turned forty, came in'
-    return not _THEN.search(before)
+    return not (_THEN.search(before) or _LATER.search(before) or _TELLER.search(before))
 
 
 def is_certain(seen: Seen, one: PersonTrait) -> bool:

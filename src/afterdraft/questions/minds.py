@@ -7,7 +7,7 @@ from typing import Literal
 
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence, silenced
-from afterdraft.questions.telling import inside, is_known
+from afterdraft.questions.telling import inside, is_known, is_thought_now
 from afterdraft.reading.facts import Gender, Mention
 from afterdraft.whole.book import genders
 from afterdraft.whole.evidence import told_by_i
@@ -53,12 +53,15 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
         if not one.spoken and one.kind in ("name", "role")
     ]
     by_i = told_by_i(scene)
+    now = sum(it.present for it in scene.counted) > sum(it.past for it in scene.counted)
     found = []
     for one, person, guess in zip(scene.mentions, people, guesses, strict=True):
         if one.spoken or one.kind == "role" or (number, one.paragraph) in seen.set_in:
             continue
         text = seen.texts[number][one.paragraph]
         inward, deep = inside(text, one)
+        if (by_i or not now) and inward and is_thought_now(text, one):
+            continue  # in a scene told in the past, or by an I: 'the poet thinks'
         if inward or one.feels:
             person = person or _plainly(silenced(text, scene.quotes, one.paragraph), one, named)
             told = inward and is_known(text, one, deep=deep, told_by_i=by_i)

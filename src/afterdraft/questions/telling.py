@@ -18,12 +18,14 @@ _THINKS = _DEEP | words_of(
     thought thinking believed believe think know supposed realised realized decided guessed imagined recalled understood
     """
 )
+_DEEP_NOW = words_of("wonders wishes remembers dreads longs regrets hopes doubts fears suspects despises envies knows")
+_THINKS_NOW = _DEEP_NOW | words_of("thinks believes supposes realises realizes decides guesses imagines understands")
 _HELPS = (
     r"(?:(?:had|could|would|did|never|not|was|were|\w+ly|still|only|also|been|even|now|always|just|long|again|then)\s+)"
 )
 _VERB = re.compile(rf"\s+{_HELPS}{{0,3}}(\w+)")
 _FELT = re.compile(
-    r"\s+(?:had\s|\w+ly\s|never\s)?felt\s(?:a|an|no|nothing|that|himself|herself|suddenly|very|so|sorry|sure|ashamed"
+    r"\s+(?:had\s|\w+ly\s|never\s)?(?:felt|feels)\s(?:a|an|no|nothing|that|himself|herself|suddenly|very|so|sorry|sure|ashamed"
     r"|proud|guilty|angry|happy|sad|tired|uneasy|relieved|sick|how)\b"
 )
 _ASIDE = re.compile(r",\s(?!and\b|or\b|but\b)[^,.;:“”‘]{3,70},(?=\s)")  # 'Marta, wiping the bench, thought'
@@ -31,12 +33,12 @@ _TO_ONESELF = re.compile(
     rf"\s+{_HELPS}{{0,2}}(?:(?:suddenly\s)?reminded\sof|(?:told|asked)\s(?:him|her)self\b|thinking\sof|help\s(?:thinking"
     r"|wondering|wishing)|found\s(?:him|her)self\s(?:thinking|wondering|wishing|remembering))"
 )
-_INVERTED = re.compile(r",\s(?:thought|wondered)\s$")  # 'it was late, thought Marta'
+_INVERTED = re.compile(r",\s(?:thought|wondered|thinks|wonders)\s$")  # 'it was late, thought Marta'
 _INWARD = re.compile(
     r"\b(?:inwardly|(?:secretly|privately)(?=\s(?!\w+ing\b)\w)|in (?:his|her) (?:own )?(?:heart|soul|mind)|at heart)\b",
     re.IGNORECASE,
 )
-_SEEMED = re.compile(r"\b(?:seemed|appeared|occurred)\sto\s$")
+_SEEMED = re.compile(r"\b(?:seem(?:ed|s)|appear(?:ed|s)|occur(?:red|s))\sto\s$")
 
 # What stands before the thought in its sentence
 _WITHIN = re.compile(
@@ -70,7 +72,7 @@ _SEEN = re.compile(
     r"|decided\b|remembered\s(?:himself|herself|to)\b|(?:believed|think|thought)\sin\b)"
 )  # what is said or done shows it
 _OPINION = re.compile(
-    rf"\s+{_HELPS}{{0,3}}thought\s(?:the|a|an|his|her|their|it|him|them|this|young|old)\b"
+    rf"\s+{_HELPS}{{0,3}}(?:thought|thinks)\s(?:the|a|an|his|her|their|it|him|them|this|young|old)\b"
     r"(?:(?!\b(?:was|were|had|would|could|might|should|must|did)\b)[^,.;:])*[,.;:]"
 )  # 'thought the country damp': what she thinks of things, whoever knows her knows
 _KNEW = re.compile(rf"\s+{_HELPS}{{0,3}}(?:knew|known|know|understood)\b")
@@ -109,8 +111,18 @@ def inside(text: str, one: Mention) -> tuple[bool, bool]:
     if match is None:
         return False, False
     verb = match[1]
-    deep = verb in _DEEP or bool(_FELT.match(text, end) or _TO_ONESELF.match(text, end)) or _is_inward(text, one)
-    return deep or verb in _THINKS, deep
+    deep = (
+        verb in _DEEP | _DEEP_NOW
+        or bool(_FELT.match(text, end) or _TO_ONESELF.match(text, end))
+        or _is_inward(text, one)
+    )
+    return deep or verb in _THINKS | _THINKS_NOW, deep
+
+
+def is_thought_now(text: str, one: Mention) -> bool:
+    """Whether the thought is told in the present: 'Ilse knows'."""
+    match = _VERB.match(text, _behind(text, one))
+    return match is not None and match[1] in _THINKS_NOW
 
 
 def _behind(text: str, one: Mention) -> int:

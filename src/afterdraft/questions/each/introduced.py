@@ -28,8 +28,15 @@ def find(seen: Seen) -> Iterator[Finding]:
         for place, match in _brought_in(seen, number):
             person = seen.book.cast.by_form.get(form(match["name"]), "")
             known = _named_before(seen, number, match["name"])
-            if known and (" " in match["name"] or (known.scene, person) in met):
+            named_so = " " in match["name"] or ((known and known.scene, person) in met and _is_all(seen, match["name"]))
+            if known and named_so:
                 yield _finding(seen, match["name"], known, seen.span(number, place, *match.span()))
+
+
+def _is_all(seen: Seen, name: str) -> bool:
+    """Whether nobody has a surname behind it: 'a man called Ray' is then no Ray Pask."""
+    longer = re.compile(rf"\b{re.escape(name)}\s[A-Z][a-z]")
+    return not any(longer.search(text) for scene in seen.texts for text in scene)
 
 
 def _brought_in(seen: Seen, number: int) -> Iterator[tuple[int, re.Match[str]]]:
@@ -77,4 +84,5 @@ CHECK = Check(
     "readers, is asked about.",
     reads=("words", "cast"),
     find=find,
+    recipe=2,
 )

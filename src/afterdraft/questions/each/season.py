@@ -19,6 +19,7 @@ _MONTH = re.compile(
 )
 NUMBERS = {month: number for number, month in enumerate(_NAMES.split("|"), 1)}
 _SOUTH = re.compile(r"\b(?:southern hemisphere|antipodes)\b", re.IGNORECASE)
+_DREAMED = re.compile(r"\bdream(?:ed|t)\s(?:that|of)\b|\bin\s(?:his|her|my|the)\sdream\b")
 _ELSEWHEN = re.compile(
     r"\b(?:had (?!come|begun|set in|turned|fallen|whitened)|would|used to|since|until|till|before|last|next|ago"
     r"|every|each"
@@ -41,7 +42,10 @@ def find(seen: Seen) -> Iterator[Finding]:
         return  # where December is summer
     for number in seen.scenes:
         named = list(_named(seen, number))
-        if not named or len({one.months for one in named}) > FEW or any(map(ELSEWHERE.search, seen.texts[number])):
+        texts = seen.texts[number]
+        if not named or len({one.months for one in named}) > FEW or any(map(ELSEWHERE.search, texts)):
+            continue
+        if any(map(_DREAMED.search, texts)):
             continue
         told = [one for one in named if _is_told(seen, number, one)]
         pairs = ((month, sign) for month in told for sign in _signs(seen, number) if _differ(month, sign))

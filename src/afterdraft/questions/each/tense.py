@@ -46,7 +46,7 @@ def _in_scene(seen: Seen, number: int, scene: SceneFacts, *, alone: bool) -> Ite
         one = scene.counted[place]
         speech = [(it.start, it.end) for it in scene.quotes if it.paragraph == place]
         runs: list[tuple[int, int]] = []
-        if alone and (one.past or (place and one.present < HAPPENS)):
+        if alone and (one.past or speech or (place and one.present < HAPPENS)):
             runs = _runs(seen, scene, place, text, speech)
         if not runs and not speech and is_told_now(seen, number, place):
             runs = [(0, len(text))]
@@ -134,5 +134,5 @@ CHECK = Check(
     "where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=14,
+    recipe=15,
 )

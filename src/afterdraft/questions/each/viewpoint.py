@@ -222,5 +222,5 @@ CHECK = Check(
     "with another. Books whose telling knows everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
-    recipe=10,
+    recipe=11,
 )
