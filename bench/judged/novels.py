@@ -1,9 +1,11 @@
 """Which novels' questions are judged: the rule of the README. Imports nothing of the program."""
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from hashlib import sha256
 
 from bench import corpus
+from bench.faults.novels import novels
 from bench.reading.halves import halves
 from bench.reading.novels import novel as of_dialogue
 from bench.reading.novels import titles
@@ -18,7 +20,8 @@ FITTING: Mapping[str, tuple[Half, int]] = {
     "report, second": ("report", 1),
 }
 THIRD = "report, third"
-GROUPS = (*FITTING, THIRD)
+REST, OTHERS = "tune, the rest", "tune, other corpora"  # read through and used for tuning
+GROUPS = ("tune", REST, OTHERS, "report", "report, second", THIRD)
 ASKED = ("Emma", "Hard Times", "The Gambler", "Where Angels Fear to Tread", "The Mysterious Affair At Styles")
 
 
@@ -26,6 +29,8 @@ def chosen(group: str) -> list[corpus.Novel]:
     """Those of one group that are judged, in the order of the SHA-256 of their titles."""
     if group == THIRD:
         return sorted([*_longer(), *_of_dialogue()], key=lambda one: _hashed(one.title))
+    if group in (REST, OTHERS):
+        return sorted(_the_rest() if group == REST else _of_other_corpora(), key=lambda one: _hashed(one.title))
     which, number = FITTING[group]
     titled = {one.title: one for one in _half(which)}
     return [titled[title] for title in taken({title: _words(one) for title, one in titled.items()}, number)]
@@ -39,12 +44,22 @@ def taken(words: dict[str, int], number: int) -> Sequence[str]:
 
 def named(title: str) -> corpus.Novel | None:
     """By its title, or by how its file is called; None where there is none."""
-    known = (*map(corpus.novel, corpus.paths()), *_of_dialogue())
+    known = (*map(corpus.novel, corpus.paths()), *_of_dialogue(), *_of_other_corpora())
     return next((one for one in known if title in (one.title, one.slug)), None)
 
 
 def _half(which: Half) -> Iterator[corpus.Novel]:
     return (one for one in map(corpus.novel, corpus.paths()) if half(one.title) == which)
+
+
+def _the_rest() -> Iterator[corpus.Novel]:
+    first = {one.title for one in chosen("tune")}
+    return (one for one in _half("tune") if one.title not in first)
+
+
+def _of_other_corpora() -> Iterator[corpus.Novel]:
+    """Those that `bench.faults` plants into besides the structure corpus."""
+    return (_novel(re.sub(r"\W+", "-", title.lower()), title, scenes) for title, scenes in novels("others"))
 
 
 def _longer() -> Iterator[corpus.Novel]:
@@ -57,15 +72,18 @@ def _of_dialogue() -> Iterator[corpus.Novel]:
     halved = halves(known.values())
     for slug, title in known.items():
         if halved[title] == "report" and title not in ASKED:
-            found = of_dialogue(slug)
-            yield corpus.Novel(
-                slug=slug,
-                title=title,
-                author="",
-                front=(),
-                parts=(),
-                chapters=tuple(_chapter(tuple(one.text for one in chapter)) for chapter in found.chapters),
-            )
+            yield _novel(slug, title, [[one.text for one in chapter] for chapter in of_dialogue(slug).chapters])
+
+
+def _novel(slug: str, title: str, scenes: Sequence[Sequence[str]]) -> corpus.Novel:
+    return corpus.Novel(
+        slug=slug,
+        title=title,
+        author="",
+        front=(),
+        parts=(),
+        chapters=tuple(_chapter(tuple(scene)) for scene in scenes),
+    )
 
 
 def _chapter(paragraphs: tuple[str, ...]) -> corpus.Chapter:

@@ -18,10 +18,10 @@ def measure(*, full: bool) -> Section:
     return Section(
         title="The first questions of novels, judged",
         corpus=(
-            f"{len(results)} novels of the structure corpus by a rule written down first (`bench/judged`). The first "
+            f"{len(results)} novels by a rule written down first (`bench/judged`). The first "
             f"{FIRST} questions of each, all where fewer are asked, are judged against the text. What was asked of the "
             "report half has been read, and checks mended by it, so that these are no fresh figures: those are in "
-            "`bench/history.md`, rounds 7, 12 and 14. Questions that have no judgement yet are not in the share."
+            "`bench/history.md`, rounds 7, 12, 14 and 18. Questions that have no judgement yet are not in the share."
         ),
         figures=tuple(figure for group in GROUPS for figure in figures(group, results)),
         lines=tuple(lines(results)),

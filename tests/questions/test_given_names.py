@@ -67,6 +67,7 @@ def test_asks_where_somebody_called_by_the_surname_has_another_given_name(other:
         ["Margaret Lomas was in there with a mop.", "Old Lomas looked at Terry. “Oh, heck,” said Lomas."],
         ["Barry Lomas and Terry were there with a mop.", "“Oh, heck,” said Lomas."],
         ["Captain Lomas was in there with a mop.", "“Oh, heck,” said Lomas."],
+        ["Captains Lomas and Ashe were in there.", "“Oh, heck,” said Lomas."],
         ["Barry Lomas had a mop.", "“Oh, heck,” said Lomas.", "Barry sat down. Barry sighed."],
     ],
 )

@@ -51,6 +51,7 @@ def test_what_is_claimed(said: str, skill: str) -> None:
     "said",
     [
         "He could not swim again until June.",
+        "He grew up in the house of an illiterate father.",
         "She could not drive in this snow.",
         "I couldn’t drive home.",
         "She could not read his face.",

@@ -114,7 +114,7 @@ SKILLS: Mapping[str, Skill] = {
         r"|pages?|chapters?|telegrams?|labels?|lists?|poems?|message|words|sentence|Bible)\b|aloud|it (?:out|"
         r"through|aloud|twice|again))|wrote (?:him|her|them|me|back to|a (?:letter|note)|to (?=[A-Z]|him|her|the))\b",
         "read|letters|alphabet|spell",
-        other="illiterate",
+        other="(?:was|is|were|are|am|been|[’']m|[’']s|[’']re) (?:quite |still |almost )?illiterate",
         often=True,
     ),
     "fire a gun": Skill(

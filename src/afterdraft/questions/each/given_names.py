@@ -14,7 +14,7 @@ from afterdraft.whole.nicknames import same_given
 KNOWN = 5  # times that the usual given name stands at least; chosen on the tuning half
 RARE = 2  # times that the other does at most, likewise; in full, the usual name stands more often
 _NAME = re.compile(r"(?<![\w’'-])(?P<given>[A-Z][a-zé]+)(?= (?P<surname>[A-Z][a-zé’]+[a-z])\b(?!-))")
-_NO_GIVEN = lexicon.TITLES | lexicon.ROLES | lexicon.NO_NAMES
+_NO_GIVEN = lexicon.TITLES | lexicon.ROLES | lexicon.NO_NAMES | {f"{title}s" for title in lexicon.TITLES}
 _WORD = re.compile(r"[^\W\d_]+")
 _KIN = re.compile(
     r"\b(?:sons?|daughters?|brothers?|sisters?|father|mother|parents|uncle|aunt|cousins?|nephew|niece|wife|husband"
@@ -154,5 +154,5 @@ CHECK = Check(
     "about it is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=4,
+    recipe=5,
 )
