@@ -40,6 +40,7 @@ def test_asks_nothing_where_it_does(later: str) -> None:
         ["“You will put it right,” he said."],
         ["Joan had a packet in her glove.", "“Give it to me,” he said."],
         ["Joan had a packet in her glove.", "She kept it for years."],
+        ["Joan had a packet in her glove.", "“You’ll keep that to yourself, please,” he said."],
     ],
 )
 def test_asks_nothing_without_a_thing_or_a_charge(scene: list[str]) -> None:

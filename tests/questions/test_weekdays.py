@@ -118,6 +118,7 @@ def test_a_year_that_is_looked_back_on_is_not_the_days() -> None:
     day = "The lodger came on a Saturday, the tenth of June."
     assert found(CHECK, ["It was the March of 2011 and it rained.", day])
     assert not found(CHECK, ["When Tobias died, in the March of 2011, it rained.", day])
+    assert not found(CHECK, ["“‘With thanks, March of 2011,’” he read, and it rained.", day])
 
 
 def test_days_without_a_month_are_held_against_those_of_near_scenes_only() -> None:

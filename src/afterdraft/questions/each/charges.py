@@ -15,7 +15,7 @@ LATE = 0.75  # share of the book's words from which nothing needs to come back, 
 KNOWN_BY = 12  # times that a word stands at most by which a thing is known again, likewise
 _CHARGE = re.compile(
     r"\byou(?:[’']ll|\swill|\sare|[’']re|\sshall|\smust)\s(?:not\s)?(?:to\s)?(?:give|put|hand|take|deliver|open|unpick"
-    r"|unseal|unwrap|keep|bring|carry|read)\s(?:it|this|them|that)\b"
+    r"|unseal|unwrap|keep|bring|carry|read)\s(?:it|this|them|that)\b(?!\s(?:to|for)\s(?:your|our|my|him|her)sel(?:f|ves)\b|\sin\smind\b)"
     r"|\b(?:give|deliver|hand|take|carry)\s(?:it|this|them)\s(?:to|into|over\sto)\s(?!me\b|us\b|him\b|her\b)"
     r"[\w’' ]{2,30}?(?:when|before|if|after|as\ssoon|on\s(?:the|[A-Z])|with\syour\sown)"
     r"|\b(?:not\sto|never|don[’']t)\s(?:be\s)?(?:open|opened|unpick|unwrap|read|unseal)\b[^.!?;]{0,40}?\b(?:till|until"
@@ -92,5 +92,5 @@ CHECK = Check(
     blind="Charges in other words; things that are not on the list, or that come back under another word.",
     reads=("words",),
     find=find,
-    recipe=2,
+    recipe=3,
 )

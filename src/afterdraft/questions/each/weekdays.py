@@ -14,6 +14,7 @@ from afterdraft.questions.named_days import NamedDay
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.running_days import Placed, is_shown, is_spoken, looks_back, placed, running
 from afterdraft.questions.seen import Seen
+from afterdraft.questions.speech import speech
 from afterdraft.reading.time_words import DAYS, MONTHS
 from afterdraft.reading.times import times
 
@@ -96,11 +97,13 @@ def _day_near(seen: Seen, one: Placed) -> tuple[date, Span] | None:
         return None
     for number in range(one.scene, max(-1, one.scene - BEFORE), -1):
         scene = seen.texts[number]
+        spoken = speech(scene)
         for place in range(one.day.paragraph if number == one.scene else len(scene) - 1, -1, -1):
             if _YEAR.search(scene[place]) and (said := _dates_with_year(scene[place])):
                 near, start, end = said[-1]
-                if _ELSEWHEN.search(seen.sentence(seen.span(number, place, start, end)).quote):
-                    return None  # what is looked back on says no year of what is told
+                back = _ELSEWHEN.search(seen.sentence(seen.span(number, place, start, end)).quote)
+                if back or spoken(place, start):
+                    return None  # what is looked back on, read out or talked of says no year of what is told
                 day = _nearest(one.day, near)
                 return (day, seen.span(number, place, start, end)) if day else None
     return None
@@ -277,5 +280,5 @@ CHECK = Check(
     "nothing says so.",
     reads=("words",),
     find=find,
-    recipe=7,
+    recipe=8,
 )
