@@ -45,8 +45,8 @@ def measure(*, full: bool) -> Section:
     return Section(
         title="Questions about novellas written for it",
         corpus=(
-            f"{len(found)} novellas of 18,000 to 20,000 words, invented (`bench/novellas`), each with 16 slips of a "
-            "reviser and 10 traps, by writers who knew nothing of the checks. A slip counts as found where one "
+            f"{len(found)} novellas of 17,000 to 20,000 words, invented (`bench/novellas`), each with 16 slips of a "
+            "reviser and 8 to 10 traps, by writers who knew nothing of the checks. A slip counts as found where one "
             "question shows two of its passages (one, where it has no other or the check shows one only)."
         ),
         figures=tuple(figure for which in HALVES for figure in _figures(which, found)),
