@@ -271,10 +271,11 @@ CHECK = Check(
     name="Weekday and date",
     family="continuity",
     looks_at="A weekday and a date that are named together as one day, in the text or over a chapter.",
-    method="Where the year is said, there or a page or two before, the calendar decides (Gregorian, from the "
-    "standard library). Where it is not, days named near one another are held against each other: whole weeks "
-    "lie between the same weekdays. What somebody says, or looks back on, is held against the days that are told "
-    "within four scenes; a month that is not said may be that of those, the one before or the one after.",
+    method="Where the year is said, there or a page or two before, and not looked back on or read out, the calendar "
+    "decides (Gregorian, from the standard library). Where it is not, days named near one another are held against "
+    "each other: whole weeks lie between the same weekdays. What somebody says, or looks back on, is held against the "
+    f"days that are told within {BESIDE} scenes. A month that is not said is the one named above it in the scene, or "
+    f"else may be that of days told up to {BY} scenes off, the one before or the one after.",
     blind="Days on what somebody reads or hears, which may be of any year. Dates before 1753, and Russian ones before "
     "1918, went by another calendar. A day of another year told between two of this one may be asked about where "
     "nothing says so.",
