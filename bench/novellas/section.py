@@ -45,7 +45,7 @@ def measure(*, full: bool) -> Section:
     return Section(
         title="Questions about novellas written for it",
         corpus=(
-            f"{len(found)} novellas of 17,000 to 20,000 words, invented (`bench/novellas`), each with 16 slips of a "
+            f"{len(found)} novellas of 14,000 to 20,000 words, invented (`bench/novellas`), each with 16 slips of a "
             "reviser and 8 to 10 traps, by writers who knew nothing of the checks. A slip counts as found where one "
             "question shows two of its passages (one, where it has no other or the check shows one only)."
         ),

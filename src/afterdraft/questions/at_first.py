@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from afterdraft.desk.answer import Turned
 
-AT_FIRST: Mapping[str, Turned] = {"left over": "off", "said twice": "off"}
+AT_FIRST: Mapping[str, Turned] = {"left over": "off", "many at once": "off", "said twice": "off"}
 """By id those that do not ask at once: what they asked of finished novels was nearly always in vain."""
 
 
