@@ -63,7 +63,7 @@ def test_asks_where_speech_is_opened_and_not_closed(scene: list[str], opened: st
         ["“It goes like this:", "Down the river", "So she sang."],
         ["“I have news.”"],
         ['"They must go by the carrier," she thought; "and how odd!', "To the left foot, by the fender.", 'How odd!"'],
-        ['""tis so," he said. "It is.', "She sat."],  # marks that were mixed up
+        ['""tis so," he said. "It is."', "She sat."],  # marks that were mixed up
         ["She sat."],
     ],
 )

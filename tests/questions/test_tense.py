@@ -83,6 +83,15 @@ def test_is_silent_about_several_in_a_row_letters_cries_and_asides(rows: list[st
     assert not found_in(CHECK, [*ILSE, *MARTA, *rows, *ILSE])
 
 
+def test_asks_in_the_past_of_a_book_that_is_told_in_the_present_as_well() -> None:
+    now = [
+        "Tobias lifts the lamp that Marta left.",
+        "He takes the rope. She had tied it.",
+        "He went, and she goes.",
+    ] * 4
+    assert found_in(CHECK, now, [*ILSE, *MARTA, TAKES, *ILSE], now, [*ILSE, *MARTA])
+
+
 def test_is_silent_where_who_tells_goes_from_one_tense_to_the_other_all_along() -> None:
     mixed = ["Tobias came in wet. He says nothing.", "He took the lamp. Tobias lights it.", "Marta shut the box."]
     assert not found_in(CHECK, [*ILSE, *MARTA, TAKES, *ILSE, *mixed * 4])

@@ -27,9 +27,7 @@ AROUND, LEAST_AROUND = 2, 3  # verbs in the past on either side for each in the 
 MANY, LONG = 4, 120  # verbs in the present, words
 MOST = 3  # signs of one kind that count
 SIGNED = 2  # paragraphs from the words of a letter to its date and its signature
-MIXED = (
-    0.1  # share of a book's paragraphs with a verb in the past that have a deed in the present too; novels have 0.05
-)
+MIXED = 0.1  # share of such a book's paragraphs in the past that have a deed in the present too; novels have 0.05
 DIARY = 0.1  # share of a book's scenes that are headed by a date
 AT_THE_START = 1  # points more for the first paragraph behind a break, which may set the scene
 NONE_PAST, NEAR_PAST, ALL_PAST = 2.0, 1.5, 1.5  # points: no verb in the past, the one before is in it, all around are
@@ -144,10 +142,11 @@ def _is_of_a_letter(seen: Seen, number: int, place: int) -> bool:
 
 
 def mixes(seen: Seen) -> bool:
-    """Whether who tells goes from one tense to the other all along: 'He come in and says'."""
+    """Whether who tells goes from one tense to the other all along where the past is told: 'He come in and says'."""
     paragraphs = [
         (scene, place, text)
         for scene, texts in zip(seen.facts, seen.texts, strict=True)
+        if _share(scene.counted) >= TOLD
         for place, text in enumerate(texts)
         if scene.counted[place].past
     ]

@@ -134,5 +134,5 @@ CHECK = Check(
     "where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=15,
+    recipe=16,
 )
