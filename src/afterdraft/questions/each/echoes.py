@@ -248,8 +248,9 @@ CHECK = Check(
     "for word in two places more than a page apart and so near that a reader has the first in mind. "
     f"The {MOST} rarest are asked about.",
     method=f"Every run of {RUN} words, or of {GESTURE} where one names a part of the body, is looked up in the whole "
-    f"book and followed for as long as the words are the same. Two have to be rare: standing six times at most, or "
-    f"once in 8,000 words. Up to {NEAR:,} words lie between, or both open a scene, or {FAR} words are the same, "
+    f"book and followed for as long as the words are the same. {NEAR_WORDS} have to be rare, {GESTURE_WORDS} in a "
+    f"gesture: standing six times at most, or once in 8,000 words. Up to {NEAR:,} words lie between, or both open a "
+    f"scene, or {FAR} words are the same, "
     f"{FAR_WORDS} of them rare. What stands three times is taken for a refrain, or in a "
     f"shorter form {SHORTER} times elsewhere, and a second sentence that points back (‘again’, ‘the same’) or takes up "
     "a thing of its scene for one that means it; a gesture with no word of its own (‘he cleared his throat’) for "

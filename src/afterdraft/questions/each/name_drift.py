@@ -39,7 +39,8 @@ CHECK = Check(
     "street that is another kind of street once or twice: ‘Sprat Lane’, and ‘Sprat Street’.",
     method="Takes names behind one title or given name, beside one part, or by themselves where somebody does "
     "something. There is one such name only that may be meant, never near the other one, which is not brought in or "
-    "explained (‘a Mr Lark’, ‘her uncle’), and it is no chief person's. Behind a title or given name they begin with "
+    "explained (‘a Mr Lark’, ‘her uncle’), and it is no chief person's, no "
+    "king and no plural. Behind a title or given name they begin with "
     "two letters alike or look alike; by themselves, one stands up to "
     f"{NEXT} scenes before the other; or one hardly stands, and a rare word is in one sentence with both. Likeness is "
     "Jaro’s (1989). Who is called by the given name has another surname once or twice, like or unlike. A street of "

@@ -107,7 +107,9 @@ CHECK = Check(
     "do not "
     "go with it.",
     method="Months in which such things may be seen, widely taken, for the north and a temperate climate (common "
-    "practice); both told outside speech and of what happens then. Scenes that name more than two months are let be.",
+    "practice); both told outside speech and of what happens then. "
+    "Scenes that name more than two months, and dreams, are "
+    "let be, and books that name the southern hemisphere.",
     blind="Snow in June does fall. The south of the earth, mountains and hot countries, where the scene does not name "
     "them. What is told far from the month.",
     reads=("words", "facts"),

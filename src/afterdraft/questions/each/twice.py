@@ -234,7 +234,8 @@ CHECK = Check(
     method=f"Every run of {RUN} words is looked up in the whole book and followed for as long as the words are the "
     f"same, with up to {CHANGED} other words in between; capitals and points do not count. What stands three times or "
     "more is taken for a refrain, and so are the words with which a scene both opens and closes; words that only say "
-    "when something was, and make no sentence, for a fact that is taken up again. Common practice.",
+    "when something was, and make no sentence, for a fact that is taken up again; what stands below ‘chorus’, or "
+    "behind ‘another’ or ‘the same’, is meant. Common practice.",
     blind="A letter, a verse or a saying that is quoted again on purpose, and not led in by a colon, is asked about. "
     "A passage that was changed in every few words is not seen.",
     reads=("words",),
