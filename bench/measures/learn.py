@@ -168,16 +168,20 @@ def _f1(tuned: Sequence[Sequence[float]], some: Sequence[Passage], least: float)
 
 def _written(bias: float, known: Mapping[str, float], stacked: Numbers, least: float) -> str:
     return _MODULE.format(
-        bias=bias, least=least, own=tuple(stacked[:2].tolist()), nearby=tuple(stacked[2:].tolist()), lines=_lines(known)
+        bias=bias,
+        least=least,
+        own=tuple(stacked[:2].tolist()),
+        nearby=tuple(stacked[2:].tolist()),
+        lines="\n".join(lines(known)),
     )
 
 
-def _lines(known: Mapping[str, float]) -> str:
+def lines(known: Mapping[str, float]) -> list[str]:
     """Signs of one weight stand together, parted by ' | '."""
     by_weight: dict[float, list[str]] = {}
     for sign, weight in known.items():
         by_weight.setdefault(weight, []).append(sign)
-    return "\n".join(line for weight in sorted(by_weight) for line in _wrapped(weight, sorted(by_weight[weight])))
+    return [line for weight in sorted(by_weight) for line in _wrapped(weight, sorted(by_weight[weight]))]
 
 
 def _wrapped(weight: float, signs: Iterable[str]) -> list[str]:

@@ -56,6 +56,17 @@ def named(passage: Passage) -> tuple[frozenset[tuple[int, int]], frozenset[tuple
     )
 
 
+def people_meant(passage: Passage) -> list[tuple[tuple[int, int, int], str]]:
+    """Paragraph, start and end of each mention of somebody, and whom it means."""
+    document = next(one for one in _documents() if one["id"] == passage.id)
+    return [
+        ((passage.words[first][0], passage.words[first][1], passage.words[last][2]), cluster["id"])
+        for cluster in document["clusters"]
+        for first, last, kind, _ in cluster["mentions"]
+        if kind == "PER"
+    ]
+
+
 @cache
 def _split() -> dict[str, list[str]]:
     found: dict[str, list[str]] = json.loads((FOLDER / "split.json").read_text("utf-8"))

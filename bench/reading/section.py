@@ -6,6 +6,7 @@ from itertools import chain
 
 from bench.reading.litbank import Named, people_named
 from bench.reading.novels import titles
+from bench.reading.pronouns import known, score
 from bench.reading.run import Answer, Result, measured
 from bench.reading.score import Found, calibration, f1, surest_half
 from bench.report import Figure, Section
@@ -29,7 +30,7 @@ def measure(*, full: bool) -> Section:
             "that only reports ([how they are halved, and what is counted](reading/README.md)). Figures in the "
             "table are of that half; nothing is tuned for a book."
         ),
-        figures=(*figures(report), *_names(names)),
+        figures=(*figures(report), *_names(names), *score([*known("dev"), *known("test")]).figures()),
         lines=(*_halves(results), "", *novels(results), "", *confusion(results)),
     )
 

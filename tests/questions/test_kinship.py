@@ -49,7 +49,7 @@ def test_asks_where_two_people_are_kin_in_two_ways(other: str) -> None:
         "Ilse and Tobias were not cousins.",
         "It was not Ilse’s cousin Tobias who had the pole.",
         "“My cousin Tobias has the pole,” said Marta.",
-        "She had the pole from her uncle Tobias.",
+        "Marta nodded to Ilse. She had the pole from her uncle Tobias.",
         "Ilse’s cousin Jonas had the long pole.",
     ],
 )

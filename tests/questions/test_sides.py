@@ -98,7 +98,9 @@ def test_a_he_who_may_be_another_is_the_one_man_near_who_has_such_a_mark() -> No
     karl = ["Karl Voss brought the sacks.", "“Nine,” said Karl. “And one that is wet.”", "“Nine,” said Karl again."]
     first = "Tobias held on with his sound left hand."
     mark = "Two fingers of his left hand he had left behind at the bridge."
-    assert found_in(CHECK, [*ILSE, first], karl, [*karl, "“Go,” said Karl to Tobias.", f"He lit a pipe. {mark}"])
+    assert found_in(
+        CHECK, [*ILSE, first], karl, [*karl, "Behind Karl stood a boy, and Tobias.", f"He lit a pipe. {mark}"]
+    )
     assert not found_in(CHECK, [*ILSE, first], karl, [*karl, f"Karl held on. {mark}"])
 
 

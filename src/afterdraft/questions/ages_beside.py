@@ -8,7 +8,8 @@ from afterdraft.reading.facts import Gender
 from afterdraft.reading.lexicon import KIN, TITLES
 from afterdraft.reading.trait_words import PEOPLE, number
 from afterdraft.whole.cast import Cast
-from afterdraft.whole.traits import BY_NAME, PersonTrait
+from afterdraft.whole.owners import BY_NAME
+from afterdraft.whole.traits import PersonTrait
 from afterdraft.whole.turns import resolve
 
 HOURS = 12  # 'at ten' is an hour

@@ -11,7 +11,6 @@ from afterdraft.questions.telling import inside, is_known, is_thought_now
 from afterdraft.reading.facts import Gender, Mention
 from afterdraft.whole.book import genders
 from afterdraft.whole.evidence import told_by_i
-from afterdraft.whole.traits_pronouns import antecedents
 from afterdraft.whole.turns import meant
 
 Whose = Literal["own", "other", "unsure"]
@@ -46,7 +45,6 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
     scene, cast = seen.facts[number], seen.book.told[number]
     people = meant(scene, cast)
     known = genders(cast.people)
-    guesses = antecedents(scene, people, seen.book.spoken[number], known)
     named = [
         _Named(one, person, known.get(person or "", "") or one.gender)
         for one, person in zip(scene.mentions, people, strict=True)
@@ -55,7 +53,7 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
     by_i = told_by_i(scene)
     now = sum(it.present for it in scene.counted) > sum(it.past for it in scene.counted)
     found = []
-    for one, person, guess in zip(scene.mentions, people, guesses, strict=True):
+    for one, person, owner in zip(scene.mentions, people, seen.owners(number), strict=True):
         if one.spoken or one.kind == "role" or (number, one.paragraph) in seen.set_in:
             continue
         text = seen.texts[number][one.paragraph]
@@ -65,7 +63,7 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
         if inward or one.feels:
             person = person or _plainly(silenced(text, scene.quotes, one.paragraph), one, named)
             told = inward and is_known(text, one, deep=deep, told_by_i=by_i)
-            who, sure = (person, 1.0) if person else guess or ("", 0.0)
+            who, sure = (person, 1.0) if person else owner or ("", 0.0)
             gender = known.get(who, "") if one.kind == "name" else one.gender
             found.append(Thought(who, one, gender, inward, told, sure, plain=bool(person)))
     return tuple(found)

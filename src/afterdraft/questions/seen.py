@@ -15,6 +15,7 @@ from afterdraft.reading.keeping import packed
 from afterdraft.whole.book import BookRead, read_book, speak_anew
 from afterdraft.whole.facts_form import spellings
 from afterdraft.whole.given import NOTHING, Given
+from afterdraft.whole.owners import Owners, owners_in
 from afterdraft.whole.pace import Measures, measured
 from afterdraft.whole.places import Places, find_places
 from afterdraft.whole.speakers_kept import KeptSpeakers
@@ -44,6 +45,7 @@ class Seen:
     keys: tuple[str, ...] = ()  # of each scene's facts, where they are known
     speakers: str = ""  # what `KeptSpeakers` remembered of these facts, where it did: nothing else is told, but sooner
     _digests: dict[Part, str] = field(default_factory=dict, repr=False, compare=False)
+    _owners: dict[int, Owners] = field(default_factory=dict, repr=False, compare=False)
 
     @property
     def is_read(self) -> bool:
@@ -64,7 +66,13 @@ class Seen:
 
     @cached_property
     def traits(self) -> tuple[PersonTrait, ...]:
-        return find_traits(self.book, self.facts)
+        return find_traits(self.book, self.facts, self.owners)
+
+    def owners(self, scene: int) -> Owners:
+        """Beside each mention of a scene, whom it means, and how sure that is."""
+        if scene not in self._owners:
+            self._owners[scene] = owners_in(self.book, scene, self.facts[scene])
+        return self._owners[scene]
 
     @cached_property
     def places(self) -> Places:
@@ -108,11 +116,16 @@ def _facts(seen: Seen) -> object:
 
 def _cast(seen: Seen) -> object:
     form = given_form(seen.given)
-    return [_facts(seen), seen.heads, {key: value for key, value in form.items() if key not in ("times", "settings")}]
+    return [
+        RECIPE,
+        _facts(seen),
+        seen.heads,
+        {key: value for key, value in form.items() if key not in ("times", "settings")},
+    ]
 
 
 def _time(seen: Seen) -> object:
-    return [_facts(seen), seen.heads, given_form(seen.given)["times"]]
+    return [RECIPE, _facts(seen), seen.heads, given_form(seen.given)["times"]]
 
 
 _OF: Mapping[Part, Callable[[Seen], object]] = {

@@ -1,23 +1,20 @@
 """Whom the words of a passage are said of, as far as that is known."""
 
 from afterdraft.questions.seen import Seen
-from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.whole.book import genders
 from afterdraft.whole.evidence import told_by_i
-from afterdraft.whole.traits_pronouns import antecedents
-from afterdraft.whole.turns import meant
+from afterdraft.whole.owners import BY_NAME, Owners
+from afterdraft.whole.pronouns import Owner
 
-NAMED = 0.9  # how sure, of a name; as of traits
+NAMED = BY_NAME
 SETTLED = 0.75  # the same, of 'she' in a paragraph that names one woman alone; chosen by hand
-Owner = tuple[str, float]  # person, and how sure
 
 
 class Whose:
-    """Of a book that was read; remembers the scenes it was asked about."""
+    """Of a book that was read."""
 
     def __init__(self, seen: Seen) -> None:
         self._seen = seen
-        self._owners: dict[int, tuple[Owner | None, ...]] = {}
 
     def subject(self, scene: int, paragraph: int, start: int, end: int) -> Owner | None:
         """Who is the last to do or be something in these words; None where that is nobody of the cast."""
@@ -65,27 +62,6 @@ class Whose:
                 found = place
         return None if found is None else self.owners(scene)[found]
 
-    def owners(self, scene: int) -> tuple[Owner | None, ...]:
+    def owners(self, scene: int) -> Owners:
         """Beside each mention of a scene."""
-        if scene not in self._owners:
-            self._owners[scene] = tuple(self._found(scene))
-        return self._owners[scene]
-
-    def _found(self, number: int) -> list[Owner | None]:
-        scene, cast = self._seen.facts[number], self._seen.book.told[number]
-        people = meant(scene, cast)
-        guesses = antecedents(scene, people, self._seen.book.spoken[number], genders(cast.people))
-        return [
-            (person, NAMED) if person else self._speaker(number, scene, one) or guess
-            for one, person, guess in zip(scene.mentions, people, guesses, strict=True)
-        ]
-
-    def _speaker(self, number: int, scene: SceneFacts, one: Mention) -> Owner | None:
-        """Who says 'I' there."""
-        if one.kind != "self" or not one.spoken:
-            return None
-        for said in self._seen.book.spoken[number]:
-            quote = scene.quotes[said.quote]
-            if quote.paragraph == one.paragraph and quote.start <= one.start < quote.end and said.speaker:
-                return said.speaker, round(said.sure * NAMED, 2)
-        return None
+        return self._seen.owners(scene)

@@ -1,17 +1,13 @@
 """What the book says that its people are like, each with where it says so. Guesses: whose grey eyes are 'hers'?"""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
 from afterdraft.reading import lexicon
 from afterdraft.reading.facts import SceneFacts
-from afterdraft.whole.book import BookRead, genders
-from afterdraft.whole.speakers import Spoken
-from afterdraft.whole.traits_pronouns import antecedents
-from afterdraft.whole.turns import meant
-
-BY_NAME = 0.9  # chosen by hand
+from afterdraft.whole.book import BookRead
+from afterdraft.whole.owners import Owners, owners_in
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,14 +24,16 @@ class PersonTrait:
     sure: float
 
 
-def find_traits(book: BookRead, scenes: Sequence[SceneFacts]) -> tuple[PersonTrait, ...]:
-    """In the order of the text; what has no owner in the cast is left out."""
-    found = [one for number in range(len(scenes)) for one in _in_scene(book, number, scenes[number])]
+def find_traits(
+    book: BookRead, scenes: Sequence[SceneFacts], owners: Callable[[int], Owners] | None = None
+) -> tuple[PersonTrait, ...]:
+    """In the order of the text; what has no owner in the cast is left out. `owners` gives a scene's, where known."""
+    whose = owners or (lambda number: owners_in(book, number, scenes[number]))
+    found = [one for number, scene in enumerate(scenes) for one in _in_scene(number, scene, whose(number))]
     return tuple(sorted(found, key=lambda one: (one.scene, one.paragraph, one.start)))
 
 
-def _in_scene(book: BookRead, number: int, scene: SceneFacts) -> Iterator[PersonTrait]:
-    owners = _owners(book, number, scene)
+def _in_scene(number: int, scene: SceneFacts, owners: Owners) -> Iterator[PersonTrait]:
     for one in scene.traits:
         if owner := owners[one.owner]:
             person, sure = owner
@@ -44,32 +42,6 @@ def _in_scene(book: BookRead, number: int, scene: SceneFacts) -> Iterator[Person
         title = mention.form.split(" ", 1)[0]
         if owner and mention.kind == "name" and " " in mention.form and title in lexicon.TITLES:
             yield PersonTrait(owner[0], "title", title, number, mention.paragraph, mention.start, mention.end, owner[1])
-
-
-def _owners(book: BookRead, number: int, scene: SceneFacts) -> list[tuple[str, float] | None]:
-    """Beside each mention, whom it means, and how sure that is."""
-    people = meant(scene, book.told[number])
-    guesses = antecedents(scene, people, book.spoken[number], genders(book.cast.people))
-    found: list[tuple[str, float] | None] = []
-    for mention, person, guess in zip(scene.mentions, people, guesses, strict=True):
-        if person:
-            found.append((person, BY_NAME))
-        elif guess:
-            found.append(guess)
-        elif mention.kind == "self" and mention.spoken:
-            found.append(_speaker(book.spoken[number], scene, mention.paragraph, mention.start))
-        else:
-            found.append(None)
-    return found
-
-
-def _speaker(spoken: Sequence[Spoken], scene: SceneFacts, paragraph: int, place: int) -> tuple[str, float] | None:
-    """Who says 'I' there."""
-    for one in spoken:
-        quote = scene.quotes[one.quote]
-        if quote.paragraph == paragraph and quote.start <= place < quote.end and one.speaker:
-            return one.speaker, round(one.sure * BY_NAME, 2)
-    return None
 
 
 def can_both_be(trait: str, one: str, other: str) -> bool:

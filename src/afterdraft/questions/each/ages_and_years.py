@@ -15,7 +15,8 @@ from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.years_between import EVER, years_between
 from afterdraft.reading.trait_words import number
-from afterdraft.whole.traits import BY_NAME, PersonTrait
+from afterdraft.whole.owners import BY_NAME
+from afterdraft.whole.traits import PersonTrait
 
 UNSAID = 0.5  # years that may pass between two scenes of which nothing tells; chosen by hand
 SPREAD = 1  # years within which the story's own is known

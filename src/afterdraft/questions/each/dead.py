@@ -12,9 +12,10 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence, silenced
 from afterdraft.questions.story_days import goes_back
-from afterdraft.questions.whose import Owner, Whose
+from afterdraft.questions.whose import Whose
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.lexicon import KIN
+from afterdraft.whole.pronouns import Owner
 from afterdraft.whole.turns import meant, resolve
 
 _BACK = re.compile(

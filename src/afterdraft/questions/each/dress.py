@@ -10,7 +10,8 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
-from afterdraft.questions.whose import Owner, Whose
+from afterdraft.questions.whose import Whose
+from afterdraft.whole.pronouns import Owner
 
 SURE = 0.5  # of whose it is
 _COLOURS = {

@@ -11,9 +11,10 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.sided import PASSING, PLAIN_GOOD, Sided, sided
-from afterdraft.questions.whose import Owner, Whose
+from afterdraft.questions.whose import Whose
 from afterdraft.reading.facts import Mention
 from afterdraft.whole.book import genders
+from afterdraft.whole.pronouns import Owner
 from afterdraft.whole.traits import can_both_be
 
 SURE = 0.75  # of whose it is, as of traits

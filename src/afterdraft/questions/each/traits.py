@@ -23,6 +23,8 @@ _SEEMS = re.compile(
     r"|shadow\w*|darkened|(?:dark|black|red|bright) with|more than usual\w*)\b"
 )
 _SOMEBODY = re.compile(rf"\W*(?:The|An?|One|Another)\s(?:[\w-]+\s){{0,3}}(?:{'|'.join(sorted(ROLES))})\b")
+_HE = re.compile(r"\b(?:he|she|his|her|him)\b", re.IGNORECASE)
+_HEARD = re.compile(r"\b(?:heard?|hears|saw|sees?|watch(?:ed|es)?|felt|let|made|helped|noticed) (?:him|her) \w+")
 _NAMED = re.compile(r"\b(?:he|she|[A-Z]\w+)\b")
 KINDS = ("eyes", "hair", "beard", "height", "hand", "scar", "limp")
 
@@ -31,7 +33,7 @@ def find(seen: Seen) -> Iterator[Finding]:
     by: defaultdict[tuple[str, str], list[PersonTrait]] = defaultdict(list)
     for one in seen.traits:
         told = one.trait in KINDS and _sure(seen, one) >= SURE and not _seems(seen, one)
-        if told and not _of_another(seen, one) and not _of_somebody_there(seen, one):
+        if told and not any(of(seen, one) for of in (_of_another, _of_somebody_there, _of_one_behind)):
             by[one.person, one.trait].append(one)
     for (person, trait), said in by.items():
         differing = [pair for pair in combinations(said, 2) if not can_both_be(trait, pair[0].value, pair[1].value)]
@@ -71,6 +73,23 @@ def _of_somebody_there(seen: Seen, one: PersonTrait) -> bool:
         who for each, who in people if each.paragraph == one.paragraph and start <= each.start < start + begins.end()
     )
     return one.person not in here
+
+
+def _of_one_behind(seen: Seen, one: PersonTrait) -> bool:
+    """Whether a pronoun of its sentence stands before that person's name, or one whom that person hears or sees: 'His
+    face was so thin that Tom thought of fever; but his eyes'."""
+    text = seen.texts[one.scene][one.paragraph]
+    start = sentence(text, one.start, one.end)[0]
+    scene = seen.facts[one.scene]
+    named = [
+        each.start
+        for each, owner in zip(scene.mentions, seen.owners(one.scene), strict=True)
+        if each.kind == "name" and owner and owner[0] == one.person
+        if each.paragraph == one.paragraph and start <= each.start < one.start
+    ]
+    if not named:
+        return False
+    return bool(_HE.search(text, start, min(named)) or _HEARD.search(text, min(named), one.start))
 
 
 def _sure(seen: Seen, one: PersonTrait) -> float:
@@ -119,5 +138,5 @@ CHECK = Check(
     "hair and disguise are asked about. ‘The red-haired man’ behind a sentence about somebody is nobody’s.",
     reads=("words", "cast"),
     find=find,
-    recipe=5,
+    recipe=6,
 )
