@@ -3,6 +3,7 @@
 import pytest
 
 from afterdraft.questions.each.still_there import CHECK
+from afterdraft.questions.wording import worded
 from tests.questions.asked import found_in, quotes
 
 pytestmark = pytest.mark.slow
@@ -97,3 +98,40 @@ def test_asks_nothing_where_the_telling_goes_with_them_or_they_are_only_spoken_o
 def test_asks_nothing_of_the_one_with_whom_the_scene_is() -> None:
     gone = ["Ilse went out, and felt the cold. She thought of the road.", "“It will snow,” said Ilse."]
     assert not found_in(CHECK, [*COME, *gone])
+
+
+@pytest.mark.parametrize(
+    "away",
+    [
+        "Tobias had sent word that he was staying at home with his leg up.",
+        "Tobias alone was missing.",
+        "Tobias had gone up to his sister’s with a cold, and the dog with him.",
+        "Tobias begged to be excused.",
+        "Tobias took the van to Tolland for a new wick.",
+        "Tobias caught the keys, whistled for the dog, and went.",
+    ],
+)
+def test_asks_where_somebody_who_is_away_speaks(away: str) -> None:
+    (one,) = found_in(CHECK, [*COME, away, *STAY, *SPEAKS])
+    assert quotes([one]) == [[away, "“It will snow,” said Tobias."]]
+
+
+@pytest.mark.parametrize(
+    "away",
+    [
+        "Tobias had gone to his sister’s when he was a boy.",
+        "Tobias was often missing.",
+        "Tobias had gone to the window.",
+        "Tobias took the lamp to Marta.",
+        "Tobias was away every spring for years.",
+    ],
+)
+def test_asks_nothing_where_somebody_was_away_once(away: str) -> None:
+    assert not found_in(CHECK, [*COME, away, *STAY, *SPEAKS])
+
+
+def test_says_whether_they_leave_or_are_away() -> None:
+    (left,) = found_in(CHECK, [*COME, "Tobias left the room.", *STAY, *SPEAKS])
+    (away,) = found_in(CHECK, [*COME, "Tobias alone was missing.", *STAY, *SPEAKS])
+    assert worded(CHECK.id, left, ("One",)).startswith("Tobias leaves in “One” and goes on in it.")
+    assert worded(CHECK.id, away, ("One",)).startswith("Tobias is away in “One”, and speaks or acts there")

@@ -32,6 +32,23 @@ _HEARD = re.compile(
     r"|off)|slam|shut|close|bang|click|fade|recede|die\saway|pass\sout)\b"
     r"|\b(?:door|gate)\s(?:closed|slammed|shut|banged|clicked|swung\sto)\s(?:behind|after|on)\s(?:him|her)\b"
 )  # after what somebody does, by which they go
+_KIN = r"(?:sister|mother|brother|father|daughter|son|aunt|uncle|cousin|friend|parents)"
+_DUE = (
+    r"(?:(?:would|wouldn[’']t|[’']d|was|wasn[’']t)\s)?(?:not\s)?(?:be|come|expected|due)\s"
+    r"(?:back|home)\s(?:[^.;!?]{0,24}\b)?(?:till|until|before|for\s(?:a|the|some)\s\w+|on\sthe\s\w+|(?:much\s)?before|by\sthe)\b"
+)
+_ABSENT = re.compile(
+    rf"(?:\s(?:alone|only|still|himself|herself|had|was))*\s(?:"
+    r"sent\s(?:word|a\snote|a\scard|a\smessage|his|her)\b[^.;!?]{0,50}?\b(?:stay\w*|at\shome|in\sbed|not\scome|excuse\w*"
+    r"|apolog\w+|regrets)|(?:missing|absent|laid\sup|away)(?=[,.;])|(?:desired|begged|asked)\sto\sbe\s(?:forgiven|excused)"
+    rf"|gone\s(?:up\s|over\s|down\s|back\s|home\s)?to\s(?:his|her)\s{_KIN}[’']s\b"
+    r"|took\sthe\s(?:[\w-]+\s)?(?:van|car|train|bus|boat|launch|cart|ferry)\s(?:in\s)?(?:in)?to\s[A-Z]\w+"
+    r"|went\saway\sthis\s\w+|[^.;!?]{3,80},?\sand\swent(?=\.))"
+    rf"|^(?:\s|(?=[’']d)){_DUE}"
+)  # where somebody is not there, told at the head of a scene or within it
+_LONG_AGO = re.compile(
+    r"\b(?:ago|once|years?|used\sto|always|every|often|last\s\w+|when|if|whenever|never|1\d\d\d|20\d\d|as\sa\s(?:boy|girl|child))\b"
+)
 _UNSURE = re.compile(
     r"\b(?:if|would|when|until|till|before|after|as|while|once|never|not|always|every)\b", re.IGNORECASE
 )
@@ -64,6 +81,19 @@ def leaves(before: str, behind: str, *, named: bool) -> int:
     if _UNSURE.search(_CLAUSE.split(before)[-1]) or _UNSURE.search(behind[:12]) or "?" in behind:
         return 0
     match = _SEEN.match(behind) if _SEES.search(before) else _LEAVES.match(behind) if named else None
+    return match.end() if match else 0
+
+
+def is_absent(behind: str) -> int:
+    """How far behind the word that means somebody, in a sentence split there, it is told that they are away for now; 0
+    where it is not.
+
+    >>> is_absent(" had sent word that he was staying at home.") > 0
+    True
+    >>> is_absent(" had gone to her aunt’s as a girl.")
+    0
+    """
+    match = None if _LONG_AGO.search(behind) or "?" in behind else _ABSENT.match(behind)
     return match.end() if match else 0
 
 

@@ -53,7 +53,10 @@ def _dead(one: Finding, titles: Sequence[str]) -> str:
 
 
 def _still_there(one: Finding, titles: Sequence[str]) -> str:
-    return f"{one.words['name']} leaves in {scene(titles, one.evidence[0].scene)} and goes on in it. Which is meant?"
+    name, where = one.words["name"], scene(titles, one.evidence[0].scene)
+    if one.words.get("away"):
+        return f"{name} is away in {where}, and speaks or acts there all the same. Which is meant?"
+    return f"{name} leaves in {where} and goes on in it. Which is meant?"
 
 
 def _compass(one: Finding, titles: Sequence[str]) -> str:

@@ -20,13 +20,19 @@ def heights(within: Scope) -> Iterator[Said]:
     """'A tall man', 'she was tall'; of people only."""
     grammar = within.grammar
     for token, word in enumerate(grammar.small):
-        if word in HEIGHTS and grammar.of.pos[token] == "ADJ" and not grammar.followed(token, _SHORT_OF):
+        if word in HEIGHTS and grammar.of.pos[token] == "ADJ" and not _is_manner(grammar, token):
             head = grammar.of.heads[grammar.first(token)]
             relation = grammar.of.deps[grammar.first(token)]
             if (relation == "amod" and grammar.small[head] in PEOPLE) or (
                 relation == "acomp" and grammar.small[head] in BEING
             ):
                 yield "height", HEIGHTS[word], described(within, token), token, token
+
+
+def _is_manner(grammar: Grammar, token: int) -> bool:
+    """'Short of money', 'short and offhand with her'."""
+    behind = grammar.small[token + 1 : token + 4]
+    return grammar.followed(token, _SHORT_OF) or (behind[:1] == ("and",) and "with" in behind)
 
 
 def hands(within: Scope) -> Iterator[Said]:

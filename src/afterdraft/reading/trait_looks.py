@@ -6,6 +6,7 @@ from itertools import pairwise
 from afterdraft.reading.grammar import SUBJECTS, Grammar
 from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.trait import TraitKind
+from afterdraft.reading.trait_bearers import bearer, heir
 from afterdraft.reading.trait_owners import (
     BEING,
     ONCE,
@@ -28,6 +29,8 @@ _COLOURED = words_of("coloured colored")
 _CLAUSE = frozenset({"relcl"})
 _WHICH = words_of("which that")
 _SO = words_of("so very as quite almost")
+_COMMA = frozenset((",",))
+_GOING_ON = frozenset((",", "and", "as", "but", ";", "."))
 
 
 def looks(within: Scope) -> Iterator[Said]:
@@ -42,14 +45,17 @@ def looks(within: Scope) -> Iterator[Said]:
             yield from _look(grammar, kind, described(within, token), token, _hyphened(grammar, token), claimed=True)
         elif kind:
             mine = possessor(within, token)
+            mine = heir(within, token, mine) if mine is not None else None
             owner = mine if mine is not None else of_part(within, token)
             owner = alone_before(within, token) if owner is None else owner
+            owner = bearer(within, token) if owner is None else owner
             beside = [*range(token - 1, phrase(grammar, token) - 1, -1), *_colour_of(grammar, token)]
             if kind == "eyes" and _two(grammar, beside):
                 continue
             found = list(_look(grammar, kind, owner, token, beside, claimed=mine is None))
             said = [*_beside(grammar, token), *_after_being(grammar, token), *_behind(grammar, token)]
-            yield from found or _look(grammar, kind, owner, token, said, claimed=True)
+            found = found or list(_look(grammar, kind, owner, token, said, claimed=True))
+            yield from found or _look(grammar, kind, owner, token, _behind_comma(grammar, token), claimed=False)
             before = (token, kind, owner) if owner is not None else before
 
 
@@ -126,6 +132,16 @@ def _behind(grammar: Grammar, token: int) -> list[int]:
     subjects = [one for verb in grammar.on(token, _CLAUSE) for one in grammar.on(verb, SUBJECTS)]
     said = [said for one in subjects if grammar.small[one] in _WHICH for said in _after_being(grammar, one)]
     return [*said, *colours, *(below for one in colours for below in _beside(grammar, one))]
+
+
+def _behind_comma(grammar: Grammar, token: int) -> list[int]:
+    """'His eyes, brown and quite steady, went to the boy'."""
+    small = grammar.small
+    if not grammar.followed(token, _COMMA):
+        return []
+    place = token + 2 + grammar.followed(token + 1, _SO)
+    ends = small[place + 1 : place + 2]
+    return [place] if ends and ends[0] in _GOING_ON else []
 
 
 def _after_being(grammar: Grammar, token: int) -> list[int]:

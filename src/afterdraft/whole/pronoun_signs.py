@@ -37,6 +37,7 @@ class Candidate:
     acted: int = -99  # sentence in which they last did
     named: int = -99  # paragraph, likewise
     spoke: int = -99
+    doubted: bool = False  # last met by a pronoun of which it is doubtful that it means them
     times: int = 0  # met, those in other scenes among them
     lately: list[int] = field(default_factory=list)  # paragraphs of the last times
 

@@ -35,7 +35,7 @@ def antecedents(
     def choose(number: int, place: Place) -> Owner | None:
         owner = likeliest(place)
         if owner and owner[0] in known:
-            found[number] = owner[0], min(owner[1], DOUBTED if _is_outdone(place, owner[0]) else MOST)
+            owner = found[number] = owner[0], min(owner[1], DOUBTED if _is_outdone(place, owner[0]) else MOST)
         return owner
 
     walk(scene, people, spoken, cast, choose)
@@ -47,6 +47,8 @@ def _is_outdone(place: Place, person: str) -> bool:
     is told of those who are new."""
     one = next(each for each in place.near if each.id == person)
     others = [other for other in place.near if other is not one]
+    if one.doubted:
+        return True
     came = any(
         other.sentence >= one.sentence and other.how in ("role", "name") and not other.of_cast for other in others
     )
@@ -111,6 +113,7 @@ class _Walk:
                 owner = choose(number, self._place(number, one))
                 who = owner[0] if owner else f"{one.gender} who is meant"
                 self._meet(who, one.gender, one.paragraph, one.end, "pronoun", acts=one.subject)
+                self._met[who].doubted = bool(owner and owner[1] <= DOUBTED)
         elif one.kind != "self" and person not in self._tellers:
             how: Met = "name" if one.kind == "name" else "role"
             if person:
@@ -122,7 +125,7 @@ class _Walk:
     def _meet(self, who: str, gender: Gender, paragraph: int, end: int, how: Met, *, acts: bool) -> None:
         one = self._met.pop(who) if who in self._met else self._new(who)
         self._met[who] = one  # now the last
-        one.gender, one.times = one.gender or gender, one.times + 1
+        one.gender, one.times, one.doubted = one.gender or gender, one.times + 1, False
         one.how, one.paragraph, one.sentence, one.end, one.acts = how, paragraph, self._sentence, end, acts
         one.lately = [*one.lately[-FEW:], paragraph]
         if acts:

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.leaving import is_back, is_elsewhere, is_heard_to_go, leaves
+from afterdraft.questions.leaving import is_absent, is_back, is_elsewhere, is_heard_to_go, leaves
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence, silenced
@@ -26,6 +26,7 @@ class _Left:
 
     span: Span
     at: int
+    away: bool = False  # told as one who is not there, not seen to go
 
 
 def find(seen: Seen) -> Iterator[Finding]:
@@ -47,12 +48,17 @@ def _in_scene(seen: Seen, number: int, whose: Whose) -> Iterator[Finding]:
         if gone and (one.paragraph, one.start) > (gone.span.paragraph, gone.span.end):
             del left[person]
             acts = one.speaks or place in tags or (one.subject and _DOES.match(text, one.end))
-            if one.kind == "name" and acts and _goes_on(seen, number, gone, one):
-                yield _finding(seen, person, gone.span, seen.span(number, one.paragraph, begins, ends))
+            if gone.away and one.paragraph == gone.span.paragraph:
+                left[person] = gone  # what is told of why
+            elif one.kind == "name" and acts and _goes_on(seen, number, gone, one):
+                yield _finding(seen, person, gone, seen.span(number, one.paragraph, begins, ends))
             elif not one.subject and not is_back(text[begins:ends]):
                 left[person] = gone  # only spoken of
         if far := leaves(text[begins : one.start], text[one.end : ends], named=one.kind == "name" and one.subject):
-            left[person] = _Left(seen.span(number, one.paragraph, begins, ends), one.end + far)
+            at = one.end + far if one.kind == "name" and one.subject else ends  # the telling may go with whoever goes
+            left[person] = _Left(seen.span(number, one.paragraph, begins, ends), at)
+        elif one.subject and (far := is_absent(text[one.end : ends])):
+            left[person] = _Left(seen.span(number, one.paragraph, begins, ends), ends, away=True)
         elif heard := _is_heard(seen, number, whose, place):
             left[person] = _Left(seen.span(number, one.paragraph, begins, sentence(text, heard - 1, heard)[1]), heard)
 
@@ -84,13 +90,13 @@ def _goes_on(seen: Seen, number: int, gone: _Left, one: Mention) -> bool:
     return not any("\n" in text or is_elsewhere(text) for text in told) and not is_back(told[-1][slice(*here)])
 
 
-def _finding(seen: Seen, person: str, left: Span, later: Span) -> Finding:
+def _finding(seen: Seen, person: str, gone: _Left, later: Span) -> Finding:
     name = seen.name(person)
     return Finding(
-        evidence=(left, later),
+        evidence=(gone.span, later),
         strength=0.7,
         subject=f"still there: {name.lower()}",
-        words={"name": name},
+        words={"name": name, "away": "away" if gone.away else ""},
         people=(person,),
     )
 
@@ -99,13 +105,14 @@ CHECK = Check(
     id="still there",
     name="Somebody who has left is still there",
     family="continuity",
-    looks_at="Somebody who is named as leaving the room, and who speaks or does something there later in the scene.",
-    method="Words of leaving (‘went out’, ‘I watched her drive away’, ‘they heard the car start’, ‘had gone up’) of "
-    "somebody who is not the one with whom the scene is; then the next thing that is told of the same person, by "
+    looks_at="Somebody who is named as leaving the room, or as being away (‘had sent word that she was staying at "
+    "home’), and who speaks or does something there later in the scene.",
+    method="Words of leaving (‘went out’, ‘I watched her drive away’, ‘they heard the car start’, ‘had gone up’) or of "
+    "being away (‘was missing’, ‘had gone to his sister’s’) of somebody who is not the one with whom the scene is; then the next thing that is told of the same person, by "
     "name, with nothing before it that says they have come back, that time has passed, or that the telling has "
     "followed them. The rule is our own; that readers notice it is common practice.",
     blind="Leaving that is told in other words, or of a ‘he’. Whoever comes back without a word of it is asked about.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )

@@ -10,6 +10,7 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.reading.lexicon import ROLES
+from afterdraft.reading.trait_words import SHADES
 from afterdraft.whole.traits import PersonTrait, can_both_be
 from afterdraft.whole.turns import meant
 
@@ -17,11 +18,13 @@ SURE = 0.75  # of whose it is, from which it is asked about: below, an owner is 
 SPEAKS = 0.8  # of 'she' in the paragraph of her own words; chosen on the demonstration book
 BESIDE = 20  # characters behind the words
 _SEEMS = re.compile(
-    r"\b(?:seem\w*|look(?:ed|s)? (?:\w+ )?(?:dark|black|light|grey|gray|green|blue|red|tall|short)|appear\w*"
-    r"|(?:grew|grown|turned|gone|went) (?:\w+ )?(?:dark|black|light|grey|gray|green|blue|red|white|fair|pale)"
-    r"|as if|as though|like|almost|in (?:this|that|the) (?:light|dark\w*)|dyed|wig|bruised|blackened|swollen"
-    r"|shadow\w*|darkened|(?:dark|black|red|bright) with|more than usual\w*)\b"
+    r"\b(?:seem\w*|appear\w*|in (?:this|that|the) (?:light|dark\w*)|dyed|wig|bruised|blackened|swollen"
+    r"|shadow\w*|darkened|(?:dark|black|red|bright) with|more than usual\w*|had on|put on|all in a piece)\b"
 )
+_COLOUR = "(?:dark|black|light|grey|gray|green|blue|red|brown|white|fair|pale|tall|short)"
+_TURNS = re.compile(rf"\b(?:look(?:ed|s)?|grew|grown|turned|gone|went) (?:\w+ )?{_COLOUR}\b")
+_LIKE = re.compile(r"\b(?:as if|as though|like|almost)\b")
+_CLAUSE = re.compile(r"[,;:—]")
 _SOMEBODY = re.compile(rf"\W*(?:The|An?|One|Another)\s(?:[\w-]+\s){{0,3}}(?:{'|'.join(sorted(ROLES))})\b")
 _HE = re.compile(r"\b(?:he|she|his|her|him)\b", re.IGNORECASE)
 _HEARD = re.compile(r"\b(?:heard?|hears|saw|sees?|watch(?:ed|es)?|felt|let|made|helped|noticed) (?:him|her) \w+")
@@ -45,8 +48,11 @@ def _seems(seen: Seen, one: PersonTrait) -> bool:
     """Whether it is said as a likeness or a passing light, before the words or right behind them."""
     text = seen.texts[one.scene][one.paragraph]
     start, end = sentence(text, one.start, one.end)
-    behind = re.split(r"[,;:—]", text[one.end : min(end, one.end + BESIDE)])[0]
-    return bool(_SEEMS.search(text[start : one.end] + behind))
+    behind = one.end + len(_CLAUSE.split(text[one.end : min(end, one.end + BESIDE)])[0])
+    clause = start + max((found.end() for found in _CLAUSE.finditer(text[start : one.start])), default=0)
+    mood = one.trait == "eyes" and one.value in SHADES and text.startswith("eye", one.start)  # 'her eyes were dark'
+    turns = mood or any(found.end() > one.start for found in _TURNS.finditer(text, start, one.end))
+    return turns or bool(_SEEMS.search(text[start:behind]) or _LIKE.search(text[clause:behind]))
 
 
 def _of_another(seen: Seen, one: PersonTrait) -> bool:
