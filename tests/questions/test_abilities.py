@@ -59,6 +59,8 @@ def test_asks_however_it_is_told(first: str, other: str) -> None:
         ("Tobias smoked a cigar.", "“I don’t smoke,” said Tobias."),
         ("Tobias did not smoke.", "Tobias lit her cigarette."),
         ("Tobias pretended that he could not swim.", "Tobias swam out to the boat."),
+        ("A look went over her that Tobias couldn’t read.", "Tobias read the letter twice."),
+        ("There was something in her face Tobias couldn’t read.", "Tobias read the letter twice."),
         ("Tobias swam across to the mill.", "“But I can’t swim!” said Tobias."),
     ],
 )

@@ -31,6 +31,9 @@ _FOR_NOW = re.compile(
     r"(?:noon|six|lunch|dinner)|thought|believed|supposed|in (?:the|this) (?:dark|rain|snow|state|weather|house))\b|\?",
     re.IGNORECASE,
 )
+_OF_SOMETHING = re.compile(  # 'a look that I couldn't read': that one thing
+    r"\b(?:that|which|what|whom)\s(?:[\w’']+\s){1,2}$|\b(?:look|face|eyes|expression|smile|something)\b[^.;:!?]{0,30}$"
+)
 _UNREAL = re.compile(
     rf"\b(?:not|never|n{_N}t|would|might|if|as though|could|dream\w*|dreamt|imagin\w*|pretend\w*|almost|nearly|wish\w*"
     rf"|should|were|been|being|get|got|let|hardly|scarcely|badly)\b[^,;]{{0,25}}$|n{_N}t [^,;]{{0,25}}$"
@@ -59,7 +62,9 @@ def claims(said: str) -> Iterator[Told]:
     likely = [name for name in SKILLS if _is_spoken_of(name, said)] if _LIKELY.search(said) else []
     for name in likely:
         match = _CLAIMED[name].search(said)
-        if match and not _FOR_NOW.search(_clause(said, match.start(), match.end())):
+        if not match or _OF_SOMETHING.search(said[: match.start()]):
+            continue
+        if not _FOR_NOW.search(_clause(said, match.start(), match.end())):
             yield Told(name, match.start(), match.end())
 
 

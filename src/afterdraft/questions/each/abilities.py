@@ -222,5 +222,5 @@ CHECK = Check(
     "and so is who is driven in ‘she drove home’.",
     reads=("words", "cast"),
     find=find,
-    recipe=3,
+    recipe=4,
 )

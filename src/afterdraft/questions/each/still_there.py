@@ -108,9 +108,9 @@ CHECK = Check(
     looks_at="Somebody who is named as leaving the room, or as being away (‘had sent word that she was staying at "
     "home’), and who speaks or does something there later in the scene.",
     method="Words of leaving (‘went out’, ‘I watched her drive away’, ‘they heard the car start’, ‘had gone up’) or of "
-    "being away (‘was missing’, ‘had gone to his sister’s’) of somebody who is not the one with whom the scene is; then "
-    "the next thing that is told of the same person, by name, with nothing before it that says they have come back, "
-    "that time has passed, or that the telling has followed them. The rule is our own; that readers notice it is "
+    "being away (‘was missing’, ‘had gone to his sister’s’) of somebody who is not the one with whom the scene is; "
+    "then the next thing that is told of the same person, by name, with nothing before it that says they have come "
+    "back, that time has passed, or that the telling has followed them. The rule is our own; that readers notice it is "
     "common practice.",
     blind="Leaving that is told in other words, or of a ‘he’. Whoever comes back without a word of it is asked about.",
     reads=("words", "facts", "cast"),
