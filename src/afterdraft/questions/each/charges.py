@@ -7,8 +7,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.things import Thing, things, told_before
+from afterdraft.questions.things import THINGS, Thing, things, told_before
 
+SEALED = frozenset({"parcel", "packet", "envelope", "letter"})  # what is kept shut goes before all else near
+NEAR_SEALED = 6  # paragraphs, likewise
 NEAR = 2  # paragraphs before the charge in which the thing is named; chosen by hand
 SCENES = 2  # scenes behind it, in which it is still the same matter, likewise
 LATE = 0.75  # share of the book's words from which nothing needs to come back, likewise
@@ -17,8 +19,12 @@ _CHARGE = re.compile(
     r"\byou(?:[’']ll|\swill|\sare|[’']re|\sshall|\smust)\s(?:not\s)?(?:to\s)?(?:give|put|hand|take|deliver|open|unpick"
     r"|unseal|unwrap|keep|bring|carry|read)\s(?:it|this|them|that)\b(?!\s(?:to|for)\s(?:your|our|my|him|her)sel(?:f|ves)\b|\sin\smind\b)"
     r"|\b(?:give|deliver|hand|take|carry)\s(?:it|this|them)\s(?:to|into|over\sto)\s(?!me\b|us\b|him\b|her\b)"
-    r"[\w’' ]{2,30}?(?:when|before|if|after|as\ssoon|on\s(?:the|[A-Z])|with\syour\sown)"
-    r"|\b(?:not\sto|never|don[’']t)\s(?:be\s)?(?:open|opened|unpick|unwrap|read|unseal)\b[^.!?;]{0,40}?\b(?:till|until"
+    r"[\w’' ]{2,30}?(?:when|before|if|after|as\ssoon|on\s(?:the\sday|[A-Z])|with\syour\sown)"
+    r"|\byou(?:[’']ve|\shave)\sto\s(?:open|read|unwrap|unseal|give|hand|deliver)\s(?:it|this|them|that)\b"
+    r"|\bopen\s(?:it|this|them|that)\s(?:on|when|together|after|only|with\sme)\b"
+    r"|\bput\s(?:that|this)\sby\b|\binto\s(?:his|her)\sown\shand\b|\bask\syou\swhat\swas\sin\sit\b"
+    r"|(?:\bwould|[’']d|\bmeant\sto|\bgoing\sto)\s(?:\w+\s)?(?:know|learn|find\sout|see)\swhat\s(?:was\sin|was\sinside)\sit\b"
+    r"|\b(?:not\sto|never|don[’']t|(?:was|were)n[’']t\sto|mustn[’']t)\s(?:be\s)?(?:open|opened|unpick|unwrap|read|unseal)\b(?!\s(?:his|her|my|their|your)\b)[^.!?;]{0,40}?\b(?:till|until"
     r"|before)\b"
     r"|\bkeep\s(?:it|this)\s(?:safe|by\syou|hidden|for\sme)\b"
     r"|\b(?:see|find\sout)\swhat\s(?:it|that)\s(?:opens|fits)\b",
@@ -37,9 +43,10 @@ def find(seen: Seen) -> Iterator[Finding]:
         for place, text in enumerate(scene if before[number] < LATE * whole else ()):
             for match in _CHARGE.finditer(text):
                 thing, span = _meant(seen, named, number, place, match.start()) or (None, None)
-                if thing and span and span not in asked and not _comes_back(seen, thing, span, place, counted):
+                charge = seen.span(number, place, *match.span())
+                if thing and span and span not in asked and not _comes_back(seen, thing, span, charge, counted):
                     asked.add(span)
-                    yield _finding(seen, thing, span, seen.span(number, place, *match.span()))
+                    yield _finding(seen, thing, span, charge)
 
 
 def _named(seen: Seen) -> Mapping[tuple[int, int], Sequence[tuple[Thing, Span]]]:
@@ -56,16 +63,18 @@ def _meant(
     seen: Seen, named: Mapping[tuple[int, int], Sequence[tuple[Thing, Span]]], number: int, place: int, at: int
 ) -> tuple[Thing, Span] | None:
     """The thing that the charge is about: the first of the last sentence before it that names any."""
-    for near in range(place, place - NEAR - 1, -1):
-        some = [one for one in named.get((number, near), ()) if near < place or one[1].start < at]
-        if some:
-            return next(one for one in some if seen.sentence(one[1]) == seen.sentence(some[-1][1]))
+    for far, known in ((NEAR_SEALED, SEALED), (NEAR, THINGS)):
+        for near in range(place, place - far - 1, -1):
+            here = [one for one in named.get((number, near), ()) if near < place or one[1].start < at]
+            if some := [one for one in here if one[0].name in known]:
+                return next(one for one in some if seen.sentence(one[1]) == seen.sentence(some[-1][1]))
     return None
 
 
-def _comes_back(seen: Seen, thing: Thing, span: Span, charged: int, counted: Counter[str]) -> bool:
+def _comes_back(seen: Seen, thing: Thing, span: Span, charge: Span, counted: Counter[str]) -> bool:
     """Whether the thing is named again, beyond the next scenes, beside a word that is told of it here."""
-    texts = [seen.texts[span.scene][place] for place in {span.paragraph, charged}]
+    often = thing.name == "letter"  # so many are written that one is known again by all that is told beside it
+    texts = [seen.texts[one.scene][one.paragraph] if often else seen.sentence(one).quote for one in (span, charge)]
     words = {word.lower() for text in texts for word in _WORD.findall(text)}
     known = {word for word in words if counted[word] <= KNOWN_BY} - {thing.name, f"{thing.name}s"}
     later = [one for one in thing.spans if one.scene > span.scene + SCENES]
@@ -92,5 +101,5 @@ CHECK = Check(
     blind="Charges in other words; things that are not on the list, or that come back under another word.",
     reads=("words",),
     find=find,
-    recipe=3,
+    recipe=4,
 )
