@@ -67,6 +67,7 @@ def test_what_is_sealed_is_meant_before_what_else_is_near() -> None:
 
 
 def test_another_packet_that_is_told_of_otherwise_is_not_that_one() -> None:
-    first = ["Joan gave her a flat packet, sealed in wax. The dog sat on the lawn with Tom.", "“Put that by,” said Joan."]
+    given = "Joan gave her a flat packet, sealed in wax. The dog sat on the lawn with Tom."
+    first = [given, "“Put that by,” said Joan."]
     later = "Tom had a packet of seeds for the lawn."
     assert found(CHECK, first, *REST[:4], [later], *REST[4:])

@@ -14,12 +14,13 @@ NEAR_SEALED = 6  # paragraphs, likewise
 NEAR = 2  # paragraphs before the charge in which the thing is named; chosen by hand
 SCENES = 2  # scenes behind it, in which it is still the same matter, likewise
 LATE = 0.75  # share of the book's words from which nothing needs to come back, likewise
+MANY = 4  # times that letters are spoken of later, from which this may be one of them, likewise
 KNOWN_BY = 12  # times that a word stands at most by which a thing is known again, likewise
 _CHARGE = re.compile(
     r"\byou(?:[’']ll|\swill|\sare|[’']re|\sshall|\smust)\s(?:not\s)?(?:to\s)?(?:give|put|hand|take|deliver|open|unpick"
     r"|unseal|unwrap|keep|bring|carry|read)\s(?:it|this|them|that)\b(?!\s(?:to|for)\s(?:your|our|my|him|her)sel(?:f|ves)\b|\sin\smind\b)"
     r"|\b(?:give|deliver|hand|take|carry)\s(?:it|this|them)\s(?:to|into|over\sto)\s(?!me\b|us\b|him\b|her\b)"
-    r"[\w’' ]{2,30}?(?:when|before|if|after|as\ssoon|on\s(?:the\sday|[A-Z])|with\syour\sown)"
+    r"[\w’' ]{2,30}?(?:when|before|if|after|as\ssoon|on\s(?:the\sday|\w+day|his|her)\b|with\syour\sown)"
     r"|\byou(?:[’']ve|\shave)\sto\s(?:open|read|unwrap|unseal|give|hand|deliver)\s(?:it|this|them|that)\b"
     r"|\bopen\s(?:it|this|them|that)\s(?:on|when|together|after|only|with\sme)\b"
     r"|\bput\s(?:that|this)\sby\b|\binto\s(?:his|her)\sown\shand\b|\bask\syou\swhat\swas\sin\sit\b"
@@ -78,6 +79,8 @@ def _comes_back(seen: Seen, thing: Thing, span: Span, charge: Span, counted: Cou
     words = {word.lower() for text in texts for word in _WORD.findall(text)}
     known = {word for word in words if counted[word] <= KNOWN_BY} - {thing.name, f"{thing.name}s"}
     later = [one for one in thing.spans if one.scene > span.scene + SCENES]
+    if often and len(later) >= MANY:
+        return True
     return any(known & set(_WORD.findall(seen.texts[one.scene][one.paragraph].lower())) for one in later)
 
 
