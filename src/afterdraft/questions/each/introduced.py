@@ -18,7 +18,10 @@ _NAME = r"(?:(?:Mr|Mrs|Miss|Ms|Dr|Captain|Father|Sister|Pastor)\.?\s)?[A-Z][a-z�
 _BROUGHT_IN = re.compile(
     rf"\b(?:was|is|came|met|saw|found|stood|sat|had|hired|by|with|there)\s(?:\w+\s)?an?\s"
     rf"(?:(?!for\b|of\b|that\b|every\b|to\b)[\w-]+,?\s){{0,4}}?{_WHO}\s(?:named|called|by\sthe\sname\sof)\s(?P<name>{_NAME})"
+    rf"|\b[Aa]n?\s(?:[\w-]+,?\s){{1,7}}?by\sthe\sname\sof\s(?P<known>{_NAME})"
+    rf"|\b(?:This|He|She|It)\swas\san?\s(?P<titled>(?:Mr|Mrs|Miss|Ms|Dr|Captain|Father|Sister|Pastor|Major|Colonel)\.?\s[A-Z]\w+),\swho\b"
 )
+_FULL = re.compile(r"[A-Z][a-zé’']+\s[A-Z][a-zé’']+")
 _TO_SOMEBODY = re.compile(r"\b(?:you|your|yours)\b", re.IGNORECASE)  # a letter's reader may not know them
 
 
@@ -26,11 +29,35 @@ def find(seen: Seen) -> Iterator[Finding]:
     met = {(one.scene, one.person) for one in seen.book.appearances if one.presence != "mentioned"}
     for number in seen.scenes:
         for place, match in _brought_in(seen, number):
-            person = seen.book.cast.by_form.get(form(match["name"]), "")
-            known = _named_before(seen, number, match["name"])
-            named_so = " " in match["name"] or ((known and known.scene, person) in met and _is_all(seen, match["name"]))
+            name = match["name"] or match["known"] or match["titled"]
+            person = seen.book.cast.by_form.get(form(name), "")
+            known = _named_before(seen, number, name if not match["titled"] else name.split()[-1])
+            named_so = " " in name or ((known and known.scene, person) in met and _is_all(seen, name))
             if known and named_so:
-                yield _finding(seen, match["name"], known, seen.span(number, place, *match.span()))
+                yield _finding(seen, name, known, seen.span(number, place, *match.span()))
+    yield from _with_an_age(seen)
+
+
+def _with_an_age(seen: Seen) -> Iterator[Finding]:
+    """Somebody whose full name and age are told together, outside speech, in two scenes."""
+    told: dict[tuple[str, str, str], Span] = {}
+    for one in seen.traits:
+        if one.trait != "age":
+            continue
+        span = seen.sentence(seen.span(one.scene, one.paragraph, one.start, one.end))
+        names = {found.group() for found in _FULL.finditer(span.quote)} & _forms(seen, one.person)
+        if not names or speech(seen.texts[one.scene])(one.paragraph, one.start):
+            continue
+        known = told.setdefault((one.person, one.value, min(names)), span)
+        if known.scene < span.scene:
+            yield _finding(seen, min(names), known, span)
+            told[one.person, one.value, min(names)] = span
+
+
+def _forms(seen: Seen, person: str) -> frozenset[str]:
+    """The names of one of the cast, as the book writes them."""
+    found = (each.aliases for each in seen.book.cast.people if each.id == person)
+    return frozenset(seen.spelled.get(alias, alias) for aliases in found for alias in aliases)
 
 
 def _is_all(seen: Seen, name: str) -> bool:
@@ -77,12 +104,13 @@ CHECK = Check(
     id="introduced",
     name="Somebody brought in twice",
     family="cast",
-    looks_at="‘A woman named …’, ‘a clerk called …’, of somebody who was met by that name in an earlier scene.",
+    looks_at="‘A woman named …’, ‘a vet by the name of …’, ‘this was a Mr …, who’, of somebody who was met by that "
+    "name in an earlier scene; and somebody whose full name and age are told together twice.",
     method="Words that bring somebody in, outside speech and letters, with a full name that an earlier scene has "
     "outside speech, or another name of the cast who was on the page there. Common practice of copy editors.",
     blind="People brought in anew in other words. Somebody who is new to the one whose scene it is, and not to "
     "readers, is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=2,
+    recipe=3,
 )
