@@ -201,6 +201,13 @@ def _sky(one: Finding, titles: Sequence[str]) -> str:
     return f"On {words['day']} in {words['place']} {words['sky']}. Does the sky of {here} go with that?"
 
 
+def _count(one: Finding, titles: Sequence[str]) -> str:
+    words = one.words
+    first, other = (scene(titles, span.scene) for span in one.evidence[:2])
+    it = "The vote" if "vote" in words else "It"
+    return f"{it} is {words['first']} in {first} and {words['other']} in {other}. Which is meant?"
+
+
 CONTINUITY: Mapping[str, Say] = {
     "weekday": _weekday,
     "trait": _trait,
@@ -220,6 +227,7 @@ CONTINUITY: Mapping[str, Say] = {
     "time since death": _dead_for,
     "still there": _still_there,
     "compass": _compass,
+    "count": _count,
     "season": _season,
     "origin": _origin,
     "rank": _rank,

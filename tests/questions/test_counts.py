@@ -1,0 +1,73 @@
+"""One thing counted in two ways."""
+
+import pytest
+
+from afterdraft.questions.each.counts import CHECK
+from afterdraft.questions.wording import worded
+from tests.questions.asked import found, quotes
+
+RAIN = ["It rained all day."]
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [
+        ("Larch Hill had three hundred and six acres.", "“Three hundred and forty acres,” said the agent."),
+        (
+            "It came to £18,350 with the stamp.",
+            "The sum of £13,850 was paid over on Friday.",
+        ),  # two have changed places
+        ("He read it off as four thousand and fourteen feet.", "Height above the sea, four thousand and forty-one."),
+        ("They lent him twenty-three hundred dollars.", "He had borrowed twenty-six hundred dollars."),
+        ("There are fourteen hives in the orchard.", "All sixteen hives were humming."),
+        ("The hives stood in a row. Fourteen of them, and all painted.", "She lifted the lids of all sixteen hives."),
+        ("The loft at Penn Farm held nine bells.", "Nobody at Penn had rung those eleven bells."),
+        ("There were six trunks, bound in brass.", "The four brass-bound trunks were on the quay."),
+        ("Sixty-one for, and nineteen against.", "They had voted by sixty-seven to nineteen."),
+        ("“Eight for the bridge,” said the clerk. “Eight against.”", "The vote was nine all, and the Mayor decided."),
+    ],
+)
+def test_asks_where_one_thing_is_counted_in_two_ways(one: str, other: str) -> None:
+    (asked,) = found(CHECK, [one], RAIN, [other])
+    assert [span.scene for span in asked.evidence] == [0, 2]
+
+
+def test_says_both_numbers_and_shows_the_sentences() -> None:
+    one, other = "There are fourteen hives in the orchard.", "All sixteen hives were humming."
+    (asked,) = found(CHECK, [f"{one} It was May."], [other])
+    assert quotes([asked]) == [[one, other]]
+    assert worded("count", asked, ["May", "June"]) == (
+        "It is “fourteen hives” in “May” and “sixteen hives” in “June”. Which is meant?"
+    )
+
+
+def test_votes_are_said_in_figures() -> None:
+    (asked,) = found(CHECK, ["Sixty-one for, and nineteen against."], ["They voted by sixty-seven to nineteen."])
+    assert worded("count", asked, ["May", "June"]).startswith("The vote is 61 to 19 in “May” and 67 to 19 in “June”.")
+
+
+@pytest.mark.parametrize(
+    "scenes",
+    [
+        ["Larch Hill had three hundred and six acres.", "The three hundred acres lay under snow."],  # as people say it
+        ["Larch Hill had three hundred and six acres.", "About three hundred and forty acres burned."],
+        ["Larch Hill had three hundred and six acres.", "Ash Hill had six hundred and forty acres."],  # far apart
+        ["It was 306 acres.", "It was 340 acres.", "It was 322 acres."],  # there are many
+        ["The horse cost 150 pounds.", "The cart cost 120 pounds."],  # round
+        ["They walked three hundred and six yards, and it rained."],
+        ["There are fourteen hives in the orchard.", "He had sold two hives.", "All twelve hives were humming."],
+        ["There are fourteen hives in the orchard.", "All thirteen hives were humming."],  # one is gone
+        ["There are fourteen hives in the orchard.", "Ada had seen sixteen hives at the fair."],
+        ["There are fourteen people in the orchard.", "All sixteen people sang."],
+        ["Loft and tower held nine bells.", "Someone was ringing eleven bells."],
+        ["Sixty-one for, and nineteen against.", "They voted by thirty to twenty-two."],
+        ["“Two thousand and fifty,” said the bidder.", "“Two thousand and sixty,” said another."],
+        ["The deed was dated eighteen hundred and sixty-one.", "They owed him £1,862."],  # a year
+    ],
+)
+def test_asks_nothing_else(scenes: list[str]) -> None:
+    assert not found(CHECK, *([text] for text in scenes))
+
+
+def test_within_one_scene_they_reckon() -> None:
+    assert not found(CHECK, ["“It comes to £18,350,” he said.", "“I make it £13,850,” she said."])
