@@ -22,7 +22,10 @@ RAIN = ["It rained all day."]
         ("There are fourteen hives in the orchard.", "All sixteen hives were humming."),
         ("The hives stood in a row. Fourteen of them, and all painted.", "She lifted the lids of all sixteen hives."),
         ("The loft at Penn Farm held nine bells.", "Nobody at Penn had rung those eleven bells."),
-        ("There were six trunks, bound in brass.", "The four brass-bound trunks were on the quay."),
+        ("There were six trunks in the hall.", "The four trunks were on the quay."),
+        ("Nine trunks, bound in brass, stood there.", "The eleven trunks were of brass and oak."),
+        ("They sold it with six hundred and four bales.", "She signed for six hundred and forty bales."),
+        ("Penn is four miles from the ferry.", "“Six miles from the ferry to us,” said Ada."),
         ("Sixty-one for, and nineteen against.", "They had voted by sixty-seven to nineteen."),
         ("“Eight for the bridge,” said the clerk. “Eight against.”", "The vote was nine all, and the Mayor decided."),
     ],
@@ -54,12 +57,15 @@ def test_votes_are_said_in_figures() -> None:
         ["Larch Hill had three hundred and six acres.", "Ash Hill had six hundred and forty acres."],  # far apart
         ["It was 306 acres.", "It was 340 acres.", "It was 322 acres."],  # there are many
         ["The horse cost 150 pounds.", "The cart cost 120 pounds."],  # round
-        ["They walked three hundred and six yards, and it rained."],
+        ["Nine trunks, bound in brass, stood there.", "The eleven trunks were of oak."],
+        ["There are six trunks in the hall.", *20 * ["He shut a trunk."], "The four trunks stood at Penn quay."],
+        ["Penn is four miles from the ferry.", "He had walked the six miles home."],
         ["There are fourteen hives in the orchard.", "He had sold two hives.", "All twelve hives were humming."],
         ["There are fourteen hives in the orchard.", "All thirteen hives were humming."],  # one is gone
         ["There are fourteen hives in the orchard.", "Ada had seen sixteen hives at the fair."],
         ["There are fourteen people in the orchard.", "All sixteen people sang."],
         ["Loft and tower held nine bells.", "Someone was ringing eleven bells."],
+        ["The bells on Monday were nine bells.", "They rang eleven bells before Monday."],
         ["Sixty-one for, and nineteen against.", "They voted by thirty to twenty-two."],
         ["“Two thousand and fifty,” said the bidder.", "“Two thousand and sixty,” said another."],
         ["The deed was dated eighteen hundred and sixty-one.", "They owed him £1,862."],  # a year

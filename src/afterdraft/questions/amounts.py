@@ -43,14 +43,14 @@ _THERE = re.compile(
 )
 _HAD = re.compile(
     rf"(?:\b(?:had|has|have|held|holds|contain(?:s|ed))|[’']ve)\s(?:got\s)?{_EXACTLY}"
-    rf"|\b(?:an?|this|that|our|their|the)\s(?:\w+\s)?\w+\sof\s{_EXACTLY}",
+    rf"|\b(?:an?|this|that|our|their|the)\s(?:\w+\s)?\w+\s(?:of|with)\s{_EXACTLY}",
     re.IGNORECASE,
 )  # 'a farm of two hundred acres'
 _THE = re.compile(r"\b(?:the|these|those)\s$", re.IGNORECASE)
 _VAGUE = re.compile(
     r"\b(?:about|some|nearly|almost|over|under|perhaps|maybe|around|roughly|than|least|most|another|every|each|per|first"
     r"|last|next|other|any|within|say|near|towards?|upwards\sof|well|hardly|scarcely|barely|extra|further|and\sa|like"
-    r"|close\son|up\sto|between|as\s(?:many|much)\sas|quite)\s(?:an?\s)?$|[–—-]$"
+    r"|close\son|up\sto|between|few|several|many|couple\sof|odd|as\s(?:many|much)\sas|quite)\s(?:an?\s)?$|[–—-]$"
     rf"|(?:\d|\b(?:{NUMBER_WORDS}))\s(?:or|to)\s$",
     re.IGNORECASE,
 )

@@ -9,13 +9,19 @@ from afterdraft.questions.plurals import singular
 from afterdraft.questions.question import Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
+from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.time_words import DAYS, MONTHS
 
-RARE = 10  # times a word stands in the book up to which it tells passages from others; chosen by hand
-OWNER = 40  # the same, of a name or of 'the' thing in the sentence itself
+RARE = 6  # times a word stands in the book up to which it tells passages from others; chosen by hand
+OWNER = 20  # the same, of a name or of 'the' thing in the sentence itself
 _LONG = 4  # letters from which a word says what is told of
 _WORD = re.compile(r"[A-Za-z]+")
 _OWNER = re.compile(r"\b[Tt]he\s([a-z]+)|(?<=[a-z,;]\s)([A-Z][a-z]+)")
 _NUMBER = re.compile(NUMBER_WORDS)
+_WHEN = {
+    *words_of("morning afternoon evening night day week month year spring summer autumn winter time hour moment whole"),
+    *(*DAYS, *MONTHS),
+}
 
 
 class Beside:
@@ -61,6 +67,6 @@ class Beside:
             named = {(thing or name).lower() for thing, name in _OWNER.findall(text[slice(*found[at])])}
             self._told[span] = (
                 frozenset(word for word in rare if self._words[word] <= RARE),
-                frozenset(word for word in named if self._words[word] <= OWNER),
+                frozenset(word for word in named if self._words[word] <= OWNER and word not in _WHEN),
             )
         return self._told[span]

@@ -11,7 +11,7 @@ _DIGIT = "one|two|three|four|five|six|seven|eight|nine"
 _TEN = "|".join(TENS)
 NUMBER_WORDS = rf"{_ONE}|{_TEN}|hundred|thousand"
 _BELOW = rf"(?:(?:{_TEN})(?:[\s-](?:{_DIGIT}))?|(?:{_DIGIT})-and-(?:{_TEN})|{_ONE})"
-_HUNDREDS = rf"(?:(?:{_BELOW}|an?)[\s-]hundred(?:,?\sand\s{_BELOW}|[\s-]{_BELOW})?|{_BELOW})"
+_HUNDREDS = rf"(?:(?:(?:{_BELOW}|an?)[\s-])?hundred(?:,?\sand\s{_BELOW}|[\s-]{_BELOW})?|{_BELOW})"
 _WORDS = rf"(?:(?:{_HUNDREDS}|an?)[\s-]thousand(?:,?\s(?:and\s)?{_HUNDREDS})?|{_HUNDREDS})"
 _NUMBER = re.compile(
     rf"(?<![\w’'.,-])(?P<sign>[£$€])?(?:(?P<words>{_WORDS})|(?P<figures>\d{{1,3}}(?:,\d{{3}})+|\d{{1,7}}))"
@@ -33,7 +33,7 @@ class Number:
 def numbers(text: str) -> Iterator[Number]:
     """In order; not those that go on as no whole number: 'two million', 'ten per cent'.
 
-    >>> [one.value for one in numbers("Twenty-eight hundred dollars, a hundred and ten steps, £4,018.")]
+    >>> [one.value for one in numbers("Twenty-eight hundred dollars, the hundred and ten steps, £4,018.")]
     [2800, 110, 4018]
     """
     for match in _NUMBER.finditer(text):

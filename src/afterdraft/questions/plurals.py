@@ -6,7 +6,8 @@ from afterdraft.reading.lexicon import words_of
 
 _ONE_OF = """
 men:man women:woman children:child oxen:ox feet:foot geese:goose teeth:tooth mice:mouse wives:wife knives:knife
-shelves:shelf calves:calf loaves:loaf leaves:leaf halves:half thieves:thief sheep:sheep deer:deer
+shelves:shelf calves:calf leaves:leaf halves:half thieves:thief sheep:sheep deer:deer
+trout:trout salmon:salmon swine:swine aircraft:aircraft fish:fish brethren:brother loaves:loaf hooves:hoof
 """
 _IRREGULAR: Mapping[str, str] = dict(pair.split(":") for pair in _ONE_OF.split())
 _NONE = words_of(

@@ -20,6 +20,7 @@ AS_NEAR = 1.5  # likewise of counts, which are smaller
 COUNTED = 3  # things from which they are counted
 MEASURED, LARGE = 100, 1000  # from the one a number is a figure, which somebody took down, if it is exact; to the other
 THREE = 3  # digits before its noughts from which a figure stands out by itself
+FEW = 20  # times a noun stands in the book up to which 'the four' are all there are
 COMMON = 60  # times a noun stands in the book from which it is of too many things
 _YEARS = range(1500, 2100)  # in words without a unit, a year
 _OF_ANYTHING = words_of("mile league kilometre kilometer man woman people person thing word")  # ways: from where one is
@@ -95,17 +96,23 @@ def _stands_out(low: int, high: int) -> bool:
 
 
 def _is_count(seen: Seen, beside: Beside, one: _Said, other: _Said) -> bool:
-    low, high = _values(one, other)
-    noun = one.amount.noun
-    if not COUNTED <= low < high < LARGE or noun in _OF_ANYTHING or beside.times(noun) > COMMON:
+    low, _ = _values(one, other)
+    if low < COUNTED or beside.times(one.amount.noun) > COMMON:
         return False
     return _are_same(beside, one, other) and not _has_changed(seen, beside, one, other)
 
 
 def _are_same(beside: Beside, one: _Said, other: _Said) -> bool:
-    """Whether both tell of all there are, or what stands beside the two says that they are of one thing."""
+    """Whether both sentences tell of the same thing; or, of what is no large sum and no unit of everything, whether
+    both tell of all there are, or one is of several that are known and rare words stand beside both."""
     noun, frames = one.amount.noun, {one.amount.frame, other.amount.frame}
-    if frames in ({"all", "there"}, {"all", "had"}) or beside.share_owner(one.span, other.span, noun):
+    if beside.share_owner(one.span, other.span, noun):
+        return True
+    if noun in _OF_ANYTHING or _values(one, other)[0] >= LARGE:
+        return False
+    if frames in ({"all", "there"}, {"all", "had"}):
+        return True
+    if "" not in frames and frames != {"the"} and beside.times(noun) <= FEW:
         return True
     return frames != {""} and beside.share(one.span, other.span, noun)
 
@@ -174,13 +181,14 @@ CHECK = Check(
     "a farm of 212 acres and of 240, twenty beds and all eighteen beds.",
     method="Numbers in words and figures with what they count or measure. Figures from a hundred that are no round "
     f"ones are held against each other where they are of the same unit, at most {NEAR - 1:.0%} apart and no third one "
-    "is as near, or where one digit differs or two have changed places. Counts are where both are of all there are "
-    "(‘all eighteen’, ‘there are twenty’, ‘had twenty’), or where both sentences name the same thing or stand beside "
-    f"the same rare words (up to {OWNER} and {RARE} times in the book), and no third is within {AS_NEAR - 1:.0%}. "
-    "Votes are where one side has the same number twice, or both are ties. Common practice of copy editors.",
-    blind="Numbers without what they count (‘That’s seven,’ he said), numbers of doors, floors and rooms, ways, times, "
-    "and what is only one more or one fewer later. Guesses, ranges, rates and round numbers are let be, and things of "
-    "which some are told to be sold, lost or added between. Money that is spent little by little is asked about.",
+    "is as near, or where one digit differs or two have changed places. Counts are where no third is within "
+    f"{AS_NEAR - 1:.0%} and both tell of all there are (‘all eighteen’, ‘there are twenty’, ‘had twenty’; and ‘the "
+    f"four’, of a noun that stands in the book up to {FEW} times), or both sentences name the same, up to {OWNER} "
+    f"times in the book, or stand beside the same word, up to {RARE} times. Votes are where one side has the same "
+    "number twice, or both are ties. Common practice of copy editors.",
+    blind="Numbers without what they count (‘That’s seven,’ he said), numbers of doors, floors and rooms, times, and "
+    "what is only one fewer later. Guesses, ranges, rates and round numbers are let be, and things of which some are "
+    "told to be sold, lost or added between. Money that is spent little by little is asked about.",
     reads=("words",),
     find=find,
 )
