@@ -59,6 +59,8 @@ def test_votes_are_said_in_figures() -> None:
         ["The horse cost 150 pounds.", "The cart cost 120 pounds."],  # round
         ["Nine trunks, bound in brass, stood there.", "The eleven trunks were of oak."],
         ["There are six trunks in the hall.", *20 * ["He shut a trunk."], "The four trunks stood at Penn quay."],
+        ["“Six trunks came,” said Bram.", "“Four trunks went back,” said Bram."],
+        ["There are six trunks in the hall.", "Ada and Bram had four trunks."],  # or of somebody else
         ["Penn is four miles from the ferry.", "He had walked the six miles home."],
         ["There are fourteen hives in the orchard.", "He had sold two hives.", "All twelve hives were humming."],
         ["There are fourteen hives in the orchard.", "All thirteen hives were humming."],  # one is gone

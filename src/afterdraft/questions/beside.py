@@ -16,7 +16,10 @@ RARE = 6  # times a word stands in the book up to which it tells passages from o
 OWNER = 20  # the same, of a name or of 'the' thing in the sentence itself
 _LONG = 4  # letters from which a word says what is told of
 _WORD = re.compile(r"[A-Za-z]+")
-_OWNER = re.compile(r"\b[Tt]he\s([a-z]+)|(?<=[a-z,;]\s)([A-Z][a-z]+)")
+_SAYS = r"\s(?:said|says|asked|told|replied|answered|cried)\b"
+_OWNER = re.compile(
+    rf"\b[Tt]he\s([a-z]+)|(?<=[a-z,;]\s)(?<!said\s)(?<!asked\s)(?<!cried\s)([A-Z][a-z]+)\b(?!{_SAYS})"
+)  # but who says it
 _NUMBER = re.compile(NUMBER_WORDS)
 _WHEN = {
     *words_of("morning afternoon evening night day week month year spring summer autumn winter time hour moment whole"),

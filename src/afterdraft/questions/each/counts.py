@@ -24,6 +24,7 @@ FEW = 20  # times a noun stands in the book up to which 'the four' are all there
 COMMON = 60  # times a noun stands in the book from which it is of too many things
 _YEARS = range(1500, 2100)  # in words without a unit, a year
 _OF_ANYTHING = words_of("mile league kilometre kilometer man woman people person thing word")  # ways: from where one is
+_BROUGHT_IN = frozenset({"there", "had"})
 _MORE = (
     r"\b(?:more|another|new|extra|sold|sell|bought|buy|lost|lose|killed|stolen?|broken?|added|burn(?:ed|t)|removed|built"
     r"|missing)\s(?:\w+\s){0,2}"
@@ -103,16 +104,14 @@ def _is_count(seen: Seen, beside: Beside, one: _Said, other: _Said) -> bool:
 
 
 def _are_same(beside: Beside, one: _Said, other: _Said) -> bool:
-    """Whether both sentences tell of the same thing; or, of what is no large sum and no unit of everything, whether
-    both tell of all there are, or one is of several that are known and rare words stand beside both."""
+    """Whether both sentences tell of the same thing; or, of what is no large sum and no unit of everything, whether the
+    one brings them in and the other has them as known ('there are', 'all', 'the'), or rare words stand beside both."""
     noun, frames = one.amount.noun, {one.amount.frame, other.amount.frame}
     if beside.share_owner(one.span, other.span, noun):
         return True
     if noun in _OF_ANYTHING or _values(one, other)[0] >= LARGE:
         return False
-    if frames in ({"all", "there"}, {"all", "had"}):
-        return True
-    if "" not in frames and frames != {"the"} and beside.times(noun) <= FEW:
+    if frames & _BROUGHT_IN and (frames & {"all"} or (frames & {"the"} and beside.times(noun) <= FEW)):
         return True
     return frames != {""} and beside.share(one.span, other.span, noun)
 
@@ -182,10 +181,10 @@ CHECK = Check(
     method="Numbers in words and figures with what they count or measure. Figures from a hundred that are no round "
     f"ones are held against each other where they are of the same unit, at most {NEAR - 1:.0%} apart and no third one "
     "is as near, or where one digit differs or two have changed places. Counts are where no third is within "
-    f"{AS_NEAR - 1:.0%} and both tell of all there are (‘all eighteen’, ‘there are twenty’, ‘had twenty’; and ‘the "
-    f"four’, of a noun that stands in the book up to {FEW} times), or both sentences name the same, up to {OWNER} "
-    f"times in the book, or stand beside the same word, up to {RARE} times. Votes are where one side has the same "
-    "number twice, or both are ties. Common practice of copy editors.",
+    f"{AS_NEAR - 1:.0%} and the one brings them in (‘there are twenty’, ‘had twenty’) and the other has them as known "
+    f"(‘all eighteen’; ‘the four’, of a noun that stands in the book up to {FEW} times), or both sentences name the "
+    f"same, up to {OWNER} times in the book, or stand beside the same word, up to {RARE} times. Votes are where one "
+    "side has the same number twice, or both are ties. Common practice of copy editors.",
     blind="Numbers without what they count (‘That’s seven,’ he said), numbers of doors, floors and rooms, times, and "
     "what is only one fewer later. Guesses, ranges, rates and round numbers are let be, and things of which some are "
     "told to be sold, lost or added between. Money that is spent little by little is asked about.",
