@@ -197,3 +197,50 @@ def test_is_silent_about_a_day_without_its_month_beside_one_that_is_told_alone()
     told = ["The wedding was on Friday, the thirtieth of August."], ["“She fell on Friday the seventeenth,” said Ilse."]
     assert not found(CHECK, *told)
     assert found(CHECK, told[0], ["“On Saturday the thirtieth,” said Ilse."])
+
+
+def test_before_the_reform_a_day_is_of_either_calendar_if_the_others_are() -> None:
+    """In 1730 the first of May was a Monday, the fourth a Thursday and 10 June a Saturday by the Gregorian calendar; 10
+    June was a Wednesday by the Julian, eleven days behind."""
+    kept = [
+        "*Monday, 1 May 1730.* Rain.",
+        "*Thursday, 4 May 1730.* Rain.",
+        "*Wednesday, 10 June 1730.* By the old one.",
+    ]
+    (one,) = found(CHECK, [*kept, "*Friday, 2 July 1730.* Fair."])
+    assert (one.words["told"], one.words["was"]) == ("Friday", "Sunday")
+    assert not found(CHECK, kept)
+    assert not found(CHECK, [*kept[:2], "*Friday, 2 July 1730.* Fair."])
+    assert not found(CHECK, [*kept, "*Friday, 2 July 1730.* Fair.", "*Sunday, 20 July 1730.* Fair."])
+
+
+def test_notices_in_capitals_name_days_too() -> None:
+    """11 October 1994 was a Tuesday (any perpetual calendar)."""
+    assert found(CHECK, ["MEETING in the Hall on THURSDAY 11th OCTOBER 1994 at noon."])
+    assert not found(CHECK, ["MEETING in the Hall on TUESDAY 11th OCTOBER 1994 at noon."])
+
+
+def test_a_feast_falls_on_its_weekday_or_its_date_that_year() -> None:
+    told = ["It was Friday the seventh of November, and cold."]
+    feast = "They lit the fire on the twelfth of November. Nobody knew why. This year it fell on a"
+    assert found(CHECK, told, [f"{feast} Thursday."])
+    assert not found(CHECK, told, [f"{feast} Wednesday."])
+    fair = ["The fair was on the last Saturday in August, as ever; that year it was the twenty-sixth."]
+    assert found(CHECK, fair, ["On Friday the twenty-sixth of August he was in the cabin."])
+    assert not found(CHECK, fair, ["On Friday the twenty-fifth of August he was in the cabin."])
+
+
+def test_a_day_that_is_shown_is_asked_about_only_where_it_is_one_step_beside_those_told() -> None:
+    ran = [*RAN, ["On Saturday, October 18, it rained."]]
+    assert found(CHECK, *ran, ["The page for Thursday, October 17, was torn."])
+    assert not found(CHECK, *ran, ["The page for Thursday, October 16, was torn."])
+    assert not found(CHECK, *ran, ["The page for Monday, October 17, was torn."])
+    assert not found(CHECK, *ran, ["The page for Thursday, October 17, the year before, was torn."])
+
+
+def test_the_same_date_with_the_weekday_beside_is_held_against_it_over_more_scenes() -> None:
+    """In no month beside has a date the weekday before or after, but for a leap year's February."""
+    told, rain = ["It was Thursday, the twenty-second, and cold."], [["It rained."]] * 6
+    assert found(CHECK, told, *rain, ["“On the night of Wednesday the twenty-second,” he said."])
+    assert not found(CHECK, told, *rain, ["“On the night of Saturday the twenty-second,” he said."])
+    assert not found(CHECK, told, *rain, *rain, ["“On the night of Wednesday the twenty-second,” he said."])

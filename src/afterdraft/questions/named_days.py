@@ -7,7 +7,10 @@ from datetime import date
 
 from afterdraft.reading.time_words import DAYS, FIRSTS, MONTHS, ONES, TENS, month, number, year
 
-_WEEKDAY = rf"(?P<weekday>{'|'.join(day.capitalize() for day in DAYS)})"
+_CAPITALS = (
+    f"{'|'.join(day.capitalize() for day in DAYS)}|{'|'.join(day.upper() for day in DAYS)}"  # as notices have it
+)
+_WEEKDAY = rf"(?P<weekday>{_CAPITALS})"
 _LONG_FIRST = sorted(FIRSTS, key=len, reverse=True)
 _ORDINAL = (
     rf"(?:(?:{'|'.join(TENS)})[\s-](?:{'|'.join(list(FIRSTS)[:9])})|(?:{'|'.join(_LONG_FIRST)})"
@@ -15,7 +18,8 @@ _ORDINAL = (
 )
 SHORT_DAY = r"(?:Mon|Tues?|Weds?|Thurs?|Thu|Fri|Sat|Sun)\b\.?"
 _SHORT = "Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec"
-_MONTH = rf"(?P<month>{'|'.join(name.capitalize() for name in MONTHS)}|(?:{_SHORT})\b\.?)"
+_MONTHS = f"{'|'.join(name.capitalize() for name in MONTHS)}|{'|'.join(name.upper() for name in MONTHS)}"
+_MONTH = rf"(?P<month>{_MONTHS}|(?:{_SHORT})\b\.?)"
 _YEAR = (
     r"(?:,?\s(?:in\s|of\s)?(?:the\syear\s)?(?P<year>1[5-9]\d\d|20\d\d"
     rf"|(?:eighteen|nineteen)\s?(?:hundred(?:\sand)?[\s-])?(?:(?:{'|'.join(TENS)})(?:[\s-](?:{'|'.join(ONES)}))?|\w+teen|ten|eleven|twelve)))?"
@@ -25,6 +29,8 @@ _LINKED = r",?\s(?:(?:a|being|on|which\swas|it\swas|which\sis|was|is|fell|falls)
 _NUMBER = r"(?P<day>(?:[12]?\d|3[01])(?:st|nd|rd|th)?)"
 _ABBREVIATED = _WEEKDAY.replace(">", f">{SHORT_DAY}|", 1)
 _CALLED = r"\sof\s(?P<called>[A-Z][a-z]+)\b(?![’'-]|\s[A-Z])"
+_ONCE_NAMED = rf"(?:(?!{_CAPITALS}|{_MONTHS}|\d)[\s\S]){{0,300}}?"  # behind a day, with none other between
+_THIS_YEAR = r"\b(?:[Tt]his|[Tt]hat)\syear,?\s(?:it\s|that\s)?(?:had\s)?(?:was|is|been|falls?|fell|fallen)\s(?:on\s)?"
 _IS = r",?\s(?:(?:that|which|it)\s)?(?:is|was|will\sbe|would\sbe|fell\son|falls\son|being)\s"
 _PATTERNS = tuple(
     re.compile(pattern)
@@ -43,6 +49,8 @@ _PATTERNS = tuple(
         rf"\b{_WEEKDAY}(?:\sweek)?{_IS}the\s(?P<day>{_ORDINAL})(?:\sof\s{_MONTH}(?!\w){_YEAR}|{_CALLED}|(?=[,.;:!?—]))",
         rf"\b[Tt]he\s(?!(?:first|second|third),?\s(?:that|which|it|is|was))(?P<day>{_ORDINAL})(?:{_CALLED})?{_IS}(?:an?\s)?{_WEEKDAY}\b(?![’'])",
         rf"\b[Tt]he\s(?P<day>{_ORDINAL}){_CALLED},?\s(?:a\s|the\s)?{_WEEKDAY}\b(?![’'])",
+        rf"\bthe\s(?P<day>{_ORDINAL})\sof\s{_MONTH}\b(?!\s\d){_ONCE_NAMED}(?P<said>{_THIS_YEAR}(?:an?\s)?{_WEEKDAY}\b(?![’']))",
+        rf"\b(?:first|second|third|fourth|last)\s{_WEEKDAY}\s(?:of|in)\s{_MONTH}\b{_ONCE_NAMED}(?P<said>{_THIS_YEAR}the\s(?P<day>{_ORDINAL}))\b(?!\sof)",
     )
 )
 
@@ -77,7 +85,7 @@ def named_days(paragraphs: Sequence[str]) -> Iterator[NamedDay]:
         found: list[NamedDay] = []
         for pattern in _PATTERNS:
             for match in pattern.finditer(text):
-                start, end = match.span()
+                start, end = _said(match)
                 if not any(start < one.end and one.start < end for one in found) and (one := _read(number_, match)):
                     found.append(one)
         yield from sorted(found, key=lambda one: one.start)
@@ -93,7 +101,7 @@ def _read(paragraph: int, match: re.Match[str]) -> NamedDay | None:
     own = MONTHS.get(called)  # 'the first of May' is a month of ours
     return NamedDay(
         paragraph,
-        *match.span(),
+        *_said(match),
         weekday=next(number for name, number in DAYS.items() if name.startswith(parts["weekday"][:3].lower())),
         day=day,
         month=month(parts["month"]) if parts.get("month") else own,
@@ -102,4 +110,11 @@ def _read(paragraph: int, match: re.Match[str]) -> NamedDay | None:
     )
 
 
-_ANY = re.compile(rf"\b(?:{'|'.join(day[:3].capitalize() for day in DAYS)})")
+def _said(match: re.Match[str]) -> tuple[int, int]:
+    """Where the words stand that bring the two together."""
+    return match.span("said" if "said" in match.re.groupindex else 0)
+
+
+_ANY = re.compile(
+    rf"\b(?:{'|'.join(day[:3].capitalize() for day in DAYS)}|{'|'.join(day[:3].upper() for day in DAYS)})"
+)

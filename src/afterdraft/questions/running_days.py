@@ -30,6 +30,11 @@ class Placed:
         """The paragraph that names it."""
         return self.heading or seen.texts[self.scene][self.day.paragraph]
 
+    def around(self, seen: Seen) -> tuple[str, str]:
+        """What stands before it and behind in that paragraph."""
+        words = self.words(seen)
+        return words[: self.day.start], words[self.day.end :]
+
     def said(self, seen: Seen) -> str:
         return " ".join(self.words(seen)[self.day.start : self.day.end].split())
 

@@ -1,33 +1,23 @@
 """A weekday and a date that are named as one day and cannot be."""
 
 import re
-from collections import Counter
 from collections.abc import Iterator, Sequence
-from contextlib import suppress
-from dataclasses import replace
-from datetime import date
 from itertools import pairwise
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.days_apart import either_way, forward, in_other_calendars, may_fit
+from afterdraft.questions.known_years import YEAR, Amiss, amiss_in_known_years
 from afterdraft.questions.named_days import NamedDay
-from afterdraft.questions.question import Finding, Span
+from afterdraft.questions.question import Finding
 from afterdraft.questions.running_days import Placed, is_shown, is_spoken, looks_back, placed, running
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.speech import speech
 from afterdraft.reading.time_words import DAYS, MONTHS
-from afterdraft.reading.times import times
 
-REFORM = 1753  # first whole year of the Gregorian calendar in Britain and its colonies
 NEAR = 45  # days between two days of named months up to which no other year is thought of; chosen by hand
 NEXT = 10  # likewise where the month is not named of both; chosen on the demonstration book
-BEFORE = 3  # scenes in which the last date with its year is looked for, the day's own among them; chosen by hand
-YEAR_NEAR = 120  # days from that date up to which its year is taken, likewise
-_YEAR = re.compile(r"\b(?:1[7-9]\d\d|20\d\d)\b|\b[Ee]ighteen\b|\b[Nn]ineteen\b")
-_FIGURES = re.compile(r"\b(?:1[5-9]|20)\d\d\b")
 FAR = 10  # scenes between two days, from which they may be of two years; chosen by hand
 _YEAR_TOLD = re.compile(
-    rf"{_YEAR.pattern}|[’'‘](?:(?:twen|thir|for|fif|six|seven|eigh|nine)ty|\d\d)\b"
+    rf"{YEAR.pattern}|[’'‘](?:(?:twen|thir|for|fif|six|seven|eigh|nine)ty|\d\d)\b"
     r"|\byears? (?:later|ago|earlier|before|since|back)\b|\b(?:last|that|the (?:next|same|other|previous)) year\b"
 )
 BESIDE = 4  # scenes between a day that is talked of, or looked back on, and those told, likewise
@@ -38,16 +28,12 @@ _MONTH = "|".join(month.capitalize() for month in MONTHS)
 _MONTHS = re.compile(
     rf"\b(?:in|of|till|until|since|early|late|this|last|next)\s(?P<behind>{_MONTH})\b|\b(?P<before>{_MONTH})\s\d"
 )
-_ELSEWHEN = re.compile(r"\b(?:had|when|since|ago|until|till|before|after)\b|[’']d\b", re.IGNORECASE)
 WEEKDAYS = tuple(day.capitalize() for day in DAYS)
 
 
 def find(seen: Seen) -> Iterator[Finding]:
     found = placed(seen)
-    amiss = [
-        *_by_calendar(seen, found),
-        *_in_known_years(seen, [it for it in found if it.day.month and not it.day.year]),
-    ]
+    amiss = [_by_calendar(seen, it) for it in amiss_in_known_years(seen, found)]
     yield from amiss
     told = {span for one in amiss for span in one.evidence}
     left = [one for one in found if one.span(seen) not in told]
@@ -58,72 +44,18 @@ def find(seen: Seen) -> Iterator[Finding]:
     yield from _beside_those_told(seen, [one for one in left if one.span(seen) not in told], runs)
 
 
-def _by_calendar(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding]:
-    for one in found:
-        own = one.day.own
-        if own and own.year >= REFORM and own.isoweekday() != one.day.weekday:
-            yield Finding(
-                evidence=(one.span(seen),),
-                strength=0.97,
-                subject="weekday",
-                words={"said": one.said(seen), "was": WEEKDAYS[own.isoweekday() - 1], "told": _weekday(one)},
-                numbers={"year": own.year},
-            )
-
-
-def _in_known_years(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding]:
-    """Days of a named month whose year stands a page or two before. Where several are off by the same, the book has a
-    calendar of its own."""
-    known = [(one, *told) for one in found if (told := _day_near(seen, one))]
-    off = Counter((day.isoweekday() - one.day.weekday) % 7 for one, day, _ in known)
-    for one, day, near in known:
-        amiss = (day.isoweekday() - one.day.weekday) % 7
-        if amiss and off[amiss] == 1:
-            yield Finding(
-                evidence=(one.span(seen), near),
-                strength=0.8,
-                subject="weekday",
-                words={"said": one.said(seen), "was": WEEKDAYS[day.isoweekday() - 1], "told": _weekday(one)},
-                numbers={"year": day.year},
-            )
-
-
-def _day_near(seen: Seen, one: Placed) -> tuple[date, Span] | None:
-    """The day in the year of the last date before it that has a year and a month, if that lies near; and that date.
-    None where a year that its scene says would make it right."""
-    here = {int(year) for text in seen.texts[one.scene] for year in _FIGURES.findall(text)}
-    own = (it for year in here if (it := replace(one.day, year=year).own))
-    if any(it.isoweekday() == one.day.weekday for it in own):
-        return None
-    for number in range(one.scene, max(-1, one.scene - BEFORE), -1):
-        scene = seen.texts[number]
-        spoken = speech(scene)
-        for place in range(one.day.paragraph if number == one.scene else len(scene) - 1, -1, -1):
-            if _YEAR.search(scene[place]) and (said := _dates_with_year(scene[place])):
-                near, start, end = said[-1]
-                back = _ELSEWHEN.search(seen.sentence(seen.span(number, place, start, end)).quote)
-                if back or spoken(place, start):
-                    return None  # what is looked back on, read out or talked of says no year of what is told
-                day = _nearest(one.day, near)
-                return (day, seen.span(number, place, start, end)) if day else None
-    return None
-
-
-def _dates_with_year(text: str) -> list[tuple[date, int, int]]:
-    """In order, with where they stand; of a month its middle."""
-    found = []
-    for one in times(text, 0):
-        if one.kind == "date" and one.value.replace("-", "").isdecimal() and len(one.value) >= len("1893-05"):
-            with suppress(ValueError):  # the thirty-first of June
-                found.append((date.fromisoformat((one.value + "-15")[: len("1893-05-03")]), one.start, one.end))
-    return found
-
-
-def _nearest(day: NamedDay, near: date) -> date | None:
-    years = (near.year - 1, near.year, near.year + 1)
-    known = [it for year in years if (it := replace(day, year=year).own)]
-    best = min(known, key=lambda it: abs(it - near), default=None)
-    return best if best and abs((best - near).days) <= YEAR_NEAR and best.year >= REFORM else None
+def _by_calendar(seen: Seen, it: Amiss) -> Finding:
+    return Finding(
+        evidence=(it.named.span(seen), *([it.near] if it.near else [])),
+        strength=it.sure,
+        subject="weekday",
+        words={
+            "said": it.named.said(seen),
+            "was": WEEKDAYS[it.own.isoweekday() - 1],
+            "told": _weekday(it.named),
+        },
+        numbers={"year": it.own.year},
+    )
 
 
 def _against_each_other(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding]:
@@ -184,8 +116,8 @@ def _of_two_months(one: Placed, other: Placed) -> bool:
 
 
 def _may_be_years_apart(seen: Seen, first: Placed, second: Placed) -> bool:
-    """Whether many scenes lie between two days, or the paragraph of either tells a year."""
-    texts = (one.words(seen) for one in (first, second))
+    """Whether many scenes lie between two days, or the paragraph of either tells a year besides."""
+    texts = (text for one in (first, second) for text in one.around(seen))
     return second.scene - first.scene > FAR or any(_YEAR_TOLD.search(text) for text in texts)
 
 
@@ -205,22 +137,46 @@ def _apart(one: Placed, other: Placed) -> tuple[int, ...] | None:
 
 
 def _beside_those_told(seen: Seen, left: Sequence[Placed], runs: Sequence[Placed]) -> Iterator[Finding]:
-    """Days that are talked of or looked back on, or whose month is not said, near days that are told and agree."""
+    """Days that are talked of, shown or looked back on, or whose month is not said, near days that are told and
+    agree."""
     asked: list[Placed] = []
     for one in left:
         if one in asked or not _is_nearby(seen, one):
             continue
-        near = [other for other in runs if other != one and abs(other.scene - one.scene) <= BESIDE]
-        beside = [other for other in near if _may_be_held(seen, other, one, BESIDE)]
-        fits = [(other, _may_fit(other, one)) for other in beside]
+        fits = [(other, _may_fit(other, one)) for other in runs if other != one and _is_near(seen, other, one)]
         against = [other for other, fit in fits if fit is False]
-        if against and not any(fit for _, fit in fits) and _agree(against) and _are_enough(against, one):
+        if not against or any(fit for _, fit in fits) or not _agree(against) or not _are_enough(against, one):
+            continue
+        off = next((it for it in runs if _is_off_by_one(it.day, one.day) and _agree_with(against, it)), None)
+        if off or not is_shown(seen, one):
             nearest = min(
                 against, key=lambda it: (abs(it.scene - one.scene), abs(it.day.paragraph - one.day.paragraph))
             )
-            told = _of_that_date(runs, one) or nearest
+            told = _of_that_date(runs, one) or off or nearest
             asked.append(told)
             yield _finding(seen, told, one, 0.8 if len(against) > 1 else 0.7)
+
+
+def _is_near(seen: Seen, told: Placed, one: Placed) -> bool:
+    """Whether they may be of one time: further apart, where the month is said of neither, if they would be one day but
+    for one step, as of no two months beside each other."""
+    off = not told.day.month and not one.day.month and _is_off_by_one(told.day, one.day)
+    by = FAR if off else BESIDE
+    return abs(told.scene - one.scene) <= by and _may_be_held(seen, told, one, by)
+
+
+def _is_off_by_one(one: NamedDay, other: NamedDay) -> bool:
+    """Whether it is the same weekday and the number beside, or the same number and the weekday beside."""
+    if one.called != other.called or (one.month and other.month and one.month != other.month):
+        return False
+    return {abs(one.day - other.day), min((one.weekday - other.weekday) % 7, (other.weekday - one.weekday) % 7)} == {
+        0,
+        1,
+    }
+
+
+def _agree_with(against: Sequence[Placed], one: Placed) -> bool:
+    return all(may_fit(other.day, one.day, NEAR) for other in against)
 
 
 def _are_enough(against: Sequence[Placed], one: Placed) -> bool:
@@ -236,8 +192,8 @@ def _are_enough(against: Sequence[Placed], one: Placed) -> bool:
 
 def _is_nearby(seen: Seen, one: Placed) -> bool:
     """Whether a day lies near those that are told, for all that is said."""
-    talked = is_spoken(seen, one) or looks_back(seen, one)
-    elsewhen = one.day.year or is_shown(seen, one) or _YEAR_TOLD.search(one.words(seen))
+    talked = is_spoken(seen, one) or looks_back(seen, one) or is_shown(seen, one)
+    elsewhen = one.day.year or _YEAR_TOLD.search(one.words(seen))
     return not elsewhen and (talked or not one.day.month)
 
 
@@ -276,10 +232,11 @@ CHECK = Check(
     "each other: whole weeks lie between the same weekdays. What somebody says, or looks back on, is held against the "
     f"days that are told within {BESIDE} scenes. A month that is not said is the one named above it in the scene, or "
     f"else may be that of days told up to {BY} scenes off, the one before or the one after.",
-    blind="Days on what somebody reads or hears, which may be of any year. Dates before 1753, and Russian ones before "
-    "1918, went by another calendar. A day of another year told between two of this one may be asked about where "
-    "nothing says so.",
+    blind="Days on what somebody reads or hears, which may be of any year, unless they are one step beside a day told. "
+    "Dates before 1753 went by one calendar or the other: they are asked about where the book’s others keep to them; "
+    "Russian ones before 1918 went by the other too. A day of another year told between two of this one may be asked "
+    "about where nothing says so.",
     reads=("words",),
     find=find,
-    recipe=8,
+    recipe=9,
 )
