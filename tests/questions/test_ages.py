@@ -49,6 +49,9 @@ def test_asks_however_it_is_told(other: str) -> None:
         ("It rained.", "Ilse was in her forty-second year."),
         ("It rained.", "Ilse was some forty years old."),
         ("It rained.", "Ilse was in her forty-third year."),
+        ("It rained.", "“I was thirty-eight,” said Ilse, “and I knew no better.”"),
+        ("It rained.", "Ilse had promised him nothing. She had been slow. She was thirty-eight, and she was alone."),
+        ("It rained.", "Ilse would not be forty-three until May."),
     ],
 )
 def test_is_silent_where_time_passes_or_another_time_is_told(between: str, other: str) -> None:
@@ -97,12 +100,20 @@ LILY = [
         "Lily, now thirty-eight, sat silent.",
         "Lily, a woman of thirty-eight, sat silent.",
         "But Lily at thirty-eight was slow.",
+        "Lily, who would not be thirty-nine until October, sat silent.",
+        "Lily, who wouldn’t be thirty-nine till the spring, sat silent.",
         "Lily, at thirty-eight, turned to her book, and by an effort she read what he had written.",
     ],
 )
 def test_asks_where_the_age_stands_right_beside_a_name(other: str) -> None:
     (one,) = found_in(CHECK, [*LILY, "She knew that Lily was forty-two years old."], MARTA, [*LILY, other])
     assert one.evidence[1].quote == other
+
+
+def test_asks_where_the_age_stands_below_a_name() -> None:
+    sheet = "The sheet was folded. *Lily. Aged 38. Home at last.*"
+    (one,) = found_in(CHECK, [*LILY, "She knew that Lily was forty-two years old."], MARTA, [*LILY, sheet])
+    assert one.evidence[1].quote == "Aged 38."
 
 
 @pytest.mark.parametrize(

@@ -62,3 +62,34 @@ def test_what_is_asked() -> None:
     assert asks == (
         "Ilse is 37 in one passage and born 1941 in another: the two put the birth eight years apart. Which is meant?"
     )
+
+
+SHEET = "Born at the ferry in June 1941; died 3rd of May, 1987"
+
+
+@pytest.mark.parametrize(
+    ("sheet", "asks"),
+    [
+        (["ILSE BRANDT", SHEET], True),
+        ([f"*Ilse Brandt. {SHEET}*"], True),
+        (["Ilse Brandt, 1941–1987. She kept the ferry."], True),
+        (["*Ilse Brandt*", "*1941–1987*"], True),
+        (["ILSE BRANDT", SHEET.replace("1941", "1949")], False),
+        (["Ilse Brandt, 1949–1987. She kept the ferry."], False),
+        (["MARTA KELL", SHEET], False),
+        (["THE FERRY", SHEET], False),
+        (["Ilse Brandt came down again.", SHEET], False),
+    ],
+)
+def test_a_stone_or_a_sheet_tells_the_birth_below_the_name(sheet: list[str], asks: bool) -> None:
+    assert bool(found_in(CHECK, NOW, MARTA, [*NIGHT, *sheet])) == asks
+
+
+def test_scenes_without_a_year_are_of_those_of_the_book_where_most_are_known() -> None:
+    """The story time of a scene before the first date has no beginning."""
+    before = [*ILSE, "Ilse was thirty-seven years old."]
+    dated = [[f"It was the {day} of May, 1987. The river was low.", *MARTA] for day in ("3rd", "5th", "7th")]
+    told = [*NIGHT, "Ilse was born in 1941, in the boathouse."]
+    assert len(found_in(CHECK, before, *dated, told)) == 1
+    assert not found_in(CHECK, before, *dated, ["It was the 5th of May, 1990."], told)
+    assert not found_in(CHECK, before, dated[0], MARTA, told)

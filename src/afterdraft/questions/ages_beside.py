@@ -20,7 +20,7 @@ _AGE = r"(?P<age>[a-z]+(?:-[a-z]+)*|\d\d)"
 _TOLD = rf"(?:^|[.!?]”?\s){_NAME}\s(?P<told>[a-z][^.!?“”A-Z]*)[.!?]\s"
 _PATTERNS = (
     re.compile(
-        rf"\b{_NAME}(?:,\s(?:who\s(?:was|is)\s)?(?:(?:at|aged|{_NOW}|an?\s(?:{_SOMEBODY})\sof)\s)+"
+        rf"\b{_NAME}(?:[,.]\s(?:Aged|aged|AGED)\s|,\s(?:who\s(?:was|is)\s)?(?:(?:at|aged|{_NOW}|an?\s(?:{_SOMEBODY})\sof)\s)+"
         rf"|,\swho\s(?:was|is)\s|\sat\s|\s(?:was|is)\s(?:{_NOW}\s)*)"
         rf"{_AGE}(?=[,.;:!?—]|\s(?:and|was|years\s(?:old|of\sage))\b)"
     ),
@@ -40,14 +40,18 @@ _NEXT = re.compile(
     rf"\b{_NAME}(?:,\swho|\sand)?(?:\s(?:was|is)\s[a-z-]+\sand)?"
     rf"(?P<verb>\s(?:would|will)\sbe|[’'](?:d|ll)\sbe|\s(?:was|is)\s(?:going\sto\sbe|turning|rising))\s{_AGE}{_WHEN}"
 )
+_NEXT_ONLY = re.compile(
+    rf"\b{_NAME}(?:,\swho)?(?P<verb>(?:\s(?:would|will))\snot\sbe|\s(?:wo|would)n[’']t\sbe)\s{_AGE}"
+    r"\s(?:until|till)\s(?=[A-Z]|next\b|the\s(?:spring|summer|autumn|fall|winter|new\syear)\b)"
+)
 _PRONOUNS = {"m": "he", "f": "she"}
 _OTHERS = PEOPLE | KIN
 
 
 def ages_beside(seen: Seen) -> Iterator[PersonTrait]:
     """Of people of the cast: 'Ilse, at forty, …', 'Ilse, aged forty, …', 'Ilse was forty.', 'At forty, Ilse was …',
-    'Ilse sat down. She was forty.', 'Ilse, who had turned forty at Easter', and 'Ilse would be forty in May', where she
-    is a year less."""
+    'Ilse sat down. She was forty.', 'Ilse, who had turned forty at Easter', and 'Ilse would be forty in May', 'would
+    not be forty until May', where she is a year less."""
     cast = seen.book.cast
     genders = {person.id: person.gender for person in cast.people}
     for scene, paragraphs in enumerate(seen.texts):
@@ -56,7 +60,7 @@ def ages_beside(seen: Seen) -> Iterator[PersonTrait]:
                 person, age = _whose(cast, match["name"]), number(match["age"])
                 if person and age and age > HOURS and _is_plain(match.groupdict(), genders[person]):
                     yield PersonTrait(person, "age", str(age), scene, paragraph, *match.span("age"), BY_NAME)
-            for match in _NEXT.finditer(text):
+            for match in (found for pattern in (_NEXT, _NEXT_ONLY) for found in pattern.finditer(text)):
                 person, age = _whose(cast, match["name"]), number(match["age"])
                 if person and age and age > HOURS:
                     place = match.start("verb"), match.end("age")

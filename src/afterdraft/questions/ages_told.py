@@ -4,10 +4,11 @@ import re
 
 from afterdraft.questions.ages_beside import ages_beside, names_them
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentence
+from afterdraft.questions.sentences import sentence, sentences
+from afterdraft.reading.tense_forms import form
 from afterdraft.whole.traits import PersonTrait
 
-SURE = 0.75  # of whose age it is
+SURE = 0.7  # of whose age it is
 _THEN = re.compile(
     r"\b(?:when|since|until|till|at|by|before|after|had been|would be|will be|shall be|like|as if|as though|look\w*"
     r"|seem\w*|appear\w*|might|may|must|not|wasn[’']t|isn[’']t|nearly|almost|over|under|about|some|than|if|for|once|ago"
@@ -28,6 +29,10 @@ _WHO = re.compile(
     r"^.*,\swho(?=\s(?:had\s(?:\w+\s)?turned|has|is|(?:was|had)\s(?:now|already|just|only))\b)", re.DOTALL
 )
 _SPOKEN = re.compile(r"^.*[”\"»]", re.DOTALL)  # up to where speech ends before it
+_WAS = re.compile(r"\b(?:was|were)\s(?:\w+\s){0,2}$")
+_HAD_DONE = re.compile(
+    r"^\W*\w+(?:\s\w+)?(?:\shad|[’']d)\s(?:\w+ly\s|not\s|never\s|just\s|already\s|only\s)?(?P<done>\w+)"
+)
 _FULL = re.compile(r"\b[A-Z][a-z]+\s[A-Z][a-z]+\b(?![’'])")
 BEHIND = 12  # characters between a full name and the age of who bears it
 _ROUGHLY = re.compile(
@@ -65,7 +70,26 @@ def is_now(seen: Seen, one: PersonTrait) -> bool:
     before, behind = _SPOKEN.sub("", text[begins : one.start]), text[one.end : ends]
     then = _AT.search(before) if _AT.search(before) and not _HAD.search(behind) else None
     before = _WHO.sub("", before[: then.start()] if then else before)  # 'When Ilse, who had turned forty, came in'
-    return not (_THEN.search(before) or _LATER.search(before) or _TELLER.search(before))
+    if _THEN.search(before) or _LATER.search(before) or _TELLER.search(before):
+        return False
+    return not (_WAS.search(before) and (_is_spoken(seen, one) or _goes_back(text, begins)))
+
+
+def _is_spoken(seen: Seen, one: PersonTrait) -> bool:
+    """Whoever says 'I was nine' is so no longer."""
+    quotes = seen.facts[one.scene].quotes
+    return any(it.paragraph == one.paragraph and it.start <= one.start < it.end for it in quotes)
+
+
+def _goes_back(text: str, begins: int) -> bool:
+    """Whether the paragraph begins with what had been, and still tells of it right before."""
+    before = [text[slice(*it)] for it in sentences(text) if it[1] <= begins]
+    return bool(before) and all(_is_of_before(it) for it in (before[0], before[-1]))
+
+
+def _is_of_before(said: str) -> bool:
+    match = _HAD_DONE.match(said)
+    return match is not None and form(match["done"]) in ("part", "both")
 
 
 def is_certain(seen: Seen, one: PersonTrait) -> bool:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import combinations
 
 from afterdraft.questions.ages_told import ages_told, is_certain, is_now
+from afterdraft.questions.births import births
 from afterdraft.questions.check import Check
 from afterdraft.questions.dead_words import AGO, Years, years_of
 from afterdraft.questions.people_in import people_in
@@ -16,10 +17,12 @@ from afterdraft.questions.sentences import sentence
 from afterdraft.questions.years_between import EVER, years_between
 from afterdraft.reading.trait_words import number
 from afterdraft.whole.owners import BY_NAME
+from afterdraft.whole.story_time import SceneTime
 from afterdraft.whole.traits import PersonTrait
 
 UNSAID = 0.5  # years that may pass between two scenes of which nothing tells; chosen by hand
 SPREAD = 1  # years within which the story's own is known
+MOST = 0.6  # share of the scenes whose years are known, from which the others are of those years; chosen by hand
 ROUGH = 1.0  # years by which 'thirty years ago' may be out, likewise
 _YEAR = re.compile(
     r"\b(?:in|of|during|January|February|March|April|May|June|July|August|September|October|November"
@@ -29,8 +32,6 @@ _WAS = re.compile(
     r"\b(?P<who>[A-Z][a-z]+|he|she)\s(?:was|had\sbeen|turned|had\sturned)\s(?:only\s|just\s)?(?P<age>\d\d|[a-z]+(?:-[a-z]+)?)"
     r"(?=[,.;:!?—”’]|$|\s(?:and|when|then|in|years\sold|at\sthe\stime)\b)"
 )
-_LINK = re.compile(r",?\s(?:who\s)?(?:(?:her|him)self\s)?|,\s")
-_BORN = re.compile(r"\b(?:(?:was|had\sbeen)\s)?born\b[^.;!?]*?\b(?P<year>1[6-9]\d\d|20\d\d)\b")
 _DIGITS = 4
 YOUNG = 4  # 'she was one in a hundred' is no age
 
@@ -99,25 +100,32 @@ def _beside_years(seen: Seen) -> Iterator[PersonTrait]:
 
 
 def _births(seen: Seen) -> Iterator[tuple[str, _Claim]]:
-    """'Ilse, who was born in 1931'."""
-    people = {one.id for one in seen.book.cast.people}
-    for scene, paragraphs in enumerate(seen.texts):
-        for paragraph, text in enumerate(paragraphs):
-            for match in _BORN.finditer(text):
-                who = [it for it in people_in(seen, text) if _LINK.fullmatch(text[it.end : match.start()])]
-                if who and who[-1].key in people:
-                    span = seen.span(scene, paragraph, *sentence(text, *match.span()))
-                    year = int(match["year"])
-                    yield who[-1].key, _Claim(scene, span, False, None, (year, year), f"born {year}")
+    for one in births(seen):
+        born = one.year, one.year
+        yield one.person, _Claim(one.scene, one.span, False, None, born, f"born {one.year}")
 
 
 def _born(seen: Seen, scene: int, age: Years) -> tuple[int, int] | None:
     """In which years, where the scene's own year is told."""
     one = seen.story.scenes[scene]
-    first, last = one.earliest[:_DIGITS], one.latest[:_DIGITS]
-    if not (first.isdecimal() and last.isdecimal()) or int(last) - int(first) > SPREAD:
+    known = _years(one) or (None if one.flashback else _of_all(seen))
+    if not known or known[1] - known[0] > SPREAD:
         return None
-    return int(first) - int(age[1]) - 1, int(last) - int(age[0])
+    return known[0] - int(age[1]) - 1, known[1] - int(age[0])
+
+
+def _years(one: SceneTime) -> tuple[int, int] | None:
+    first, last = one.earliest[:_DIGITS], one.latest[:_DIGITS]
+    return (int(first), int(last)) if first.isdecimal() and last.isdecimal() else None
+
+
+def _of_all(seen: Seen) -> tuple[int, int] | None:
+    """Of the first and the last of the scenes that do not go back, where those of most are known."""
+    scenes = [one for one in seen.story.scenes if not one.flashback]
+    known = [it for one in scenes if (it := _years(one))]
+    if not known or len(known) < MOST * len(scenes):
+        return None
+    return min(first for first, _ in known), max(last for _, last in known)
 
 
 def _would_be(seen: Seen, one: _Claim, other: _Claim) -> int | None:
@@ -154,9 +162,10 @@ CHECK = Check(
     looks_at="An age, and a year of birth, a year in which somebody was so old, or ‘thirty years ago’: two of them "
     "that make no sum.",
     method="Ages whose owner is sure enough and the only year of their sentence, or how many years ago that was; ages "
-    "of the time that is told, where story time knows the year; and ‘born in’ a year behind the only person of the "
-    "sentence. Rounded years are given room. The rules are our own.",
+    "of the time that is told, where story time knows the year, or those of most scenes; and ‘born in’ a year behind "
+    "the only person of the sentence, or on a stone or a sheet below their name. Rounded years are given room. The rules are our own.",
     blind="Years that stand in another sentence than the age, and ages told at a distance from the name.",
     reads=("words", "cast", "time"),
     find=find,
+    recipe=2,
 )
