@@ -81,9 +81,10 @@ CHECK = Check(
     name="Ages that do not fit",
     family="continuity",
     looks_at="Two ages of one person that are further apart than the story time between them, or run back.",
-    method="Ages right beside a name, and others whose owner is sure to seven in ten, said of the time that is told and "
-    "without ‘about’; who ‘will be fifteen in May’, or ‘not until May’, is fourteen; ‘I was nine’ is of the past. Years between come from story time; where "
-    "that is not known, and nothing between speaks of years, a year at most is taken to pass.",
+    method="Ages right beside a name, and others whose owner is sure to seven in ten, said of the time that is told "
+    "and without ‘about’; who ‘will be fifteen in May’, or ‘not until May’, is fourteen; ‘I was nine’ is of the past. "
+    "Years between come from story time; where that is not known, and nothing between speaks of years, a year at most "
+    "is taken to pass.",
     blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name.",
     reads=("words", "cast", "time"),
     find=find,

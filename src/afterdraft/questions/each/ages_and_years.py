@@ -163,7 +163,8 @@ CHECK = Check(
     "that make no sum.",
     method="Ages whose owner is sure enough and the only year of their sentence, or how many years ago that was; ages "
     "of the time that is told, where story time knows the year, or those of most scenes; and ‘born in’ a year behind "
-    "the only person of the sentence, or on a stone or a sheet below their name. Rounded years are given room. The rules are our own.",
+    "the only person of the sentence, or on a stone or a sheet below their name. Rounded years are given "
+    "room. The rules are our own.",
     blind="Years that stand in another sentence than the age, and ages told at a distance from the name.",
     reads=("words", "cast", "time"),
     find=find,
