@@ -205,3 +205,42 @@ def test_years_that_are_told_between_may_have_passed() -> None:
 def test_an_age_that_somebody_claims_is_no_age() -> None:
     claimed = "Ilse had told the bargeman she was twenty-two, in case there was a rule."
     assert not found_in(CHECK, [*ILSE, "Ilse was fourteen."], MARTA, [*NIGHT, claimed])
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "Thirty-eight-year-old Ilse sat on the step.",
+        "Ilse, a thirty-eight-year-old ferrywoman, sat down.",
+        "Ilse, thirty-eight years old, sat on the step.",
+        "Ilse, thirty-eight and tired, sat on the step.",
+        "Thirty-eight years old, Ilse had never seen the sea.",
+        "Ilse Brandt (38) kept the ferry.",
+        "At thirty-eight Ilse had never seen the sea.",
+        "“Ilse’s thirty-eight,” said Tobias.",
+        "Ilse would turn thirty-nine in May.",
+        "Ilse sat on the step. She would be thirty-nine in May.",
+        "“I’ll be thirty-nine in May,” said Ilse.",
+        "“I won’t be thirty-nine till Christmas,” said Ilse.",
+    ],
+)
+def test_asks_however_it_is_written(other: str) -> None:
+    assert len(found_in(CHECK, [*ILSE, "Ilse was forty-two years old."], MARTA, [*NIGHT, other])) == 1
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "The forty-two-year-old Ilse sat on the step.",
+        "Ilse’s thirty-eight yards of rope were wet.",
+        "Ilse, thirty-eight, thirty-nine and forty of them lay on the step.",
+        "“Ilse would be thirty-eight in May if she had lived,” said Tobias.",
+        "“I’ll be thirty-eight for ever,” said Ilse.",
+        "“I’ll be forty-five in two years,” said Ilse.",
+        "Ilse would be forty-five next year.",
+        "“I’ll be forty-three in May,” said Ilse.",
+        "There was nobody but Ilse. Marta was thirty-eight.",
+    ],
+)
+def test_is_silent_about_what_is_no_age_of_hers(other: str) -> None:
+    assert not found_in(CHECK, [*ILSE, "Ilse was forty-two years old."], MARTA, [*NIGHT, other])

@@ -3,6 +3,7 @@
 import re
 
 from afterdraft.questions.ages_beside import ages_beside, names_them
+from afterdraft.questions.ages_next import ages_next
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence, sentences
 from afterdraft.reading.tense_forms import form
@@ -47,13 +48,16 @@ def ages_told(seen: Seen) -> list[PersonTrait]:
     read = [one for one in seen.traits if one.trait == "age" and one.sure >= SURE and one.value.isdecimal()]
     read = [one for one in read if not _is_of_another(seen, one)]
     places = {(one.scene, one.paragraph, one.value) for one in read}
-    more = [one for one in ages_beside(seen) if (one.scene, one.paragraph, one.value) not in places]
+    also = (*ages_beside(seen), *ages_next(seen))
+    more = [one for one in also if (one.scene, one.paragraph, one.value) not in places]
     return sorted((*read, *more), key=lambda one: (one.scene, one.paragraph, one.start))
 
 
 def _is_of_another(seen: Seen, one: PersonTrait) -> bool:
-    """Whether a full name stands right before it that shares no more than the surname."""
+    """Whether a full name stands right before it that shares no more than the surname, or it is half a number."""
     text = seen.texts[one.scene][one.paragraph]
+    if text[: one.start].endswith("-"):
+        return True  # 'thirty-' before 'eight-year-old'
     return any(
         not names_them(seen.book.cast, one.person, match.group())
         for match in _FULL.finditer(text, *sentence(text, one.start, one.end))
