@@ -17,6 +17,11 @@ from tests.questions.asked import found, quotes
         ("On November 1, 1985, a Monday, the mill stood.", "November 1, 1985, a Monday"),
         ("The first of November, 1985, was a Monday.", "first of November, 1985, was a Monday"),
         ("November 1, 1985 fell on a Monday.", "November 1, 1985 fell on a Monday"),
+        ("Monday (1 November 1985)", "Monday (1 November 1985"),
+        ("It was Monday—November 1, 1985—and wet.", "Monday—November 1, 1985"),
+        ("*1 November 1985. Monday.* Rain.", "1 November 1985. Monday"),
+        ("It was the first of November 1985, and a Monday.", "first of November 1985, and a Monday"),
+        ("The first of November 1985 was, that year, a Monday.", "first of November 1985 was, that year, a Monday"),
     ],
 )
 def test_asks_where_the_calendar_of_a_year_says_otherwise(text: str, said: str) -> None:
@@ -31,6 +36,8 @@ def test_asks_where_the_calendar_of_a_year_says_otherwise(text: str, said: str) 
         "It was the fourteenth of February, 1965, a Sunday.",
         "Tuesday, the 3rd of March 1523, by the old reckoning.",
         "He came on Tuesday. The first of November was wet.",
+        "He came on the first of November 1985. Monday he was gone.",
+        "It rained on the first of November 1985 and on Monday.",
     ],
 )
 def test_is_silent_where_they_agree_or_nothing_is_known(text: str) -> None:
@@ -228,6 +235,12 @@ def test_a_feast_falls_on_its_weekday_or_its_date_that_year() -> None:
     fair = ["The fair was on the last Saturday in August, as ever; that year it was the twenty-sixth."]
     assert found(CHECK, fair, ["On Friday the twenty-sixth of August he was in the cabin."])
     assert not found(CHECK, fair, ["On Friday the twenty-fifth of August he was in the cabin."])
+
+
+def test_the_second_tuesday_of_a_month_is_a_date_too() -> None:
+    told = ["It was Friday the seventh of November, and cold."]
+    assert found(CHECK, told, ["It was the second Thursday in November, the twelfth."])
+    assert not found(CHECK, told, ["It was the second Wednesday in November, the twelfth."])
 
 
 def test_a_day_that_is_shown_is_asked_about_only_where_it_is_one_step_beside_those_told() -> None:

@@ -12,6 +12,7 @@ from afterdraft.questions.dead_words import (
     DIES,
     ELSEWHEN,
     EVENT,
+    GONE,
     HOURS,
     LOST,
     SEASON,
@@ -19,6 +20,7 @@ from afterdraft.questions.dead_words import (
     SINCE,
     WAS,
     WAS_WHEN,
+    WIDOW,
     WOULD,
     Years,
     season_of,
@@ -31,9 +33,10 @@ from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
 from afterdraft.reading.trait_words import number
 
-What = Literal["since", "died at", "would be"]
+What = Literal["since", "gone", "died at", "would be"]
 
 SURE = 0.75  # of who speaks
+LONG = 1.0  # years from which who is gone is not out for a while
 NEAR = 5  # words between somebody and 'dead'; chosen by hand
 
 
@@ -81,7 +84,12 @@ class _Reader:
         yield from self._in_one_paragraph(people)
 
     def _me(self, at: int) -> str:
-        """Who says ‘my’ there: whoever speaks, if that is sure, or the I that tells."""
+        """Who says ‘my’ there: whoever speaks, if that is sure, or the I that tells; or whom ‘her’ means."""
+        if self.text[at : at + 3].lower() in ("his", "her"):
+            mentions = zip(self.seen.facts[self.scene].mentions, self.seen.owners(self.scene), strict=True)
+            here = (owner for one, owner in mentions if (one.paragraph, one.start) == (self.paragraph, at))
+            person, sure = next(here, None) or ("", 0.0)
+            return person if sure >= SURE else ""
         for number_, quote in enumerate(self.seen.facts[self.scene].quotes):
             if quote.paragraph == self.paragraph and quote.start <= at < quote.end:
                 said = self.seen.book.spoken[self.scene][number_]
@@ -104,10 +112,7 @@ class _Reader:
     def _since(self, people: Sequence[Somebody], begins: int, ends: int) -> Iterator[Said]:
         clause = self.text[begins:ends]
         here = [one for one in people if begins <= one.start < ends]
-        for match in SINCE.finditer(clause):
-            who = next((one for one in here if one.start <= begins + match.start("name") < one.end), None)
-            if who and (years := years_of(match["count"], match["unit"], match["vague"])):
-                yield self._said("since", who, (begins + match.start("count"), begins + match.end("unit")), years)
+        yield from self._counted(here, begins, clause)
         for match in DEAD.finditer(clause):
             x = "" if match["count"] else "x"
             who = next((one for one in reversed(here) if one.end <= begins + match.start()), here[0] if here else None)
@@ -133,6 +138,25 @@ class _Reader:
             if age and (age > HOURS or "age" in match.group()):
                 yield self._said("died at", dead, (begins + match.start(), begins + match.end()), (age, age))
 
+    def _counted(self, here: Sequence[Somebody], begins: int, clause: str) -> Iterator[Said]:
+        """'Twelve years since Ilse died', and 'Ilse had been gone twelve years'."""
+        for pattern in (*SINCE, *GONE):
+            for match in pattern.finditer(clause):
+                what: What = "gone" if pattern in GONE else "since"
+                who = next((one for one in here if one.start <= begins + match.start("name") < one.end), None)
+                years = years_of(match["count"], match["unit"], match["vague"])
+                if who and who.key and years and (what == "since" or years[0] > LONG):
+                    yield self._said(what, who, (begins + match.start("count"), begins + match.end("unit")), years)
+        for match in (found for pattern in WIDOW for found in pattern.finditer(clause)):
+            left = next((one for one in reversed(here) if one.key and one.end <= begins + match.start()), None)
+            years = years_of(match["count"], match["unit"], match["vague"])
+            key = left.key if left else self._me(begins + match.start())
+            if years and (name := self.seen.name(key)):
+                his = match["wed"] == "widower" or (left and left.gender == "m")
+                kin, gender = ("wife", "f") if his else ("husband", "m")
+                who = Somebody(f"{kin} of {key}", f"{name}’s {kin}", gender, 0, 0)
+                yield self._said("since", who, (begins + match.start("count"), begins + match.end("unit")), years)
+
     def _event(self, begins: int, clause: str) -> Iterator[Said]:
         for match in (found for pattern in EVENT for found in pattern.finditer(clause)):
             if years := years_of(match["count"], match["unit"], match["vague"]):
@@ -140,7 +164,8 @@ class _Reader:
                 yield self._said("since", who, (begins + match.start("count"), begins + match.end("unit")), years)
 
     def _dies(self, who: Somebody, begins: int, ends: int) -> bool:
-        return is_gone(self.text[begins : who.start], self.text[who.end : ends])
+        behind = self.text[who.end : ends]
+        return is_gone(self.text[begins : who.start], behind.removeprefix(", who"))
 
     def _is_subject(self, who: Somebody, at: int) -> bool:
         """Whether no more than a verb stands between somebody and that they are dead."""

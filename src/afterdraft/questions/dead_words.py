@@ -25,9 +25,38 @@ SEASON = re.compile(
     r"\b(?P<which>this|last)\s(?:very\s|same\s|past\s)?(?P<season>spring|summer|autumn|fall|winter|year|month|week|night"
     r"|January|February|March|April|May|June|July|August|September|October|November|December|Christmas|Easter)\b"
 )
-SINCE = re.compile(
-    rf"\b{_HOW_LONG}\s(?:ago\s)?(?:since|after|that)\s(?P<name>[A-Z]\w+(?:\s[A-Z]\w+)?|(?:my|his|her|[A-Z]\w+[’']s)\s[a-z]+)(?:[’']s\s(?:death|funeral)|\s(?:died|was\s(?:killed|drowned|buried)"
-    r"|had\sdied|passed\saway|drowned))\b"
+_NAMED = r"(?P<name>[A-Z]\w+(?:\s[A-Z]\w+)?|(?:[Mm]y|[Hh]is|[Hh]er|[A-Z]\w+[’']s)\s[a-z]+)"
+_DIED = (
+    r"(?:[’']s\s(?:death|funeral)|\s(?:(?:had\s)?(?:died|drowned|passed\saway)|was\s(?:killed|drowned|buried)"
+    r"|(?:went|passed|had\sgone)(?=[,.;!?—]|$|\sand\b)))"
+)
+_SINCE = r"(?:\snow)?(?:,?\sever)?(?:\s(?:had|have)\s(?:passed|gone(?:\sby)?|elapsed))?\s(?:ago\s)?(?:since|that)"
+_BEEN = r"(?:\s(?:has|had|have)|[’'](?:s|d|ve))\sbeen\s"
+SINCE = tuple(
+    re.compile(pattern)
+    for pattern in (
+        rf"\b{_HOW_LONG}{_SINCE}\s{_NAMED}{_DIED}\b",
+        rf"\b{_HOW_LONG}{_SINCE}\s(?:we|they|I|he|she)(?:\shad|[’']d)?\s(?:buried|lost)\s(?:poor\s|old\s)?{_NAMED}\b(?![’'])",
+        rf"\bsince\s{_NAMED}{_DIED},?\s{_HOW_LONG}\s(?:ago|back|before|earlier)\b",
+        rf"\b{_NAMED}[’']s\s(?:death|funeral),?(?:\s(?:was|is|had\sbeen|came))?,?\s{_HOW_LONG}\s(?:ago|back|earlier)\b",
+        rf"\b{_HOW_LONG}\s{_NAMED}{_BEEN}(?:dead|in\s(?:his|her)\sgrave)\b",
+    )
+)
+GONE = tuple(
+    re.compile(pattern)
+    for pattern in (
+        rf"\b(?P<name>[A-Z]\w+(?:\s[A-Z]\w+)?|[Hh]e|[Ss]he|(?:[Mm]y|[Hh]is|[Hh]er)\s[a-z]+){_BEEN}(?:gone|away)\s(?:for\s|now\s|these\s)*{_HOW_LONG}\b"
+        r"(?!\s(?:before|when|after))",
+        rf"\b{_HOW_LONG}\s(?:that\s)?{_NAMED}{_BEEN}(?:gone|away)\b",
+    )
+)  # by death, or else
+WIDOW = tuple(
+    re.compile(pattern)
+    for pattern in (
+        rf"\b(?P<wed>widow(?:er)?)(?:\s(?:for|of|these|now|already))*\s{_HOW_LONG}\b(?!\s(?:before|later|when|after))",
+        rf"\b{_HOW_LONG}\s(?:I[’']ve\sbeen\s)?a\s(?P<wed>widow(?:er)?)\b",
+        rf"\b(?P<wed>widowed)\s(?:for\s)?{_HOW_LONG}\b(?!\s(?:after|later|when))",
+    )
 )
 _AGE = rf"(?P<age>{_NUMBER})"
 DIED_AT = re.compile(
@@ -64,14 +93,14 @@ _EVENTS = (
 EVENT = tuple(
     re.compile(pattern)
     for pattern in (
-        rf"\b{_HOW_LONG}\s(?:now\s)?since\sthe\s(?P<event>{_EVENTS})\b(?!\s(?:of|in|at)\b)",
+        rf"\b{_HOW_LONG}{_SINCE}\sthe\s(?P<event>{_EVENTS})\b(?!\s(?:of|in|at)\b)",
         rf"\b(?:[Tt]he|that)\s(?P<event>{_EVENTS})\b(?!\s(?:of|in)\b)(?:[\s,]+(?!and\b|but\b)[\w’']+){{0,4}}[\s,]+{_HOW_LONG}\s(?:ago|back)\b",
         rf"\b{_HOW_LONG}\s(?:ago|back)(?:,?\s(?!and\b|but\b)\w+){{0,3}},?\s(?:in|at|after|before)\sthe\s(?P<event>{_EVENTS})\b(?!\s(?:of|in)\b)",
     )
 )
 SIGN = re.compile(
-    r"\b(?:died|dead|death|killed|drowned|buried|grave|lain|lay|would|passed\saway|lost|years\s(?:ago|back"
-    r"|(?:now\s)?since))\b|[’']d\b"
+    r"\b(?:died|dead|death|killed|drowned|buried|grave|lain|lay|would|passed\saway|lost|widow\w*|years|winters|summers)\b"
+    r"|[’']d\b"
 )
 
 

@@ -27,6 +27,12 @@ _YEAR = (
 _PART = r"(?:,?\s(?:in\sthe\s)?(?:morning|afternoon|evening|night))"
 _LINKED = r",?\s(?:(?:a|being|on|which\swas|it\swas|which\sis|was|is|fell|falls)\s){0,3}(?:the\s)?"
 _NUMBER = r"(?P<day>(?:[12]?\d|3[01])(?:st|nd|rd|th)?)"
+_ANY_NUMBER = rf"(?P<day>{_ORDINAL}|[12]?\d|3[01])"
+_APART = r"(?::\s|\s?[—–]\s?|\s\()"
+_AND_A = (
+    r"(?:\.\s(?=A\s|\w+\.)(?:A\s)?|,?\sand\s(?:it\swas\s)?a\s|\s(?:was|fell),\sth(?:at|is)\syear,\s(?:on\s)?a\s)"
+    rf"{_WEEKDAY}\b(?![’'])"
+)  # '14 March. Tuesday.', 'the fourteenth of March, and a Tuesday'
 _ABBREVIATED = _WEEKDAY.replace(">", f">{SHORT_DAY}|", 1)
 _CALLED = r"\sof\s(?P<called>[A-Z][a-z]+)\b(?![’'-]|\s[A-Z])"
 _ONCE_NAMED = rf"(?:(?!{_CAPITALS}|{_MONTHS}|\d)[\s\S]){{0,300}}?"  # behind a day, with none other between
@@ -49,6 +55,11 @@ _PATTERNS = tuple(
         rf"\b{_WEEKDAY}(?:\sweek)?{_IS}the\s(?P<day>{_ORDINAL})(?:\sof\s{_MONTH}(?!\w){_YEAR}|{_CALLED}|(?=[,.;:!?—]))",
         rf"\b[Tt]he\s(?!(?:first|second|third),?\s(?:that|which|it|is|was))(?P<day>{_ORDINAL})(?:{_CALLED})?{_IS}(?:an?\s)?{_WEEKDAY}\b(?![’'])",
         rf"\b[Tt]he\s(?P<day>{_ORDINAL}){_CALLED},?\s(?:a\s|the\s)?{_WEEKDAY}\b(?![’'])",
+        rf"\b{_WEEKDAY}{_APART}(?:the\s)?{_ANY_NUMBER}(?:\sof)?\s{_MONTH}(?!\w){_YEAR}",
+        rf"\b{_WEEKDAY}{_APART}{_MONTH}\s(?:the\s)?{_ANY_NUMBER}\b(?!:){_YEAR}",
+        rf"\b{_ANY_NUMBER}(?:\sday)?(?:\sof)?\s{_MONTH}(?!\w){_YEAR}{_AND_A}",
+        rf"\b{_MONTH}\s(?:the\s)?{_ANY_NUMBER}\b(?!:){_YEAR}{_AND_A}",
+        rf"\b{_WEEKDAY}\s(?:in|of)\s{_MONTH},\sthe\s(?P<day>{_ORDINAL})\b",
         rf"\bthe\s(?P<day>{_ORDINAL})\sof\s{_MONTH}\b(?!\s\d){_ONCE_NAMED}(?P<said>{_THIS_YEAR}(?:an?\s)?{_WEEKDAY}\b(?![’']))",
         rf"\b(?:first|second|third|fourth|last)\s{_WEEKDAY}\s(?:of|in)\s{_MONTH}\b{_ONCE_NAMED}(?P<said>{_THIS_YEAR}the\s(?P<day>{_ORDINAL}))\b(?!\sof)",
     )

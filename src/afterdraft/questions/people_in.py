@@ -54,7 +54,7 @@ def people_in(
     seen: Seen, text: str, small: frozenset[str] = frozenset(), me: Callable[[int], str] = lambda _: ""
 ) -> Iterator[Somebody]:
     """Names, ‘my father’ and the like, and the pronouns that mean the last one of their gender, in order; `me` tells
-    who says ‘my’ at a place of the text."""
+    who says ‘my’ at a place of the text, or whom ‘her’ means there, where the text names nobody before."""
     last: dict[str, Somebody] = {}
     for match in _NAME.finditer(text):
         if match["kin"]:
@@ -78,7 +78,7 @@ def _kin(seen: Seen, match: re.Match[str], last: Mapping[str, Somebody], me: Cal
         owner = me(match.start())
     elif whose.lower() in ("his", "her"):
         before = last.get("m" if whose.lower() == "his" else "f")
-        owner = before.key if before else ""
+        owner = before.key if before else me(match.start())
     else:
         owner = _of_the_cast(seen, whose[:-2])
     name = seen.name(owner) if owner else ""

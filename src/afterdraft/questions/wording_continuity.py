@@ -75,6 +75,9 @@ def _dead_for(one: Finding, titles: Sequence[str]) -> str:
         first, other = (f"at {numbers[key]:.0f}" for key in ("first", "other"))
     else:
         first, other = (_ago(words[key]) for key in ("first", "other"))
+    if "gone" in words:
+        told = (words[key][0].lower() + words[key][1:] for key in ("first", "other"))
+        return "{} is gone “{}”, or, by a later passage, “{}”. Which is meant?".format(name, *told)
     what = f"{name} was" if name.startswith("the ") else f"{name} died"
     return f"{what} {first}, or, by a later passage, {other}. Which is meant?"
 

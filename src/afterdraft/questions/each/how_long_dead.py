@@ -24,7 +24,7 @@ def find(seen: Seen) -> Iterator[Finding]:
         if one.who and one.what != "would be":
             dead[one.who][one.what].append(one)
     for told in dead.values():
-        yield from _apart(seen, told["since"])
+        yield from _apart(seen, sorted([*told["since"], *told["gone"]], key=lambda one: (one.scene, one.paragraph)))
         yield from _two_ages(seen, told["died at"])
     for one in said:
         if one.what == "would be":
@@ -40,6 +40,7 @@ def _apart(seen: Seen, since: Sequence[Said]) -> Iterator[Finding]:
         least, most = years_between(seen, one.scene, other.scene, unsaid=UNSAID)
         if one.years[1] + most < other.years[0] - STEP or other.years[1] < one.years[0] + least - STEP:
             words = {"name": one.name, "first": one.words, "other": other.words}
+            words |= {"gone": "gone"} if "gone" in (one.what, other.what) else {}
             yield Finding((_span(seen, one), _span(seen, other)), 0.75, f"time since {one.who} died", words)
             return
 
@@ -95,5 +96,5 @@ CHECK = Check(
     "and years of birth and death.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=4,
+    recipe=5,
 )
