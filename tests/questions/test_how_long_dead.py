@@ -32,6 +32,18 @@ def asked(*scenes: list[str]) -> list[Finding]:
         (THREE, "“We buried Tobias Kell six years ago,” she said."),
         (THREE, "Tobias Kell was a quiet man. He had been dead six years."),
         (THREE, "Tobias Kell died last winter, on the landing."),
+        ("Tobias Kell died nine years ago.", "Six years had passed since Tobias died, and she had not sold it."),
+        (THREE, "It was six years now since Tobias had died."),
+        (THREE, "For six years, ever since Tobias died, she had kept the pole."),
+        (THREE, "“It’s six years since we buried Tobias,” she said."),
+        (THREE, "“Six years since Tobias went, and you came up the stairs.”"),
+        (THREE, "“Six years Tobias has been dead,” she said."),
+        (THREE, "She had not sung since Tobias’s funeral, six years back."),
+        (THREE, "Tobias’s death, six years ago, had changed nothing."),
+        (THREE, "Tobias, who had died six years ago, had built it."),
+        (THREE, "Tobias had been gone for six years."),
+        ("Tobias Kell had been gone three years.", "In the six years that Tobias had been gone, it had rained."),
+        ("The fire was eleven years ago.", "Seven years had gone by since the fire."),
         ("Tobias Kell had died this very spring.", "Tobias Kell was quiet, and he has lain two winters in the yard."),
         ("Tobias Kell died this year.", "“Tobias has been in his grave these three years,” she said."),
         ("Tobias Kell died eight months ago.", "“Tobias has been dead three years,” she said."),
@@ -53,6 +65,13 @@ def test_asks_where_two_passages_cannot_both_be(first: str, other: str) -> None:
         (THREE, "It rained.", "It was nearly four years since Tobias died."),
         (THREE, "Three years went by.", "Tobias Kell had been dead for six years."),
         (THREE, "It rained.", "Marta Brandt had been dead for six years."),
+        (THREE, "It rained.", "Six years had passed since Tobias went out for the rope."),
+        (THREE, "It rained.", "Six years had passed since Tobias died, and she had not sold it."),
+        (THREE, "It rained.", "Six years had passed since Marta died."),
+        (THREE, "It rained.", "Six years after Tobias died, she sold the pole."),
+        (THREE, "It rained.", "Tobias had been gone three years and a half."),
+        ("Tobias Kell had been gone two weeks.", "It rained.", "Tobias Kell had been gone a year."),
+        ("Tobias Kell had been gone six months.", "It rained.", "Tobias Kell had been gone six weeks."),
         (THREE, "It rained.", "Tobias Kell had been dead tired for six years."),
         (THREE, "It rained.", "If Tobias Kell had died six years ago she would have sold it."),
         (THREE, "It rained.", "Tobias Kell had sold the ferry six years ago."),
@@ -167,6 +186,11 @@ def test_years_that_pass_between_are_in_the_sum() -> None:
             "The fire was “eleven years” ago, or, by a later passage, “seven years” ago. Which is meant?",
         ),
         (
+            "Tobias Kell had been gone three years.",
+            "In the six years that Tobias Kell had been gone, it had rained.",
+            "Tobias Kell is gone “three years”, or, by a later passage, “six years”. Which is meant?",
+        ),
+        (
             DIED[0],
             "Tobias Kell was drowned at the age of 44.",
             "Tobias Kell died at 41, or, by a later passage, at 44. Which is meant?",
@@ -203,8 +227,22 @@ def test_whoever_is_meant_by_he_or_she_is_read_from_the_cast() -> None:
         ("“My father died three years ago,” said Ilse.", False),
         ("Marta’s husband had died three years ago.", False),
         ("“My husband died six years ago,” said Ilse.", False),
+        ("“I’ve been a widow three years,” said Ilse.", True),
+        ("Ilse had been a widow for three years.", True),
+        ("Ilse, three years a widow, coiled the rope.", True),
+        ("Ilse had been a widow for six years.", False),
+        ("Ilse had been a widow for three years when she sold the boat.", False),
+        ("Marta had been a widow for three years.", False),
     ],
 )
 def test_those_who_are_called_by_kinship_are_known_by_whose_they_are(other: str, asks: bool) -> None:
     first = "Ilse was slow that year. Her husband had been dead for six years."
     assert bool(found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])) == asks
+
+
+@pytest.mark.slow
+def test_whose_father_it_is_may_stand_in_the_paragraph_before() -> None:
+    told = [*ILSE, "She sat still. Her father had been dead for six years."]
+    other = "“My father died three years ago,” said"
+    assert found_in(CHECK, told, MARTA, [*NIGHT, f"{other} Ilse."])
+    assert not found_in(CHECK, told, MARTA, [*NIGHT, f"{other} Marta."])

@@ -88,10 +88,10 @@ CHECK = Check(
     family="continuity",
     looks_at="Two passages that tell how long ago somebody died, or how old they died, and cannot both be so; an age "
     "that somebody dead would have, which is not the sum of the two; and how long ago the fire was, or the accident.",
-    method="‘Died three years ago’, ‘dead these five years’, ‘this very spring’, ‘lain two winters’, in telling, talk "
-    "and letters, of a name, of ‘her husband’ and the like, or of the ‘he’ or ‘she’ behind; half a year is granted "
-    "where nothing tells how much time passes between, more of tens and fives and where it is said to be about so. The "
-    "rules are our own.",
+    method="‘Died three years ago’, ‘dead these five years’, ‘this very spring’, ‘lain two winters’, ‘gone nine "
+    "years’, ‘a widow for ten’, in telling, talk and letters, of a name, of ‘her husband’ and the like, or of the ‘he’ "
+    "or ‘she’ behind; half a year is granted where nothing tells how much time passes between, more of tens and fives "
+    "and where it is said to be about so. The rules are our own.",
     blind="Brothers, aunts and other kin without a name, times counted from a death that is not in the same sentence, "
     "and years of birth and death.",
     reads=("words", "cast", "time"),
