@@ -257,3 +257,19 @@ def test_the_same_date_with_the_weekday_beside_is_held_against_it_over_more_scen
     assert found(CHECK, told, *rain, ["“On the night of Wednesday the twenty-second,” he said."])
     assert not found(CHECK, told, *rain, ["“On the night of Saturday the twenty-second,” he said."])
     assert not found(CHECK, told, *rain, *rain, ["“On the night of Wednesday the twenty-second,” he said."])
+
+
+def test_that_thursday_in_october_is_asked_about_where_none_was_told() -> None:
+    told = [["MEETING in the Hall on TUESDAY 11th OCTOBER."], ["They met and nobody spoke."], ["It was May."]]
+    said = "She had not spoken at the meeting, on that Thursday in October, and now she did."
+    (one,) = found(CHECK, *told, [said])
+    assert quotes([one]) == [["TUESDAY 11th OCTOBER", "that Thursday in October"]]
+    assert worded(CHECK.id, one, ()) == (
+        "“that Thursday in October”: of that month “TUESDAY 11th OCTOBER” is told, and no such day. "
+        "Is that the day meant?"
+    )
+    assert not found(CHECK, *told, [said.replace("Thursday", "Tuesday night")])
+    assert not found(CHECK, *told, [said.replace("October", "June")])
+    assert not found(CHECK, *told, [said.replace("in October", "in October 1911")])
+    assert not found(CHECK, told[0], ["On the Thursday she was ill."], *told[1:], [said])
+    assert not found(CHECK, *told[1:], [said], told[0])

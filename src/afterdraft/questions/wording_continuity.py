@@ -10,6 +10,8 @@ _LENGTHS = ("year", "winter", "summer", "month", "week")
 
 def _weekday(one: Finding, titles: Sequence[str]) -> str:
     words = one.words
+    if "that" in words:
+        return f"“{words['that']}”: of that month “{words['first']}” is told, and no such day. Is that the day meant?"
     if "first" not in words:
         return f"“{words['said']}”: by the calendar that day was a {words['was']}. Is {words['told']} meant?"
     return f"If “{words['first']}” is right, “{words['said']}” is a {words['was']}. Which of the two is meant?"

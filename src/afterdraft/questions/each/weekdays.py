@@ -9,6 +9,7 @@ from afterdraft.questions.days_apart import either_way, forward, in_other_calend
 from afterdraft.questions.known_years import YEAR, Amiss, amiss_in_known_years
 from afterdraft.questions.named_days import NamedDay
 from afterdraft.questions.question import Finding
+from afterdraft.questions.remembered_days import remembered
 from afterdraft.questions.running_days import Placed, is_shown, is_spoken, looks_back, placed, running
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.time_words import DAYS, MONTHS
@@ -42,6 +43,9 @@ def find(seen: Seen) -> Iterator[Finding]:
     yield from against
     told |= {span for one in against for span in one.evidence}
     yield from _beside_those_told(seen, [one for one in left if one.span(seen) not in told], runs)
+    for that, day in remembered(seen, found):
+        words = {"that": that.quote, "first": day.said(seen)}
+        yield Finding((day.span(seen), that), 0.65, "weekday", words)
 
 
 def _by_calendar(seen: Seen, it: Amiss) -> Finding:
