@@ -105,6 +105,11 @@ THE_FIRST_YEAR = (
 NOW = "She/PRON/nsubj/1 was/AUX/ROOT/1 now/ADV/advmod/1 but/ADV/advmod/4 forty/NUM/attr/1 ./PUNCT/punct/1"
 SPINSTER = "She/PRON/nsubj/1 was/AUX/ROOT/1 a/DET/det/3 spinster/NOUN/attr/1 of/ADP/prep/3 forty/NUM/pobj/4"
 
+YEAR_OLD = (
+    "Ilse/PROPN/nsubj/1 was/AUX/ROOT/1 a/DET/det/10 forty/NUM/nummod/5 -/PUNCT/punct/5 five/NUM/nummod/7"
+    " -/PUNCT/punct/7 year/NOUN/npadvmod/9 -/PUNCT/punct/9 old/ADJ/amod/10 woman/NOUN/attr/1"
+)
+
 
 @pytest.mark.parametrize(
     ("rows", "expected"),
@@ -124,6 +129,7 @@ SPINSTER = "She/PRON/nsubj/1 was/AUX/ROOT/1 a/DET/det/3 spinster/NOUN/attr/1 of/
         ((HAND,), [("hand", "left", "she")]),
         ((AGE,), [("age", "45", "she")]),
         ((AGED_MAN,), [("age", "60", "he")]),
+        ((YEAR_OLD,), [("age", "45", "ilse")]),
         ((YEARS_OLD,), [("age", "10", "i")]),
         ((SIX_MINUTES,), []),
         ((FORTIES,), [("age", "40s", "she")]),

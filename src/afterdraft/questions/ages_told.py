@@ -54,10 +54,8 @@ def ages_told(seen: Seen) -> list[PersonTrait]:
 
 
 def _is_of_another(seen: Seen, one: PersonTrait) -> bool:
-    """Whether a full name stands right before it that shares no more than the surname, or it is half a number."""
+    """Whether a full name stands right before it that shares no more than the surname."""
     text = seen.texts[one.scene][one.paragraph]
-    if text[: one.start].endswith("-"):
-        return True  # 'thirty-' before 'eight-year-old'
     return any(
         not names_them(seen.book.cast, one.person, match.group())
         for match in _FULL.finditer(text, *sentence(text, one.start, one.end))

@@ -53,12 +53,15 @@ def _year_of_life(small: Sequence[str], token: int) -> tuple[int, int] | None:
 
 
 def _number_at(grammar: Grammar, token: int) -> tuple[int, int | None]:
-    """The number that begins there, and the token after it: 'forty', '-', 'five' come apart."""
+    """The number that begins there, and the token after it: 'forty', '-', 'five' come apart, and 'forty-five-year-old'
+    is as old."""
     end = token + 1
     while end + 1 < len(grammar.small) and grammar.small[end] == "-":
         end += 2
-    whole = "-".join(grammar.small[token:end:2])
-    return (end, number(whole)) if number(whole) is not None else (token + 1, number(grammar.small[token]))
+    for last in range(end, token, -2):
+        if (whole := number("-".join(grammar.small[token:last:2]))) is not None:
+            return last, whole
+    return token + 1, None
 
 
 def _aged(within: Scope, first: int, end: int) -> tuple[int | None, int] | None:
