@@ -231,6 +231,7 @@ def test_whoever_is_meant_by_he_or_she_is_read_from_the_cast() -> None:
         ("Ilse had been a widow for three years.", True),
         ("Ilse, three years a widow, coiled the rope.", True),
         ("Ilse had been a widow for six years.", False),
+        ("Ilse was a widow of forty years.", False),
         ("Ilse had been a widow for three years when she sold the boat.", False),
         ("Marta had been a widow for three years.", False),
     ],

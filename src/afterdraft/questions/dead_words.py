@@ -53,7 +53,7 @@ GONE = tuple(
 WIDOW = tuple(
     re.compile(pattern)
     for pattern in (
-        rf"\b(?P<wed>widow(?:er)?)(?:\s(?:for|of|these|now|already))*\s{_HOW_LONG}\b(?!\s(?:before|later|when|after))",
+        rf"\b(?P<wed>widow(?:er)?)(?:\s(?:for|these|now|already))*\s{_HOW_LONG}\b(?!\s(?:before|later|when|after|old|of\sage))",
         rf"\b{_HOW_LONG}\s(?:I[’']ve\sbeen\s)?a\s(?P<wed>widow(?:er)?)\b",
         rf"\b(?P<wed>widowed)\s(?:for\s)?{_HOW_LONG}\b(?!\s(?:after|later|when))",
     )
