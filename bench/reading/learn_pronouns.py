@@ -13,8 +13,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from afterdraft.whole import pronouns
+from afterdraft.whole.pronoun_cautions import Owner
 from afterdraft.whole.pronoun_signs import Place, nobody, signs
-from afterdraft.whole.pronouns import Owner
+from afterdraft.whole.pronoun_walk import walk
 from bench.measures.learn import MEMORY, lines
 from bench.reading.pronouns import Known, known
 
@@ -44,17 +45,19 @@ def learned(train: Sequence[Known]) -> Weights:
 def instances(one: Known, weights: Mapping[str, float] | None) -> list[Instance]:
     """Each pronoun of which it is known whom it means; the history is right where there are no weights."""
     found: list[Instance] = []
+    told = {number for number, _ in one.pronouns()}
 
-    def choose(number: int, place: Place) -> Owner | None:
+    def choose(place: Place) -> Owner | None:
+        number = place.number
         at = _right(one, number, place)
         rows = [*(signs(place, rank) for rank in range(len(place.near))), nobody(place)]
-        if one.right[number]:
+        if number in told:
             found.append((rows, at))
         if weights is not None:
             at = max(range(len(rows)), key=lambda row: sum(weights.get(sign, 0.0) for sign in rows[row]))
         return (place.near[at].id, 1.0) if at < len(place.near) else None
 
-    pronouns.walk(one.scene, one.people, one.spoken, one.cast, choose)
+    walk(one.scene, one.people, one.spoken, one.cast, choose)
     return found
 
 

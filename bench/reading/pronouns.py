@@ -86,7 +86,7 @@ class Score:
 def score(some: Sequence[Known]) -> Score:
     of_cast = sure = right = 0
     for one in some:
-        owners = antecedents(one.scene, one.people, one.spoken, one.cast)
+        owners = antecedents(one.scene, one.people, one.spoken, one.cast, paragraphs=False)  # the corpus has none
         for number, _ in one.pronouns():
             owner, who = owners[number], one.right[number]
             of_cast += who in one.same.values()

@@ -5,9 +5,10 @@ import pytest
 from afterdraft.reading.facts import Mention
 from afterdraft.whole.book import read_book
 from afterdraft.whole.owners import BY_NAME, owners_in
+from afterdraft.whole.pronoun_cautions import DOUBTED
 from afterdraft.whole.pronoun_signs import Candidate, Place, form, nobody, signs
 from afterdraft.whole.pronoun_weights import weights
-from afterdraft.whole.pronouns import DOUBTED, likeliest
+from afterdraft.whole.pronouns import likeliest
 from tests.reading.hand import scene
 
 KNOWN = [
@@ -63,10 +64,20 @@ def test_likelier_the_nearer_and_every_sign_has_a_weight_or_none() -> None:
     near = Candidate("near", "f", of_cast=True, paragraph=3, sentence=9, end=10, acts=True, acted=9, named=3, times=9)
     far = Candidate("far", "f", of_cast=True, paragraph=0, sentence=2, end=10, acts=True, acted=2, named=0, times=9)
     place = Place(
-        Mention(3, 40, 43, "pronoun", "she", "f", subject=True), 10, (near, far), {}, 0, {"near": 0, "far": 1}
+        0, Mention(3, 40, 43, "pronoun", "she", "f", subject=True), 10, (near, far), {}, 0, {"near": 0, "far": 1}
     )
     owner = likeliest(place)
     assert owner is not None and owner[0] == "near"
     known = weights()
     assert any(sign in known for sign in signs(place, 0)) and any(sign in known for sign in nobody(place))
-    assert likeliest(Place(place.pronoun, 10, (), {}, 0, {})) is None
+    assert likeliest(Place(0, place.pronoun, 10, (), {}, 0, {})) is None
+
+
+def test_he_right_behind_speech_is_who_speaks() -> None:
+    (owner,) = meant("“Come in,” said Miss Lamb to Mr. Pike.", "“No,” said Mr. Pike. “No.” He sat down.")
+    assert owner is not None and owner[0] == "read:mr pike"
+
+
+def test_who_is_brought_in_and_then_speaks_is_likely() -> None:
+    (owner,) = meant("Miss Lamb came in.", "“This is Mr. Pike,” said Miss Lamb.", "“I know.” He sat down.")
+    assert owner is not None and owner[0] == "read:mr pike"

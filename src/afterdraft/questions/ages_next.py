@@ -9,7 +9,7 @@ from afterdraft.questions.sentences import sentence
 from afterdraft.reading.time_words import DAYS, MONTHS
 from afterdraft.reading.trait_words import number
 from afterdraft.whole.owners import BY_NAME
-from afterdraft.whole.pronouns import Owner
+from afterdraft.whole.pronoun_cautions import Owner
 from afterdraft.whole.traits import PersonTrait
 
 SURE = 0.7  # of whom a pronoun means

@@ -4,7 +4,7 @@ from afterdraft.questions.seen import Seen
 from afterdraft.whole.book import genders
 from afterdraft.whole.evidence import told_by_i
 from afterdraft.whole.owners import BY_NAME, Owners
-from afterdraft.whole.pronouns import Owner
+from afterdraft.whole.pronoun_cautions import Owner
 
 NAMED = BY_NAME
 SETTLED = 0.75  # the same, of 'she' in a paragraph that names one woman alone; chosen by hand

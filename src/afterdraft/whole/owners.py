@@ -4,7 +4,8 @@ from collections.abc import Sequence
 
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.book import BookRead
-from afterdraft.whole.pronouns import Owner, antecedents
+from afterdraft.whole.pronoun_cautions import Owner
+from afterdraft.whole.pronouns import antecedents
 from afterdraft.whole.speakers import Spoken
 from afterdraft.whole.turns import meant
 

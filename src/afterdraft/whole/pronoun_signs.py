@@ -46,6 +46,7 @@ class Candidate:
 class Place:
     """A pronoun, and what is around it."""
 
+    number: int  # of the pronoun among the mentions of its scene
     pronoun: Mention
     sentence: int
     near: Sequence[Candidate]  # whom it may mean, those met last first

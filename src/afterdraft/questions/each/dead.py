@@ -15,7 +15,7 @@ from afterdraft.questions.story_days import goes_back
 from afterdraft.questions.whose import Whose
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.reading.lexicon import KIN
-from afterdraft.whole.pronouns import Owner
+from afterdraft.whole.pronoun_cautions import Owner
 from afterdraft.whole.turns import meant, resolve
 
 _BACK = re.compile(

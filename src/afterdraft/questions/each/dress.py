@@ -11,7 +11,7 @@ from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.whose import Whose
-from afterdraft.whole.pronouns import Owner
+from afterdraft.whole.pronoun_cautions import Owner
 
 SURE = 0.5  # of whose it is
 _COLOURS = {

@@ -11,7 +11,7 @@ from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.whose import NAMED, Whose
 from afterdraft.reading.lexicon import TITLES
-from afterdraft.whole.pronouns import Owner
+from afterdraft.whole.pronoun_cautions import Owner
 
 SAYS, SURE = 0.6, 0.85  # of who says 'my', and of whom 'his' means
 ALONE = 0.4  # of whom 'his' means, where the sentence names nobody else before it

@@ -12,7 +12,7 @@ from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.whose import Whose
 from afterdraft.reading.facts import Mention
-from afterdraft.whole.pronouns import Owner
+from afterdraft.whole.pronoun_cautions import Owner
 
 SAYS, SURE, POSSESSED = 0.6, 0.8, 0.75  # of who says it, of whom it is said, and of whom 'his' means
 BEFORE = 60  # characters before the words in which who says it may say 'I'

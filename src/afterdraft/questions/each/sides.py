@@ -14,7 +14,7 @@ from afterdraft.questions.sided import PASSING, PLAIN_GOOD, Sided, sided
 from afterdraft.questions.whose import Whose
 from afterdraft.reading.facts import Mention
 from afterdraft.whole.book import genders
-from afterdraft.whole.pronouns import Owner
+from afterdraft.whole.pronoun_cautions import Owner
 from afterdraft.whole.traits import can_both_be
 
 SURE = 0.75  # of whose it is, as of traits

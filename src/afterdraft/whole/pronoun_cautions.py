@@ -1,0 +1,101 @@
+"""What goes before how likely a pronoun's person is by its signs, or lowers or raises how sure that is."""
+
+from collections.abc import Mapping, Sequence
+
+from afterdraft.reading.facts import Gender, SceneFacts
+from afterdraft.whole.pronoun_signs import Place
+from afterdraft.whole.speakers import Spoken
+
+MOST = 0.9  # how sure of a pronoun at most: no surer than of a name
+ALONE = 0.75  # how sure at least, of the one whom the paragraph names alone: 0.86 of these are right
+DOUBTED = 0.5  # the same, where somebody else came or acted since; chosen by hand
+NEXT = 3  # letters between speech and what begins right behind it
+Owner = tuple[str, float]  # person, and how likely
+
+
+def told_beside(
+    scene: SceneFacts,
+    people: Sequence[str | None],
+    spoken: Sequence[Spoken],
+    genders: Mapping[str, Gender],
+    number: int,
+) -> Owner | None:
+    """Of 'he' right behind speech in its paragraph: who speaks it, or who was brought in to speak; None of others."""
+    if not is_behind_speech(scene, number):
+        return None
+    speaks = _speaks(scene, spoken, genders, number)
+    if speaks and speaks[1] >= ALONE:
+        return speaks
+    return _brought_in(scene, people, genders, number) or speaks
+
+
+def how_sure(
+    scene: SceneFacts, people: Sequence[str | None], genders: Mapping[str, Gender], place: Place, owner: Owner
+) -> float:
+    """Of the likeliest, by who else is near."""
+    person, likely = owner
+    sure = min(likely, DOUBTED if _is_outdone(place, person) else MOST)
+    return ALONE if sure < ALONE and _is_alone(scene, people, place.number, person, genders) else sure
+
+
+def is_behind_speech(scene: SceneFacts, number: int) -> bool:
+    """Whether 'he' begins a sentence right behind speech in its paragraph."""
+    pronoun = scene.mentions[number]
+    return pronoun.first and any(
+        one.paragraph == pronoun.paragraph and 0 <= pronoun.start - one.end <= NEXT for one in scene.quotes
+    )
+
+
+def _speaks(scene: SceneFacts, spoken: Sequence[Spoken], genders: Mapping[str, Gender], number: int) -> Owner | None:
+    """'“No.” He sat.' A paragraph is its speaker's: common practice."""
+    for one in spoken:
+        quote, pronoun = scene.quotes[one.quote], scene.mentions[number]
+        right = quote.paragraph == pronoun.paragraph and 0 <= pronoun.start - quote.end <= NEXT
+        if right and one.speaker and genders.get(one.speaker, "") in ("", pronoun.gender):
+            return one.speaker, round(min(one.sure, MOST), 2)
+    return None
+
+
+def _brought_in(
+    scene: SceneFacts, people: Sequence[str | None], genders: Mapping[str, Gender], number: int
+) -> Owner | None:
+    """'“This is Ada,” said Tom. — “I know.” She had'. Who is spoken of, and then speaks, where nobody is known to."""
+    pronoun = scene.mentions[number]
+    named = {
+        person
+        for one, person in zip(scene.mentions[:number], people, strict=False)
+        if person and one.spoken and one.kind == "name" and one.paragraph == pronoun.paragraph - 1
+        if genders.get(person, "") in ("", pronoun.gender)
+    }
+    return (min(named), DOUBTED) if len(named) == 1 else None
+
+
+def _is_alone(
+    scene: SceneFacts, people: Sequence[str | None], number: int, person: str, genders: Mapping[str, Gender]
+) -> bool:
+    """Whether the paragraph before it names that person, and tells of nobody else of the gender."""
+    pronoun, named = scene.mentions[number], False
+    for place in range(number - 1, -1, -1):
+        one, who = scene.mentions[place], people[place]
+        if one.paragraph != pronoun.paragraph:
+            break
+        if one.spoken or one.kind not in ("name", "role"):
+            continue
+        if who == person:
+            named = named or one.kind == "name"
+        elif (genders.get(who, "") if who else one.gender) in ("", pronoun.gender) and (who or one.kind == "role"):
+            return False
+    return named
+
+
+def _is_outdone(place: Place, person: str) -> bool:
+    """Whether somebody else came or acted since: 'Ada nodded to a girl. She was twenty.' What is told of looks and ages
+    is told of those who are new."""
+    one = next(each for each in place.near if each.id == person)
+    others = [other for other in place.near if other is not one]
+    if one.doubted:
+        return True
+    came = any(
+        other.sentence >= one.sentence and other.how in ("role", "name") and not other.of_cast for other in others
+    )
+    return came or (not one.acts and any(other.acted >= one.sentence for other in others))
