@@ -3,7 +3,7 @@
 The sentences are invented by whoever mended the reading, so the share is higher than of strangers' sentences: of 24
 written after it, 5 were read at first (19 since, in `test_sided`)."""
 
-from afterdraft.questions.sided import sided
+from afterdraft.questions.sided.reading import sided
 
 READ = 26  # of these, measured once, when the reading was mended
 WAYS = (
@@ -18,8 +18,8 @@ WAYS = (
     ("With the right hand he dealt; the other, with its three fingers, held the cards.", "maimed hand", "left"),
     ("The left side of her face was puckered with old burns.", "scar on the cheek", "left"),
     ("On the inside of her left wrist was a tattoo of a swallow.", "tattoo on the wrist", "left"),
-    ("Her arm was in plaster, the left one, and she ate with a spoon.", "arm in a cast", "left"),
-    ("He lit it one-handed, the right arm being strapped across his chest in a sling.", "arm in a cast", "right"),
+    ("Her arm was in plaster, the left one, and she ate with a spoon.", "injured arm", "left"),
+    ("He lit it one-handed, the right arm being strapped across his chest in a sling.", "injured arm", "right"),
     (
         "He had one shoe on, the right, and on the other leg a cast that the whole school had signed.",
         "leg in a cast",
@@ -27,7 +27,7 @@ WAYS = (
     ),
     (
         "He held the reins in his right, the left hand being wrapped in a strip of her petticoat.",
-        "bandaged hand",
+        "injured hand",
         "left",
     ),
     ("She put the cup into his left hand, the whole one.", "maimed hand", "right"),
