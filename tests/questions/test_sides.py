@@ -119,6 +119,8 @@ def test_asks_of_a_hurt_that_heals_and_of_what_is_worn(first: str, other: str) -
         ("Ilse cut her left palm on the hook.", "Tobias’s right hand was in a bandage."),
         ("Ilse’s right hand was in a bandage.", "The knife slipped and cut Ilse’s left palm."),
         ("Ilse cut her left palm on the hook, and Ilse burned her right hand.", "Ilse’s right hand was bandaged."),
+        ("Ilse cut her left palm on the hook.", "Ilse’s right hand was bruised and swollen."),
+        ("Ilse was shot through the left thigh.", "Ilse’s right knee ached, and she rubbed it."),
         ("Tobias caught Ilse by the left wrist.", "Ilse’s right wrist was strapped up."),
         ("Tobias had a bad left knee.", "Tobias had a parcel under his right arm, done up in paper."),
     ],
@@ -157,7 +159,7 @@ def test_a_wrist_is_asked_about_once() -> None:
     first, other = "Ilse sprained her left wrist.", "The splint on Ilse’s right wrist was new."
     (one,) = found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])
     assert worded("side", one, ("The ferry", "The toll", "Night")) == (
-        "The injured arm of Ilse is on the left in “The ferry” and on the right in “Night”. Which is meant?"
+        "The injured hand of Ilse is on the left in “The ferry” and on the right in “Night”. Which is meant?"
     )
 
 

@@ -15,7 +15,8 @@ from afterdraft.whole.traits import can_both_be
 HEALS = 10  # scenes within which an injured arm is the same one
 HEALS_WORDS = 10_000  # the same in words, where scenes are short; both chosen by hand
 MOST = 4  # passages shown
-_TRAITS = {"scar": "scar", "lame leg": "limp", "bad knee": "limp", "bad hip": "limp"}
+_TRAITS = {"scar": "scar", "lame leg": "limp", "bad knee": "limp", "bad hip": "limp", "bad leg": "limp"}
+_SAME = {"lame leg": "bad leg", "bad knee": "bad leg"}  # who limps on the left has no bad knee on the right
 
 Marks = Sequence[tuple[Mark, float]]
 
@@ -25,7 +26,7 @@ def find(seen: Seen) -> Iterator[Finding]:
         return
     by: defaultdict[tuple[str, str], list[tuple[Mark, float]]] = defaultdict(list)
     for mark, owner in owned_marks(seen):
-        by[owner[0], mark.said.kind].append((mark, owner[1]))
+        by[owner[0], _SAME.get(mark.said.kind, mark.said.kind)].append((mark, owner[1]))
     told: set[tuple[str, Span]] = set()
     for (person, kind), marks in by.items():
         held = _healing(seen, marks) if kind in HURTS else marks
@@ -75,6 +76,8 @@ def _finding(seen: Seen, person: str, kind: str, marks: Marks) -> Finding:
     few, many = sorted(map(_telling, sides.values()), key=len)
     few = few[: MOST // 2]
     shown = sorted([*few, *many[: MOST - len(few)]], key=lambda one: one[0].span)
+    kinds = {one.said.kind for one, _ in shown}
+    kind = kinds.pop() if len(kinds) == 1 else kind
     name, first = _name(seen, person), shown[0][0].said.side
     other = next(one for one, _ in shown if one.said.side != first)
     return Finding(

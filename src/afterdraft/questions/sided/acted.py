@@ -15,16 +15,13 @@ _PARTS = {  # by kind
     "lame leg": "leg|foot",
     "bad hip": "hip",
     "bad shoulder": "shoulder",
-    "injured hand": "hand|palm|fingers?|thumb",
-    "injured arm": "arm|forearm|elbow|wrist|shoulder",
-    "injured leg": "leg|ankle|foot|shin|calf|knee",
 }
 _BAD = [
     (kind, re.compile(one))
     for kind, parts in _PARTS.items()
     for one in (
         rf"\b{_SIDE} (?:{parts}) (?:\w+ )?(?:{_HURTS})\b",
-        rf"\b(?:{_RUBBED}) (?:out )?{OWNER} {_SIDE} (?:{parts})\b",
+        rf"\b(?:{_RUBBED}) (?:out )?(?:the fingers of )?{OWNER} {_SIDE} (?:{parts})\b",
         rf"\b(?:pain|twinge|ache|throb|throbbing) (?:\w+ ){{0,3}}?(?:in|through|down|up|of) {OWNER} {_SIDE} "
         rf"(?:{parts})\b",
     )
@@ -33,7 +30,7 @@ _BAD += [
     (
         "injured hand",
         re.compile(
-            rf"\b(?:clenched|opened|closed|held up|looked at|raised|turned over|held out) {OWNER} {_SIDE} (?:hand|palm)"
+            rf"\b(?:clenched|opened|closed|held up|looked at|turned over|held out) {OWNER} {_SIDE} (?:hand|palm)"
             rf"\b[^.;]{{0,40}}\b(?:{_TOLD})\b"
         ),
     ),

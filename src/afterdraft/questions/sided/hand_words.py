@@ -37,7 +37,12 @@ LESS = "|".join(
         r"left (?:him |her |me )?(?:\w+ )?(?:one|two|three) fingers (?:of|on)",
         rf"{_FINGERS},? (?:(?:that|which) )?(?:he|she|I) (?:had |[’']d )?{_LOST}\b",
         rf"{_FINGERS}(?: and \w+ \w+)?,?(?: (?:that|which))?(?: (?:was|were|is|are|had been))?(?: \w+ly)? {_GONE}",
-        rf"{_FINGERS},? (?:(?:that|which) )?(?:stops|stopped|ends|ended|broke off) (?:short|at)\b",
+        rf"{_FINGERS},? (?:(?:that|which) )?(?:stops|stopped|ends|ended|broke off) (?:short|at|in an?)\b",
+        rf"the (?:two|three|four) fingers (?:of|on) {SIDE}(?=\w+ hand\b)|(?:one|hand) with (?:only |but |just |its )?"
+        rf"(?:two|three) "
+        rf"fingers(?! of)|(?:robbed|relieved|shorn|stripped|deprived|eased|docked) of (?:\w+ ){{0,3}}?{_FINGERS}",
+        r"gap in (?=\w+ (?:left|right) hand)|empty fingers?\b|(?:was|been) (?:\w+ )?(?:crushed|smashed|mangled"
+        r"|shattered)",
         rf"{_FINGERS},? (?:that|which) (?:(?:were|was)|(?:\w+ ){{1,3}}?(?:had|has)) (?:left|spared)"
         rf"(?: (?:him|her|me))?(?: on {SIDE})?|(?:remaining|surviving) {_FINGERS}",
         r"(?:which|it|that|hand) (?:had|has) (?:on it |left |only |but |no more than )*(?:a thumb|(?:one|two"
@@ -49,8 +54,8 @@ LESS = "|".join(
         r"|fore)fingers?",
         r"(?:kept|ate|eaten|eats|claimed|swallowed|nipped off|whipped off|bitten off|bit off|cost him|cost her|lost"
         r"|took|taken)"
-        rf" (?:the |both |both the |half )?(?:\w+ ){{0,3}}?(?:joints? of|{_FINGERS}|half of) (?:the |his |her |my )?"
-        rf"(?=left|right)",
+        rf" (?:the |both |both the |half )?(?:\w+ ){{0,3}}?(?:(?:joints?|half|ends?|tips?) of (?:the |his |her |my )?"
+        rf"(?=left|right)|{_FINGERS} (?:of|on|from) {SIDE})",
         rf"been (?:through|under|in|caught in) an? (?:\w+ )?{_MILLS}",
         r"(?:lost|losing|stump of|cost (?:him|her|me)|missing|without) (?:his|her|my|the) "
         r"(?=(?:left|right) (?:hand|thumb|(?:\w+ )?finger|forefinger)\b)",

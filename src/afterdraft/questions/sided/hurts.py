@@ -11,7 +11,7 @@ _ALL = tuple(
     for several, fresh, good in ((CAME, True, False), (BORNE, False, False), (WELL, False, True))
     for one in several
 )
-_PART = re.compile(rf"\b(?:{PARTS})s?\b")
+_PART = re.compile(rf"\b(?:{PARTS})s?\b|(?<=-)hand(?=ed\b)")
 _AT = re.compile(r"\b(?i:under|beneath|over|on|in|at|beside|behind|into|onto|by) (?:his |her |my |the )?$")
 _SET = re.compile(r"\b(?:plaster|slings?|cast|splint\w*|broken|broke)\b")  # of a hand, its arm has it too
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from afterdraft.questions.sided.hand_words import FINGER, LESS
-from afterdraft.questions.sided.limb_words import ACHES, CAST, LEFT, LIMPS, OFF, OUT
+from afterdraft.questions.sided.limb_words import ACHES, BROKEN, CAST, LEFT, LIMPS, OFF, OUT
 from afterdraft.questions.sided.said import SIDE, WHICH
 
 NEVER = "(?!)"  # a pattern that nothing has
@@ -122,8 +122,8 @@ KINDS: Mapping[str, Kind] = {
         "paralysed|paralyzed|palsied|useless",
         "",
     ),
-    "injured arm": Kind("arm|wrist|hand|elbow|forearm", CAST, "broken|splinted|plastered"),
-    "leg in a cast": Kind("leg|ankle|foot|shin", CAST, "broken|splinted|plastered"),
+    "injured arm": Kind("arm|wrist|hand|elbow|forearm", CAST, "splinted|plastered"),
+    "leg in a cast": Kind("leg|ankle|foot|shin", rf"{CAST}|{BROKEN}", "broken|splinted|plastered"),
     "injured hand": Kind(
         "hand|wrist|palm",
         rf"(?:bandages?|dressing) (?:on|round|around|over|from|off) {WHICH}|in (?:a|an|the) (?:\w+ )?bandages?"

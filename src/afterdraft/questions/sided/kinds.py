@@ -9,6 +9,10 @@ from afterdraft.questions.sided.said import ITS, OTHER, Sided
 
 FAR = 60  # characters between the side and what is told of it
 NEAR = 14  # the same, of what tells that it is the good one
+_WITH = re.compile(r"\b(?:with|in|by) (?:his|her|my|the) $", re.I)
+_CLOSER = r"(?:(?:, |[ ]?[—–][ ]?)(?:\w+ ){0,3}?| (?:which |that )?(?:was|is|being) )"  # 'the lame leg, his left'
+_ACTS = re.compile(r" (?:he|she|I|they)\b")
+_TIED = re.compile(r"(?: one)?\W*(?:(?:which |that |and )?(?:was|is|being|had been) )?(?:the |his |her |my )?\W*", re.I)
 _NOT = re.compile(r"\b(?:not|never|isn[’']t|wasn[’']t|hardly)\W+(?:\w+\W+)?$")
 _DEAF_ON = re.compile(
     r"\b[Oo]n (?:the|his|her|my) (?P<side>left|right)(?: side)?,? (?:he|she|I) (?:was|is|am) (?:\w+ )?deaf\b"
@@ -35,9 +39,20 @@ def by_kind(said: str) -> Iterator[Sided]:
             for match in re.finditer(rf"\b(?:{pattern})\b", said, re.IGNORECASE):
                 near = min(parts, key=lambda one: _between(one, match))
                 far = NEAR if good else FAR
-                if near.side and _between(near, match) <= far and not _NOT.search(said[: match.start()]):
+                if near.side and _between(near, match) <= far and not _is_of_another(said, near, match, kind):
                     start, end = min(near.at, match.start()), max(near.end, match.end())
                     yield Sided(name, OTHER[near.side] if good else near.side, good, near.at, start, end)
+
+
+def _is_of_another(said: str, one: Referent, match: re.Match[str], kind: Kind) -> bool:
+    """'Not lame'; 'the maimed one' that no word ties to 'his right hand'; 'with his right hand he felt for the gap'."""
+    before, between = said[: match.start()], said[min(one.end, match.end()) : max(one.at, match.start())]
+    acts = one.end <= match.start() and _WITH.search(said[: one.at]) and _ACTS.match(between)
+    if acts or _NOT.search(before):
+        return True
+    named = re.compile(rf" (?:one|{kind.parts})\b").match(said, match.end()) and re.search(rf"\b{ITS} $", before)
+    named = named or re.fullmatch(rf"the (?:\w+ )?(?:one|{kind.parts})", match.group(), re.I)
+    return bool(named) and not _TIED.fullmatch(between)
 
 
 def _lying(said: str) -> Iterator[Sided]:
@@ -87,9 +102,7 @@ def _behind_comma(said: str, name: str, kind: Kind) -> Iterator[Sided]:
     if not kind.worse:
         return
     told = rf"\b(?:(?:{kind.worse}) (?P<one>{kind.parts})|(?:deaf|blind|lame) (?:in|of) one (?P<other>\w+))"
-    for match in re.finditer(
-        rf"{told}(?:,? |[ ]?[—–][ ]?)(?:\w+ ){{0,3}}?{ITS} (?P<side>left|right)(?: one)?(?=[,;:.)—])", said
-    ):
+    for match in re.finditer(rf"{told}{_CLOSER}{ITS} (?P<side>left|right)(?: one)?(?=[,;:.)—])", said):
         if re.fullmatch(kind.parts, match["one"] or match["other"]):
             yield Sided(name, match["side"], False, match.start("side"), match.start(), match.end())
 

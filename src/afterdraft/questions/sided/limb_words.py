@@ -7,8 +7,9 @@ CAST = (
     r"|in (?:a|the) (?:walking|surgical) boot"
     rf"|(?:cast|sling|splints?|plaster|brace) on {WHICH}|on the other (?:leg|arm|foot|wrist) (?:was )?an? (?:\w+ )?cast"
     "|in plaster|(?:leg|arm|foot|wrist|one) with (?:the|a) (?:cast|plaster)"
-    rf"|splinted|(?:broke|broken|busted|sprained) {SIDE}|(?:was|is|had been) (?:broken|splinted)"
+    "|splinted"
 )
+BROKEN = rf"(?:broke|broken|busted|sprained) {SIDE}|(?:was|is|had been) (?:broken|splinted)"
 LEFT = rf"(?:had|[’']d|having) left {SIDE}"  # 'he had left his right leg at Ypres'
 OFF = r"(?:off|taken off|shot off|gone|ended|ends|stopped|stops)(?: short)? (?:at|above|below|from) the"
 LIMPS = (

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from afterdraft.questions.sided.said import OTHER, Sided
 
-FAR = 60  # characters between the side and the word
+FAR = 100  # characters between the side and the word
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,12 +25,8 @@ _ILL = (
     r"|straight out|hurt|sore|swollen|twinge\w*|rheumat\w+|arthrit\w+|no longer (?:bend|bent)|(?:not|n[’']t|never) "
     r"(?:\w+ )?(?:bend|bent|take|hold|mend\w*|heal\w*|straighten)|since|old|weather|rain|damp|trouble\w*|brace|stick"
 )
-_WOUND = (
-    r"bandag\w+|stitch\w*|plaster\w*|dressing|sling|splint\w*|burn\w*|burnt|scald\w*|cut|gash\w*|swollen|swelling"
-    r"|bruis\w+"
-    r"|sprain\w*|broken|broke|fracture\w*|blister\w*|scab|strapp\w+|lint|gauze|blood|bled|bleeding|sore|throbb\w+|cast"
-    r"|wound(?! (?:round|around|about))|hurt|injur\w+|dislocat\w+|poultice|taped|raw|bitten|twisted|wrenched"
-    r"|out of action"
+_BOUND = (
+    r"bandag\w+|stitch\w*|plaster\w*|dressing|sling|splint\w*|strapp\w+|lint|gauze|poultice|taped|cast|out of action"
 )
 _LOOSE = {
     "maimed hand": _Loose(
@@ -62,20 +58,24 @@ _LOOSE = {
     "lost arm": _Loose(
         "arm|sleeve|shoulder", r"empty|pinned|stump|hook|missing|lost|gone|no longer there|ended|stopped"
     ),
-    "injured hand": _Loose("hand|palm|wrist|thumb|(?:\\w+ )?finger|fingers|fist|knuckles", _WOUND, "good|sound"),
-    "injured arm": _Loose("arm|forearm|elbow|wrist|shoulder", _WOUND, "good|sound"),
-    "injured leg": _Loose("leg|ankle|foot|shin|calf|thigh|knee", _WOUND, "good|sound"),
-    "leg in a cast": _Loose("leg|ankle|foot|shin", _WOUND, "good|sound"),
-    "injured eye": _Loose("eye|eyebrow|brow|eyelid", rf"{_WOUND}|black|shiner|purple|yellow|shut", "good"),
-    "injured cheek": _Loose("cheek|cheekbone|side of (?:his|her) face", rf"{_WOUND}|black|purple|yellow"),
+    "injured hand": _Loose("hand|palm|wrist|thumb|(?:\\w+ )?finger|fingers|fist|knuckles", _BOUND, "good|sound"),
+    "injured arm": _Loose("arm|forearm|elbow|wrist|shoulder", _BOUND, "good|sound"),
+    "injured leg": _Loose("leg|ankle|foot|shin|calf|thigh|knee", _BOUND, "good|sound"),
+    "leg in a cast": _Loose("leg|ankle|foot|shin", _BOUND, "good|sound"),
+    "injured eye": _Loose("eye|eyebrow|brow|eyelid", rf"{_BOUND}|black|shiner|purple|yellow|shut", "good"),
+    "injured cheek": _Loose("cheek|cheekbone|side of (?:his|her) face", rf"{_BOUND}|black|purple|yellow"),
 }
 _TOLD = re.compile(r"\b(?:left|right)(?:-hand)? (?:\w+ )?[a-z]+|\b(?:his|her|my|the) (?:left|right)\b")
 _TOOL = re.compile(
     r"\b(?i:with|in|by|between|into|using) (?:his|her|my|the)? ?(?:\w+ )?$"
 )  # what the hand does is not told of it
-_DOES = re.compile(
-    r" (?!was\b|were\b|is\b|had\b|has\b|being\b|hung\b|lay\b|rested\b)(?:went|came|took|held|found|made|felt"
-    r"|\w{2,}ed)\b"
+_LEFT_BY = re.compile(  # what is taken, or used
+    r"\b(?:took|held|gripped|caught|offered|gave|seized|used|raised|lifted|over) (?:him |her |me )?(?:his|her|my"
+    r"|the)? ?$"
+)
+_STANDS = re.compile(
+    r"$|[,.;:)—]| (?:was|were|is|had|has|being|hung|lay|rested|with|in|on|from|at|where|which|that|because|since"
+    r"|for)\b"
 )
 
 
@@ -100,14 +100,13 @@ def loosely(said: str) -> Iterator[Sided]:
 
 def _near(said: str, kind: str, loose: _Loose, side: str, match: re.Match[str]) -> Iterator[Sided]:
     before, behind = said[: match.start()], said[match.end() :]
-    if _TOOL.search(before) or _DOES.match(behind):
-        return
-    if not re.search(rf"\b(?:{loose.parts})s?\b", said):
+    taken = _TOOL.search(before) or _LEFT_BY.search(before) or not _STANDS.match(behind)
+    another = re.search(rf"\b(?:deaf|blind|bad|maimed) (?:{loose.parts})\b", behind)
+    if taken or another or not re.search(rf"\b(?:{loose.parts})s?\b", said):
         return
     start, end = max(0, match.start() - FAR), match.end() + FAR
     near = said[start : match.start()].rpartition(";")[2] + said[match.start() : end].partition(";")[0]
-    bad, good = (re.search(rf"\b(?:{words})\b", near) for words in (loose.bad, loose.good))
-    if bool(bad) != bool(good):
-        yield Sided(
-            kind, OTHER[side] if good else side, bool(good), match.start(), match.start(), match.end(), weak=True
-        )
+    bad, good = (bool(re.search(rf"\b(?:{words})\b", near)) for words in (loose.bad, loose.good))
+    if bad != good:
+        where = OTHER[side] if good else side
+        yield Sided(kind, where, good, match.start(), match.start(), match.end(), weak=True)

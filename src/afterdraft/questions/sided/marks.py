@@ -8,7 +8,7 @@ from afterdraft.questions.sided.said import ITS, Sided
 _MARKS = (
     r"tattoo(?:ed)?|birth-?mark|mole|wart|dimple|port-wine (?:mark|stain)|strawberry mark|freckle|beauty spot|scar"
     r"(?:red)?"
-    "|burn(?:s|ed|t)?|nick"
+    "|burn(?:s|ed|t)?(?! (?:brown|red|by the sun))|nick"
     "|puckered|seamed|(?:sabre|sword|knife)[- ]cut|weal"
 )
 _PLACES = (

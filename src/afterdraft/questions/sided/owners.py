@@ -70,7 +70,7 @@ def _having(marks: Sequence[Mark]) -> Have:
 def _only(one: Mark, have: Have) -> str:
     """Who alone is told to have it, where that may be the one meant."""
     others = {person for kind, person in have if kind == one.said.kind}
-    if one.said.weak or not one.gender or len(others) != 1 or one.said.kind not in RARE | HURTS.keys():
+    if one.said.weak or len(others) != 1 or one.said.kind not in RARE | HURTS.keys():
         return ""
     (only,) = others
     doubted = one.owner is None or one.owner[0] == only or (one.owner[1] < DOUBTED and only in one.near)

@@ -11,7 +11,7 @@ from afterdraft.questions.sided.loosely import loosely
 from afterdraft.questions.sided.marks import marked
 from afterdraft.questions.sided.said import Sided, moved
 
-ROUND = 25  # characters behind the words, in which doubt is cast on them
+ROUND = 30  # characters behind the words, in which doubt is cast on them
 AHEAD = 40  # the same, before them
 MOST = 3  # sentences read as one, where each leans on the one before
 _LEANS = re.compile(  # how a sentence begins or what it has, that says more of what the one before told of
@@ -20,10 +20,12 @@ _LEANS = re.compile(  # how a sentence begins or what it has, that says more of 
 )
 _DOUBTFUL = re.compile(
     r"\b(?:mirror|(?:faced|in|into) the glass|reflect\w*|looking-glass|photograph|portrait|as if|as though"
-    r"|pretend\w*|no longer|either|both|neither"
-    r"|(?:he|she|I|they) (?:faced|looked at)|facing|used to|if|or (?:the |his |her |my )?(?:left|right)"
+    r"|pretend\w*|feign\w*|sham\w*|disguise\w*|wrong (?:leg|foot|eye|ear|one)|changed sides|swapped"
+    r"|no longer|either|both|neither"
+    r"|(?:he|she|I|they) (?:faced|looked at)|facing|used to|or (?:the |his |her |my )?(?:left|right)"
     r"|not (?:the |his |her |my )?(?:left|right)|dreamt|dream)\b"
 )
+_IF = re.compile(r"\b[Ii]f\b")  # it casts doubt on what is behind it
 
 
 def sided(text: str) -> Iterator[Sided]:
@@ -46,7 +48,8 @@ def _read(text: str, reads: Callable[[str], Iterable[Sided]]) -> Iterator[Sided]
         if not re.search(r"\b(?:left|right)\b", said):
             continue
         for one in dict.fromkeys(reads(said)):
-            if not _DOUBTFUL.search(said[max(0, one.start - AHEAD) : one.end + ROUND]):
+            before = said[max(0, one.start - AHEAD) : one.start]
+            if not _DOUBTFUL.search(before + said[one.start : one.end + ROUND]) and not _IF.search(before):
                 yield moved(one, start)
 
 

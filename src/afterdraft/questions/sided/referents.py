@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from afterdraft.questions.sided.kind_words import NEVER, Kind
 from afterdraft.questions.sided.said import OTHER
 
-_STANDS = r"[,;:.)—]| (?:was|is|were|had|being|hung|lay|did|lacked|wanted)\b"  # behind 'the left' alone
+_STANDS = r"[,;:.)—]| (?:was|is|were|had|being|hung|lay|did|lacked|wanted|would|could)\b"  # behind 'the left' alone
 _BODY = "(?:hand|arm|leg|foot|ear|eye|knee|hip|wrist|ankle|shoulder|cheek|side|boot|shoe|sleeve|wing|bank)"
 _SPARED = "(?<!spare )(?<!sparing )(?<!ease )(?<!easing )"  # 'to spare his knee', by what is told of the leg
 _OF_WHICH = r"\b(?:to|on|at|from|by|than) $"
