@@ -8,6 +8,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sided.hurt_words import HURTS
+from afterdraft.questions.sided.hurts import on_both
 from afterdraft.questions.sided.kind_words import PLAIN_GOOD
 from afterdraft.questions.sided.owners import SURE, Mark, owned_marks
 from afterdraft.whole.traits import can_both_be
@@ -29,7 +30,7 @@ def find(seen: Seen) -> Iterator[Finding]:
         by[owner[0], _SAME.get(mark.said.kind, mark.said.kind)].append((mark, owner[1]))
     told: set[tuple[str, Span]] = set()
     for (person, kind), marks in by.items():
-        held = _healing(seen, marks) if kind in HURTS else marks
+        held = _healing(seen, kind, marks) if kind in HURTS else marks
         differ = any(_differ(kind, one, other) for (one, _), (other, _) in combinations(held, 2))
         if differ and not _is_told_by_traits(seen, person, kind):
             found = _finding(seen, person, kind, held)
@@ -38,16 +39,21 @@ def find(seen: Seen) -> Iterator[Finding]:
                 yield found
 
 
-def _healing(seen: Seen, marks: Marks) -> Marks:
+def _healing(seen: Seen, kind: str, marks: Marks) -> Marks:
     """Of hurts that heal, the first that is told to be on a side on which none was got, and what tells of the other
     side within the time that it may be the same one."""
     for place, (one, sure) in enumerate(marks):
         since = [other for other in marks[:place] if _is_near(seen, other[0], one)]
-        apart = [other for other in since if other[0].said.side != one.said.side and _differ("", other[0], one)]
+        apart = [other for other, _ in since if not other.said.good and _differ("", other, one)]
         got = any(other.said.fresh and other.said.side == one.said.side for other, _ in since)
-        if apart and not got and not one.said.fresh:
+        if apart and not got and not one.said.fresh and not _is_on_both(seen, kind, apart[0], one):
             return [*since, (one, sure)]
     return ()
+
+
+def _is_on_both(seen: Seen, kind: str, one: Mark, other: Mark) -> bool:
+    between = seen.texts[one.span.scene : other.span.scene + 1]
+    return any(on_both(kind, paragraph) for scene in between for paragraph in scene)
 
 
 def _is_near(seen: Seen, one: Mark, other: Mark) -> bool:

@@ -147,3 +147,19 @@ BORNE = (  # how it is since
     r"(?=[,;:.)—])",
 )
 WELL = (rf"\b{OWNER} (?:one )?(?:good|sound|unhurt|uninjured|unbandaged|undamaged|unbroken),? (?:\w+ )?{_SIDED}",)
+_PAIRS: Mapping[str, str] = {
+    "injured hand": "hands|palms|wrists",
+    "injured arm": "arms|elbows|shoulders",
+    "injured leg": "legs|feet|ankles|knees",
+    "injured eye": "eyes",
+}
+
+
+def both(kind: str) -> str:
+    """What tells that it is on both sides."""
+    pairs, ill = f"(?:{_PAIRS.get(kind, '(?!)')})", f"(?:{_ILL}|blistered|cut|raw|blacked|blackened)"
+    return (
+        rf"\b{ill} {pairs}\b|\b{pairs}(?: were| are| had been|,)(?: \w+)? (?:{ill}|in bandages|in plaster)\b"
+        rf"|\b(?:bandages|burns|blisters|cuts|plaster|stitches) (?:on|round|over|across|in) (?:both|his|her|my|the) "
+        rf"{pairs}\b"
+    )

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterator
 
-from afterdraft.questions.sided.hurt_words import BORNE, CAME, HURTS, PARTS, WELL
+from afterdraft.questions.sided.hurt_words import BORNE, CAME, HURTS, PARTS, WELL, both
 from afterdraft.questions.sided.said import OTHER, Sided
 
 _ALL = tuple(
@@ -31,6 +31,15 @@ def hurts(said: str) -> Iterator[Sided]:
                 continue
             for kind in _kinds(told.get("part") or _part_before(said[: match.start()]), match.group()):
                 yield Sided(kind, OTHER[side] if good else side, good, at, match.start(), match.end(), fresh)
+
+
+def on_both(kind: str, text: str) -> bool:
+    """Whether somebody's hands or feet are told to be hurt, not one of them.
+
+    >>> [on_both("injured hand", f"She held up her bandaged {hand}.") for hand in ("hands", "hand", "feet")]
+    [True, False, False]
+    """
+    return bool(re.search(both(kind), text))
 
 
 def _is_of_a_thing(said: str, match: re.Match[str], at: int) -> bool:

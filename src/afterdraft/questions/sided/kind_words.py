@@ -131,6 +131,11 @@ KINDS: Mapping[str, Kind] = {
         "bandaged|swathed",
         "unbandaged|unhurt",
     ),
-    "wedding ring": Kind("hand|finger|third finger|ring finger|fourth finger", "wedding[- ](?:ring|band)", good=""),
+    "wedding ring": Kind(
+        "hand|finger|third finger|ring finger|fourth finger",
+        r"wedding[- ](?:ring|band)(?![^.;]*\b"
+        r"(?:now|moved|since)\b)",
+        good="",
+    ),
     "signet ring": Kind("hand|finger|little finger|third finger|ring finger|one", "signet", good=""),
 }

@@ -39,7 +39,7 @@ _LOOSE = {
     "deaf ear": _Loose(
         "ear|side",
         r"deaf\w*|ruined|useless|dead|(?:not|never|n[’']t|no longer) (?:\w+ )?work\w*|burst|perforated|hearing[- ]aid"
-        r"|machine"
+        r""
         r"|no good|no use",
         r"good|(?:could|can|might|would|still|that) (?:\w+ )?(?:hear\w*|work\w*)",
     ),

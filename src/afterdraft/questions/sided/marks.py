@@ -31,16 +31,17 @@ _MARKED = (
         rf" (?:\w+,? ){{0,4}}?(?P<mark>{_MARKS})\b"
     ),
     re.compile(
-        rf"\b(?P<mark>scar|seam|dimple|(?:white|grey|silver) (?:streak|lock)|streak of (?:white|grey|silver)|tremor)"
+        rf"\b(?P<mark>scar|seam|dimple|(?:white|gr[ae]y|silver) (?:streak|lock)|streak of (?:white|gr[ae]y|silver)"
+        rf"|tremor)"
         rf"(?: [\w’'-]+){{0,6}}? (?:{_AT}|from|at|in) {_WHOSE} (?P<side>left|right) (?P<part>{_PLACES})\b"
     ),
     re.compile(
-        r"\b(?P<mark>(?:gold|missing|false|broken|chipped|dead|grey|black) (?:eye-?)?(?P<part>tooth|canine|incisor"
+        r"\b(?P<mark>(?:gold|missing|false|broken|chipped|dead|gr[ae]y|black) (?:eye-?)?(?P<part>tooth|canine|incisor"
         r"|molar))"
         r"\b[^.;]{0,20}? (?:on|at|to) (?:the|his|her) (?:upper |lower |top )?(?P<side>left|right)\b"
     ),
     re.compile(
-        r"\b(?P<side>left|right) (?P<part>eye)\b,? (?:was|is|being) (?:\w+ )?(?P<mark>blue|brown|green|grey|hazel"
+        r"\b(?P<side>left|right) (?P<part>eye)\b,? (?:was|is|being) (?:\w+ )?(?P<mark>blue|brown|green|gr[ae]y|hazel"
         r"|amber)\b"
     ),
     re.compile(
@@ -70,7 +71,7 @@ _MARKED = (
     ),
 )
 _TEETH = ("tooth", "canine", "incisor", "molar")
-_EYES = ("blue", "brown", "green", "grey", "hazel", "amber")
+_EYES = ("blue", "brown", "green", "grey", "gray", "hazel", "amber")
 _WORN = {
     "watch": "watch",
     "wristwatch": "watch",
