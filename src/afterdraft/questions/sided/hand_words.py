@@ -48,6 +48,8 @@ LESS = "|".join(
         r"(?:which|it|that|hand) (?:had|has) (?:on it |left |only |but |no more than )*(?:a thumb|(?:one|two"
         r"|three) fingers)\b",
         rf"where (?:the|his|her|its|an?) (?:\w+ ){{0,3}}{_FINGERS} (?:should|ought|used|had (?:once )?been)",
+        r"left (?:him|her|me|it) (?:with )?(?:only )?(?:an? |the )?(?:thumb|finger|two fingers) and (?:an? |one "
+        r"|two )?(?:fingers?|thumb)",
         r"(?:one|two|three|four) fingers and an? (?:stub|stump|thumb|half|gap|bit|piece)|fingers? off\b|gap "
         r"(?:in it )?where",
         r"(?:was|were|being|only|but|just) (?:only |just )?(?:the |an? )?thumb and (?:an? |one |two |three "
@@ -63,8 +65,7 @@ LESS = "|".join(
         rf"|spoiled|spoilt)"
         r"|what (?:was|is|there was) left of it",
         r"the (?:one|hand) (?:(?:that|which) )?(?:the|an?) \w+ (?:had|has) (?:\w+ )?(?:spoil(?:ed|t)|ruined|wrecked"
-        r"|smashed"
-        r"|crushed|caught|got|taken|bitten|chewed|mangled|shattered)",
+        r"|smashed|crushed|caught|got|taken|bitten|chewed|mangled|shattered)",
         rf"(?:short|missing|shortened|docked|cropped) (?:\w+ )?{_FINGERS}|the (?:short|bad|maimed) (?:one|hand)",
         "(?:only|but) (?:one|two|three|four) fingers|(?:three|four|no) fingers (?:on|left)|what fingers there were",
         rf"(?:no|without an?|minus an?) (?:little |ring |middle |index )?(?:{_FINGERS})(?! to be)",

@@ -7,7 +7,7 @@ from afterdraft.questions.sided.said import OWNER
 HURTS: Mapping[str, str] = {  # by kind, the parts that it may be told of
     "injured hand": "hand|palm|fist|wrist|thumb|fingers?|forefinger|(?:index|middle|ring|little) finger|knuckles",
     "injured arm": "arm|forearm|upper arm|elbow|wrist|shoulder|collar-?bone",
-    "injured leg": "leg|ankle|foot|shin|calf|thigh|knee|heel",
+    "injured leg": "leg|ankle|foot|shin|calf|thigh|knee|heel|hip",
     "injured eye": "eye|eyebrow|brow|eyelid",
     "injured cheek": "cheek|cheekbone|(?:side|half) of (?:his|her|my|the) face",
     "injured temple": "temple",
@@ -62,6 +62,8 @@ CAME: tuple[str, ...] = (  # how it came
     rf"|across) {_OF}{_SIDED}",
     rf"\b(?:slammed|dropped|shut|caught|trapped|brought)\b[^.;]{{0,40}} (?:on|down on|onto|across) {OWNER} {_SIDE} "
     r"(?P<part>thumb|fingers?|foot)\b",
+    rf"\b(?:tore|took|taken|ripped|rubbed|burned|scraped|stripped) the skin (?:off|from) {_OF}{_SIDED}",
+    rf"\b(?:{_DID}) an? (?:\w+ )?(?:groove|line|hole|strip|furrow) (?:across|in|into|through|along) {_OF}{_SIDED}",
     rf"\bput {OWNER} {_SIDED} out\b",
     rf"\b(?:done|did) {OWNER} {_SIDE} (?P<part>ankle|knee|wrist|shoulder|elbow)\b",
     rf"\b(?:turned|rolled) {OWNER} {_SIDE} (?P<part>ankle)\b",
@@ -114,7 +116,7 @@ _HOW = r"(?: (?:\w+ly|still|all|now|already|badly|quite|half|so|too|very))*"
 CAME += (  # how it is, told for the first time
     rf"\b(?i:{_NEW})(?: [\w’'-]+){{0,6}}?,? (?:{_ON}) {_OF}{_SIDED}",
     rf"\b(?i:{_NEW}) (?:\w+ )?(?:in|into|through) {_OF}{_SIDED}",
-    rf"\b{_ONE},?{_AUX}?{_HOW} (?:{_SWOLLEN})\b",
+    rf"\b{_ONE},?(?:{_AUX}| had)?{_HOW} (?:{_SWOLLEN})\b",
     rf"\b{_ONE}(?:[^.;,]{{0,50}}? and)?{_AUX}{_HOW} (?:{_HURT})\b",
     rf"\b{_ONE}, (?:{_HURT})\b",
     rf"\b{_SIDE} (?P<part>eye) (?:was|were|had) (?:\w+ )?(?:closing|closed up|half[- ]shut)\b",

@@ -133,8 +133,7 @@ KINDS: Mapping[str, Kind] = {
     ),
     "wedding ring": Kind(
         "hand|finger|third finger|ring finger|fourth finger",
-        r"wedding[- ](?:ring|band)(?![^.;]*\b"
-        r"(?:now|moved|since)\b)",
+        r"wedding[- ](?:ring|band)(?![^.;]*\b(?:now|moved|since)\b)",
         good="",
     ),
     "signet ring": Kind("hand|finger|little finger|third finger|ring finger|one", "signet", good=""),

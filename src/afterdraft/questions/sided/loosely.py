@@ -32,14 +32,12 @@ _LOOSE = {
     "maimed hand": _Loose(
         "hand|glove|fist|paw|thumb|(?:\\w+ )?finger|forefinger",
         rf"stumps?|stub|claw|hook|gap|knob|ruin\w*|mangled|maimed|(?:{_LOST})\b[^.;]{{0,30}}\b(?:fingers?|thumb"
-        rf"|joints?|forefinger)"
-        rf"|(?:fingers?|thumb|joints?|forefinger)\b[^.;]{{0,30}}\b(?:{_LOST})",
+        rf"|joints?|forefinger)|(?:fingers?|thumb|joints?|forefinger)\b[^.;]{{0,30}}\b(?:{_LOST})",
         r"good|whole|sound|all (?:its|his|her|five) fingers",
     ),
     "deaf ear": _Loose(
         "ear|side",
         r"deaf\w*|ruined|useless|dead|(?:not|never|n[’']t|no longer) (?:\w+ )?work\w*|burst|perforated|hearing[- ]aid"
-        r""
         r"|no good|no use",
         r"good|(?:could|can|might|would|still|that) (?:\w+ )?(?:hear\w*|work\w*)",
     ),
@@ -74,8 +72,7 @@ _LEFT_BY = re.compile(  # what is taken, or used
     r"|the)? ?$"
 )
 _STANDS = re.compile(
-    r"$|[,.;:)—]| (?:was|were|is|had|has|being|hung|lay|rested|with|in|on|from|at|where|which|that|because|since"
-    r"|for)\b"
+    r"$|[,.;:)—]| (?:was|were|is|had|has|being|hung|lay|rested|with|in|on|from|at|where|which|that|because|since|for)\b"
 )
 
 

@@ -8,37 +8,32 @@ from afterdraft.questions.sided.said import ITS, Sided
 _MARKS = (
     r"tattoo(?:ed)?|birth-?mark|mole|wart|dimple|port-wine (?:mark|stain)|strawberry mark|freckle|beauty spot|scar"
     r"(?:red)?"
-    "|burn(?:s|ed|t)?(?! (?:brown|red|by the sun))|nick"
-    "|puckered|seamed|(?:sabre|sword|knife)[- ]cut|weal"
+    "|burn(?:s|ed|t)?(?! (?:brown|red|by the sun))|nick|puckered|seamed|(?:sabre|sword|knife)[- ]cut|weal"
 )
 _PLACES = (
     "cheek|temple|brow|eyebrow|jaw|forehead|hand|wrist|arm|forearm|shoulder|shoulder-blade|thigh|calf|ankle|breast|hip"
     "|knee|palm|thumb|ear|eye|(?:side|half) of (?:his|her|my|the) face|nostril|ankle|shin|buttock|collar-?bone|eyelid"
-    "|earlobe"
-    "|(?:side|corner) of (?:his|her|my|the) (?:neck|mouth|nose|chin|jaw|throat)"
+    "|earlobe|(?:side|corner) of (?:his|her|my|the) (?:neck|mouth|nose|chin|jaw|throat)"
 )
 _AT = "(?:on|upon|inside|across|covered|covering|along|down|over|under|below|beneath|above|beside|by|near|through)"
 _WHOSE = r"(?:his|her|my|the|[A-Z]\w+[’']s)"
+_OF = "(?:the (?:back|inside|side|corner|top|edge|palm|heel|inner side|bridge|lobe) of )?"
 _MARKED = (
     re.compile(
         rf"\b(?P<mark>{_MARKS})(?:,? [\w’'-]+){{0,6}}?,? (?:{_AT}|the length of) (?:the (?:back|inside"
-        rf"|side) of )?{_WHOSE} "
-        rf"(?P<side>left|right) (?P<part>{_PLACES})\b"
+        rf"|side) of )?{_WHOSE} (?P<side>left|right) (?P<part>{_PLACES})\b"
     ),
     re.compile(
         rf"\b(?P<side>left|right) (?P<part>{_PLACES})(?:, [^,;.]{{0,40}},)?(?: (?:was|were|there was|bore|had|with"
-        rf"|showed))"
-        rf" (?:\w+,? ){{0,4}}?(?P<mark>{_MARKS})\b"
+        rf"|showed)) (?:\w+,? ){{0,4}}?(?P<mark>{_MARKS})\b"
     ),
     re.compile(
         rf"\b(?P<mark>scar|seam|dimple|(?:white|gr[ae]y|silver) (?:streak|lock)|streak of (?:white|gr[ae]y|silver)"
-        rf"|tremor)"
-        rf"(?: [\w’'-]+){{0,6}}? (?:{_AT}|from|at|in) {_WHOSE} (?P<side>left|right) (?P<part>{_PLACES})\b"
+        rf"|tremor)(?: [\w’'-]+){{0,6}}? (?:{_AT}|from|at|in) {_OF}{_WHOSE} (?P<side>left|right) (?P<part>{_PLACES})\b"
     ),
     re.compile(
         r"\b(?P<mark>(?:gold|missing|false|broken|chipped|dead|gr[ae]y|black) (?:eye-?)?(?P<part>tooth|canine|incisor"
-        r"|molar))"
-        r"\b[^.;]{0,20}? (?:on|at|to) (?:the|his|her) (?:upper |lower |top )?(?P<side>left|right)\b"
+        r"|molar))\b[^.;]{0,20}? (?:on|at|to) (?:the|his|her) (?:upper |lower |top )?(?P<side>left|right)\b"
     ),
     re.compile(
         r"\b(?P<side>left|right) (?P<part>eye)\b,? (?:was|is|being) (?:\w+ )?(?P<mark>blue|brown|green|gr[ae]y|hazel"
@@ -47,7 +42,7 @@ _MARKED = (
     re.compile(
         rf"\b(?P<mark>scar)\b[^.;,]{{0,40}}? (?:divided|crossed|split|bisected|seamed|cut|slanted across|puckered"
         rf"|pulled at"
-        rf"|notched|ran down|ran along|interrupted|parted) {_WHOSE} (?P<side>left|right) (?P<part>{_PLACES})\b"
+        rf"|notched|ran down|ran along|interrupted|parted) {_OF}{_WHOSE} (?P<side>left|right) (?P<part>{_PLACES})\b"
     ),
     re.compile(rf"\b(?P<mark>{_MARKS}) {_AT} one (?P<part>{_PLACES})\b[^.;]{{0,20}}, {ITS} (?P<side>left|right)\b"),
     re.compile(rf"\b(?P<mark>dimple|mole) in one (?P<part>cheek)(?: only)?, {ITS} (?P<side>left|right)\b"),
@@ -58,8 +53,7 @@ _MARKED = (
     ),
     re.compile(
         rf"\b(?:wore|wears|wearing|had|has|with|strapped|kept) (?:[\w’'-]+ ){{0,3}}(?P<mark>(?:wrist-?)?watch) "
-        rf"(?:\w+ )?(?:on|to) "
-        rf"{_WHOSE} (?P<side>left|right) (?P<part>wrist)\b"
+        rf"(?:\w+ )?(?:on|to) {_WHOSE} (?P<side>left|right) (?P<part>wrist)\b"
     ),
     re.compile(
         rf"\b(?P<mark>monocle|eyeglass) (?:\w+ )?(?:in|into|to|from|out of) {_WHOSE} (?P<side>left|right) "

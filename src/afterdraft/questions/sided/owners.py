@@ -25,11 +25,9 @@ BACK = 2  # paragraphs before, in which such a one is named
 _BETWEEN = re.compile(r"[’']?s? ?(?:\w+,? ){0,2}$")  # of an owner and 'left'
 _SEES = re.compile(
     r"\W*(?:had |could |would )?(?:(?:saw|see|watched|noticed|looked at|knew|remembered|heard|nodded at|pointed (?:at"
-    r"|to)"
-    r"|stared at|glanced at|(?:went|came|moved) (?:\w+ )?(?:round )?to|(?:bent|leaned|leant) (?:\w+ )?to"
+    r"|to)|stared at|glanced at|(?:went|came|moved) (?:\w+ )?(?:round )?to|(?:bent|leaned|leant) (?:\w+ )?to"
     r"|(?:said|spoke|shouted|whispered|bawled|murmured|hissed)\W[^.]{0,30}\binto|(?:unwound|dressed|bandaged|examined"
-    r"|inspected))\b"
-    r"|(?:took|held|touched)(?= (?:his|her|him|[A-Z]\w+[’']s|the \w+[’']s)\b))"
+    r"|inspected))\b|(?:took|held|touched)(?= (?:his|her|him|[A-Z]\w+[’']s|the \w+[’']s)\b))"
 )
 
 
