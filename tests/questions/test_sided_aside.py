@@ -103,7 +103,7 @@ WAYS_LATER = (
     ("The left side of his face was a bruise.", "injured cheek", "left"),
     ("There was a port-wine stain on the left side of her neck.", "port-wine stain on the neck", "left"),
     ("The tattoo on his right forearm said MARIE.", "tattoo on the forearm", "right"),
-    ("His left arm hung useless after the stroke.", "side weakened by a stroke", "left"),
+    ("His left arm hung useless after the stroke.", "weak side", "left"),
 )
 
 

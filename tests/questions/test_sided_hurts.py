@@ -17,7 +17,7 @@ from afterdraft.questions.sided.reading import acted_in, sided
         ("He sat with his left leg stretched out to spare the knee.", "bad knee", "left"),
         ("She had not a scrap of hearing on the left side.", "deaf ear", "left"),
         ("Half of his right ear was gone.", "maimed ear", "right"),
-        ("The stroke had taken the use of her left arm.", "side weakened by a stroke", "left"),
+        ("The stroke had taken the use of her left arm.", "weak side", "left"),
         ("He rolled the bad shoulder, the left one, and winced.", "bad shoulder", "left"),
         ("The nail went into the heel of her right hand.", "injured hand", "right"),
         ("His left hand went in under the blade and was laid open to the wrist.", "injured hand", "left"),

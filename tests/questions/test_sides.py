@@ -123,6 +123,11 @@ def test_asks_of_a_hurt_that_heals_and_of_what_is_worn(first: str, other: str) -
         ("Ilse was shot through the left thigh.", "Ilse’s right knee ached, and she rubbed it."),
         ("Ilse’s bandaged hands smelt of tar, and the left hand was in a rag.", "Ilse’s right hand was in a bandage."),
         ("Ilse lifted the jug with her good right hand.", "Ilse’s right hand was in a bandage."),
+        ("Ilse’s left hand was burned by the stove.", "Ilse’s right hand was burned by the soup."),
+        (
+            "Tobias had a bad left knee, and a dog bit Tobias in the right calf.",
+            "Tobias limped in, favouring his right leg.",
+        ),
         ("Tobias caught Ilse by the left wrist.", "Ilse’s right wrist was strapped up."),
         ("Tobias had a bad left knee.", "Tobias had a parcel under his right arm, done up in paper."),
     ],

@@ -18,6 +18,7 @@ HEALS_WORDS = 10_000  # the same in words, where scenes are short; both chosen b
 MOST = 4  # passages shown
 _TRAITS = {"scar": "scar", "lame leg": "limp", "bad knee": "limp", "bad hip": "limp", "bad leg": "limp"}
 _SAME = {"lame leg": "bad leg", "bad knee": "bad leg"}  # who limps on the left has no bad knee on the right
+_FROM = {"bad leg": "injured leg", "bad hip": "injured leg", "bad shoulder": "injured arm"}
 
 Marks = Sequence[tuple[Mark, float]]
 
@@ -30,13 +31,27 @@ def find(seen: Seen) -> Iterator[Finding]:
         by[owner[0], _SAME.get(mark.said.kind, mark.said.kind)].append((mark, owner[1]))
     told: set[tuple[str, Span]] = set()
     for (person, kind), marks in by.items():
-        held = _healing(seen, kind, marks) if kind in HURTS else marks
+        hurts = by.get((person, _FROM.get(kind, "")), [])
+        held = _healing(seen, kind, marks) if kind in HURTS else _lasting(seen, marks, hurts)
         differ = any(_differ(kind, one, other) for (one, _), (other, _) in combinations(held, 2))
         if differ and not _is_told_by_traits(seen, person, kind):
             found = _finding(seen, person, kind, held)
             if not told & {(person, span) for span in found.evidence}:  # a wrist is of the hand and of the arm
                 told |= {(person, span) for span in found.evidence}
                 yield found
+
+
+def _lasting(seen: Seen, marks: Marks, hurts: Marks) -> Marks:
+    """Without those that a hurt of that side, told shortly before, accounts for: who is shot in the right leg limps on
+    it, whichever knee is bad."""
+    fresh = [one for one, _ in hurts if one.said.fresh]
+    return [
+        (one, sure)
+        for one, sure in marks
+        if not any(
+            hurt.said.side == one.said.side and hurt.span < one.span and _is_near(seen, hurt, one) for hurt in fresh
+        )
+    ]
 
 
 def _healing(seen: Seen, kind: str, marks: Marks) -> Marks:

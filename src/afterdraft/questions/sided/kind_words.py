@@ -115,7 +115,7 @@ KINDS: Mapping[str, Kind] = {
         "lazy|wall|drooping|wandering|wonky",
         "",
     ),
-    "side weakened by a stroke": Kind(
+    "weak side": Kind(
         r"side(?: of (?:his|her|my) (?:face|mouth|body))?|arm|hand|leg|foot|corner of (?:his|her|my) mouth",
         r"stroke|wasted|paralysed|paralyzed|palsied|(?:was|hung|lay) (?:\w+ )?useless|no (?:use|feeling) in"
         r"|dragged down|droop\w*",

@@ -8,7 +8,7 @@ from afterdraft.questions.sided.said import ITS, Sided
 _MARKS = (
     r"tattoo(?:ed)?|birth-?mark|mole|wart|dimple|port-wine (?:mark|stain)|strawberry mark|freckle|beauty spot|scar"
     r"(?:red)?"
-    "|burn(?:s|ed|t)?(?! (?:brown|red|by the sun))|nick|puckered|seamed|(?:sabre|sword|knife)[- ]cut|weal"
+    "|(?:old|healed|shiny) burns?|burn[- ](?:scars?|marks?)|nick|puckered|seamed|(?:sabre|sword|knife)[- ]cut|weal"
 )
 _PLACES = (
     "cheek|temple|brow|eyebrow|jaw|forehead|hand|wrist|arm|forearm|shoulder|shoulder-blade|thigh|calf|ankle|breast|hip"
@@ -100,7 +100,7 @@ def _place(match: re.Match[str]) -> str:
         "tattoo"
         if mark.startswith("tattoo")
         else "scar"
-        if re.match("scar|burn|pucker|seam|weal|.*cut", mark)
+        if re.match("scar|.*burn|pucker|seam|weal|.*cut", mark)
         else mark
     )
     part = re.sub(r"^(?:side|half|corner) of \w+ ", "", part)
