@@ -2,7 +2,7 @@
 
 import pytest
 
-from afterdraft.questions.sided import sided
+from afterdraft.questions.sided.reading import sided
 
 
 @pytest.mark.parametrize(
@@ -37,8 +37,8 @@ from afterdraft.questions.sided import sided
         ("She dragged her left foot.", "lame leg", "left"),
         ("Her bad knee, the right, had swollen.", "bad knee", "right"),
         ("Her right knee was the bad one.", "bad knee", "right"),
-        ("He came over from the clinic with his left arm in a cast.", "arm in a cast", "left"),
-        ("He had broken his right wrist on the rocks.", "arm in a cast", "right"),
+        ("He came over from the clinic with his left arm in a cast.", "injured arm", "left"),
+        ("He had broken his right wrist on the rocks.", "injured arm", "right"),
         ("On the little finger of his left hand he wore a signet ring.", "signet ring", "left"),
         ("There was an anchor tattooed on his left forearm.", "tattoo on the forearm", "left"),
         ("Her left cheek had a small brown mole on it.", "mole on the cheek", "left"),
@@ -92,7 +92,7 @@ def test_silent_where_the_side_is_of_something_else(said: str) -> None:
         ("He wore one gold ring, in the left ear, like a sailor.", "earring", "left"),
         ("She had her foot up on a stool, the right, in plaster to the knee.", "leg in a cast", "right"),
         ("She hopped in on her left foot, the other in a cast as big as a churn.", "leg in a cast", "right"),
-        ("The bandage on his left hand had come loose.", "bandaged hand", "left"),
+        ("The bandage on his left hand had come loose.", "injured hand", "left"),
         ("He patted his pocket with the hand that had all its fingers, the right.", "maimed hand", "left"),
         ("He cupped a hand to his left ear; the other had been dead since the quarry.", "deaf ear", "right"),
         ("He looked at her out of the eye that he had left, the right one.", "blind eye", "left"),
