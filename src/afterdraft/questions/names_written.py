@@ -29,7 +29,8 @@ _PARTS = (
 ) - (lexicon.KIN | words_of("man woman boy girl lady gentleman fellow other others one"))
 WORD = re.compile(r"[^\W\d_]+(?:[’'](?!s\b)[^\W\d_]+)*")
 _CAPITAL = re.compile(rf"(?<!\w)(?<!\w[’'])(?=[A-ZÀ-Þ]){WORD.pattern}")
-_NAMED = r"(?P<name>(?:[A-Z][’']|Mc|Mac|Fitz)?[A-Z][a-zé]*[a-zé])(?![\w-]| [A-Z][a-z])"
+_NO_TITLE = r"(?!(?:Mr|Mrs|Ms|Dr|Prof|Capt|Sgt|Rev)\b)"  # ‘young Dr. Amory’: it is not Dr. that young is of
+_NAMED = rf"(?P<name>{_NO_TITLE}(?:[A-Z][’']|Mc|Mac|Fitz)?[A-Z][a-zé]*[a-zé])(?![\w-]| [A-Z][a-z])"
 TWO = re.compile(rf"(?<![\w’'-])(?P<frame>[A-Z][a-zé]*[a-zé])\.? {_NAMED}")
 _DOES = "|".join(sorted(lexicon.SPEECH)) + (
     "|[a-z]+ed|was|had|came|went|took|sat|stood|gave|got|saw|rose|drew|ran|left|held|shook|threw|led|kept|did|made|let"

@@ -6,6 +6,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.drifting import NEXT, drifts
 from afterdraft.questions.drifting_streets import RARE, streets
 from afterdraft.questions.drifting_surnames import surnames
+from afterdraft.questions.drifting_titles import titled
 from afterdraft.questions.names_written import FEW, Names
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
@@ -16,7 +17,7 @@ ALIKE, TIED = 0.7, 0.75  # strength
 def find(seen: Seen) -> Iterator[Finding]:
     asked: set[str] = set()
     names = Names(seen)
-    for one in (*drifts(names), *streets(seen), *surnames(names)):
+    for one in (*drifts(names), *streets(seen), *surnames(names), *titled(names)):
         usual, other = one.usual.quote, one.other[0].quote
         if other in asked:
             continue
@@ -50,5 +51,5 @@ CHECK = Check(
     "who are named alike, of whom the second comes once and without a word about it, are asked about.",
     reads=("words",),
     find=find,
-    recipe=3,
+    recipe=4,
 )
