@@ -19,7 +19,7 @@ APART = 3  # paragraphs from one to the other at least, likewise
 RARE, MORE = 6, 8_000  # a word is rare that stands so often at most, or once in so many words
 FEW = 4  # times that the other name stands at most, in one scene or two; chosen on the tuning half
 TITLES = (
-    lexicon.TITLES | words_of("deputy ranger coach agent pastor bosun ensign warden sheriff marshal brigadier")
+    lexicon.TITLES | words_of("deputy ranger coach agent pastor bosun ensign warden sheriff marshal brigadier massa")
 ) - words_of("king queen emperor empress saint st")
 _NO_NAMES = lexicon.TITLES | lexicon.ROLES | lexicon.NO_NAMES | TITLES | frozenset((*DAYS, *MONTHS))
 _PARTS = (

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from afterdraft.questions.check import Check
 from afterdraft.questions.drifting import NEXT, drifts
+from afterdraft.questions.drifting_kin import Kin
 from afterdraft.questions.drifting_streets import RARE, streets
 from afterdraft.questions.drifting_surnames import surnames
 from afterdraft.questions.drifting_titles import titled
@@ -17,7 +18,7 @@ ALIKE, TIED = 0.7, 0.75  # strength
 def find(seen: Seen) -> Iterator[Finding]:
     asked: set[str] = set()
     names = Names(seen)
-    for one in (*drifts(names), *streets(seen), *surnames(names), *titled(names)):
+    for one in (*drifts(names), *streets(seen), *surnames(names), *titled(names), *Kin(names).drifts()):
         usual, other = one.usual.quote, one.other[0].quote
         if other in asked:
             continue
