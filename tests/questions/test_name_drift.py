@@ -206,3 +206,28 @@ def test_one_who_is_nearly_the_usual_one_may_have_the_title_first() -> None:
     pages = told("Giles Ashendale put the lamp down.", "It was put down by Mr Ashendell.")
     assert found(CHECK, *pages, [*REST, "Mr Ashendale had a lamp."])
     assert not found(CHECK, *told("Giles Ashendale sat.", "Mr Astbury sat down."), [*REST, "Mr Ashendale had a lamp."])
+
+
+FULL = ["Nadia Penrose came about the roof.", *REST]
+
+
+@pytest.mark.parametrize("other", ["Nadia Pascoe", "Nadia Renrose"])
+def test_asks_where_somebody_named_in_full_alone_has_another_surname_like_it(other: str) -> None:
+    (one,) = found(CHECK, FULL, REST, [*REST, f"{other} came again. “It’s the roof,” said Nadia."])
+    assert one.words == {"usual": "Nadia Penrose", "other": other}
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "Nadia Crewe came about the roof.",  # unlike
+        "Her cousin Nadia Pascoe came about the roof.",
+        "Nadia Pascoe, the new vet, came about the roof.",
+        "Nadia Pascoe came. She had been a Penrose.",
+        "Nadia Pascoe came, and Mrs Pascoe.",
+        "The Nadia Pascoe Prize was given.",
+    ],
+)
+def test_is_silent_about_another_of_the_given_name(other: str) -> None:
+    assert not found(CHECK, FULL, REST, [*REST, "“No,” said Nadia.", other])
+    assert not found(CHECK, [*REST, "Nadia Pascoe was a child then.", "“No,” said Nadia."], REST, FULL, FULL)

@@ -80,7 +80,7 @@ def _is_known(names: Names, usual: Sequence[Span], other: Span, *, framed: bool)
 
 
 def _drift(names: Names, usual: Sequence[Span], places: Sequence[Span], both: tuple[str, str], *, tied: bool) -> Drift:
-    near = max((one for one in usual if one < places[0]), default=usual[0])
+    near = max((one for one in usual if one < places[0]), default=names.stands[both[0]][0])
     return Drift(near, tuple(places), (len(names.stands[both[0]]), len(names.stands[both[1]])), tied)
 
 
