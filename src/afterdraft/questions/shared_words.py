@@ -35,20 +35,28 @@ class SharedWords:
         second = self._beside(other)
         return max(one, key=lambda span: len(self._beside([span]) & second))
 
+    def twice(self, text: str) -> Set[str]:
+        """Of a text, the words that stand in two paragraphs of the book."""
+        stems = {self._stems.get(word, "") for word in WORD.findall(text)}
+        return {one for one in stems if len(self._seldom.get(one, ())) == 2}
+
     def _beside(self, spans: Sequence[Span]) -> Set[str]:
         places = {(span.scene, span.paragraph) for span in spans}
         return {word for word, found in self._seldom.items() if not found.isdisjoint(places)}
 
     @cached_property
+    def _stems(self) -> Mapping[str, str]:
+        return {word: stem(word) for word in self.names.counted if word.islower() and len(word) > LONG}
+
+    @cached_property
     def _seldom(self) -> Mapping[str, Set[tuple[int, int]]]:
         """Stems of small words that stand in several paragraphs, and in few of them."""
-        stems = {word: stem(word) for word in self.names.counted if word.islower() and len(word) > LONG}
         found: defaultdict[str, set[tuple[int, int]]] = defaultdict(set)
         for number, scene in enumerate(self.names.seen.texts):
             for place, text in enumerate(scene):
                 for word in WORD.findall(text):
-                    if word in stems:
-                        found[stems[word]].add((number, place))
+                    if word in self._stems:
+                        found[self._stems[word]].add((number, place))
         return {word: places for word, places in found.items() if 1 < len(places) <= SELDOM}
 
 
