@@ -114,3 +114,8 @@ def test_is_silent_where_both_are_in_one_scene_or_the_surname_is_a_word() -> Non
     assert not found(CHECK, FARM, ["It rained."], [*FARM, *supper("Gordon")])
     assert not found(CHECK, FARM, ["It was oddie."], supper("Gordon"))
     assert not found(CHECK, [*FARM, "Gareth Oddie had sheep."], ["It rained."], supper("Gordon"))
+
+
+@pytest.mark.parametrize("other", ["Gillian", "Gaynor", "Gwen"])
+def test_is_silent_about_husband_and_wife(other: str) -> None:
+    assert not found(CHECK, FARM, ["It rained."], supper(other))

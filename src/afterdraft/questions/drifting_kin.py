@@ -8,9 +8,9 @@ from functools import cached_property
 from rapidfuzz.distance import Jaro
 
 from afterdraft.questions.drifting import Drift, is_kin_or_hers
+from afterdraft.questions.genders_of_names import genders, may_be_of_one_gender
 from afterdraft.questions.names_written import FEW, TITLES, Names
 from afterdraft.questions.question import Span
-from afterdraft.whole.given_names import FEMALE, MALE
 from afterdraft.whole.nicknames import same_given
 
 ROUND = 60  # characters on either side in which it is said whose wife or husband somebody is; chosen by hand
@@ -84,7 +84,7 @@ class Kin:
         return bool(before.search(text[: one.start]) and behind.match(text, one.end))
 
     def _is_person(self, name: str) -> bool:
-        return name.lower() in FEMALE | MALE or self._acts(name)
+        return bool(genders(name)) or self._acts(name)
 
     def _acts(self, name: str) -> bool:
         return name in self._names.framed.get("", ())
@@ -130,7 +130,7 @@ class Kin:
     def _near(self) -> Mapping[str, _Places]:
         """Where people are named in a paragraph or beside it, but for those who are nearly everywhere."""
         people = {name for names in self._names.framed.values() for name in names}
-        people |= {name for name in self._alone if name.lower() in FEMALE | MALE}
+        people |= {name for name in self._alone if genders(name)}
         near = {
             name: {(scene, place + step) for scene, place in self._places(name) for step in (-1, 0, 1)}
             for name in people
@@ -142,7 +142,5 @@ class Kin:
 def _is_like(usual: str, other: str) -> bool:
     """Whether one may be written for the other, and is no short form of it."""
     alike = usual[0] == other[0] or Jaro.similarity(usual, other) >= SHAPE
-    both = [(small in FEMALE, small in MALE) for small in (usual.lower(), other.lower())]
-    other_gender = all(map(any, both)) and both[0] != both[1]
     short = usual[:BEGINS] == other[:BEGINS] or same_given(usual.lower(), [other.lower()])
-    return alike and not other_gender and not short
+    return alike and may_be_of_one_gender(usual, other) and not short

@@ -8,9 +8,9 @@ from collections.abc import Iterator, Sequence
 from rapidfuzz.distance import Jaro
 
 from afterdraft.questions.drifting import Drift, is_brought_in, is_kin_or_hers, is_of_a_wife
+from afterdraft.questions.genders_of_names import genders
 from afterdraft.questions.names_written import TWO, Names
 from afterdraft.questions.question import Span
-from afterdraft.whole.given_names import FEMALE, MALE
 
 FULL = 2  # times that the full name stands at least; chosen on the tuning half
 RARE = 2  # times that the other surname stands at most, likewise
@@ -44,7 +44,7 @@ def _is_one_with_ending(surname: str, other: str) -> bool:
 def _may_be_one(names: Names, given: str, surname: str, other: str) -> bool:
     """Whether they begin with one letter or look alike, of somebody by that given name, and stand in no scene both."""
     alike = surname[0] == other[0] or Jaro.similarity(surname, other) >= SHAPE
-    somebody = given.lower() in FEMALE | MALE or given in names.framed.get("", ())
+    somebody = bool(genders(given)) or given in names.framed.get("", ())
     return alike and somebody and not set(names.scenes(surname)) & set(names.scenes(other))
 
 

@@ -6,12 +6,12 @@ from collections.abc import Iterator, Sequence, Set
 from itertools import combinations
 
 from afterdraft.questions.drifting import Drift, is_brought_in, is_kin_or_hers
+from afterdraft.questions.genders_of_names import genders
 from afterdraft.questions.names_written import TITLES, Names
 from afterdraft.questions.question import Span
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.shared_words import SharedWords
-from afterdraft.whole.given_names import FEMALE, MALE
-from afterdraft.whole.nicknames import BY_NAME, same_given
+from afterdraft.whole.nicknames import same_given
 
 HARDLY = 3  # times that either name stands at most; chosen by hand
 _SURNAME_BEFORE, _SURNAME_BEHIND = re.compile(r"[A-Z]\w*\.? $"), re.compile(r"(?:[’']s)? [A-Z]")
@@ -31,7 +31,7 @@ def by_things(names: Names) -> Iterator[Drift]:
 
 def _is_hardly_there(names: Names, name: str) -> bool:
     spans = names.stands[name]
-    if len(spans) > HARDLY or not _genders(name) or not names.is_name(name):
+    if len(spans) > HARDLY or not genders(name) or not names.is_name(name):
         return False
     return TITLES.isdisjoint(names.frames(name)) and not any(_has_surname(names, one) for one in spans)
 
@@ -39,13 +39,6 @@ def _is_hardly_there(names: Names, name: str) -> bool:
 def _has_surname(names: Names, one: Span) -> bool:
     text = names.seen.texts[one.scene][one.paragraph]
     return bool(_SURNAME_BEFORE.search(text[: one.start]) or _SURNAME_BEHIND.match(text, one.end))
-
-
-def _genders(name: str) -> Set[str]:
-    """Of a name that many know, or of those that it is short for."""
-    small = name.lower()
-    long = {small, *(group[0] for group in BY_NAME.get(small, ()))}
-    return {gender for gender, known in (("f", FEMALE), ("m", MALE)) if long & known}
 
 
 def _beside(names: Names, words: SharedWords, name: str) -> Set[str]:
@@ -63,7 +56,7 @@ def _sentences(names: Names, one: Span) -> Sequence[str]:
 
 def _may_be_one(names: Names, one: str, other: str) -> bool:
     apart = not set(names.scenes(one)) & set(names.scenes(other))
-    return apart and bool(_genders(one) & _genders(other)) and not same_given(one.lower(), [other.lower()])
+    return apart and bool(genders(one) & genders(other)) and not same_given(one.lower(), [other.lower()])
 
 
 def _is_explained(names: Names, other: str) -> bool:

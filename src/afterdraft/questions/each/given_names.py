@@ -7,6 +7,7 @@ from collections.abc import Container, Iterator, Mapping, Sequence
 from rapidfuzz.distance import Jaro
 
 from afterdraft.questions.check import Check
+from afterdraft.questions.genders_of_names import may_be_of_one_gender
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading import lexicon
@@ -110,9 +111,7 @@ def _is_in(seen: Seen, name: str, scenes: Container[int]) -> bool:
 
 
 def _may_be_one(given: str, other: str) -> bool:
-    both = [(small in FEMALE, small in MALE) for small in (given.lower(), other.lower())]
-    is_other_gender = all(map(any, both)) and both[0] != both[1]
-    return not is_other_gender and not same_given(given.lower(), [other.lower()])
+    return may_be_of_one_gender(given, other) and not same_given(given.lower(), [other.lower()])
 
 
 def _bare(seen: Seen, surname: str, counted: Counter[str]) -> set[int]:
