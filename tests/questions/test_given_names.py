@@ -119,3 +119,9 @@ def test_is_silent_where_both_are_in_one_scene_or_the_surname_is_a_word() -> Non
 @pytest.mark.parametrize("other", ["Gillian", "Gaynor", "Gwen"])
 def test_is_silent_about_husband_and_wife(other: str) -> None:
     assert not found(CHECK, FARM, ["It rained."], supper(other))
+
+
+@pytest.mark.parametrize(("one", "other", "asked"), [("Royal", "Radio", False), ("Maewyn", "Mordred", True)])
+def test_names_that_nobody_knows_have_to_do_something(one: str, other: str, asked: bool) -> None:
+    does = "{} Oddie came about the plough." if asked else "She had it from {} Oddie that there was a plough."
+    assert bool(found(CHECK, [does.format(one)], ["It rained."], [does.format(other)])) is asked

@@ -7,7 +7,7 @@ from collections.abc import Container, Iterator, Mapping, Sequence
 from rapidfuzz.distance import Jaro
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.genders_of_names import may_be_of_one_gender
+from afterdraft.questions.genders_of_names import genders, may_be_of_one_gender
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading import lexicon
@@ -29,6 +29,7 @@ _OTHER = r"(?i:late|old|young|little|poor|an?)|another|named|called|certain|Mrs\
 _JUNIOR = r",? of\b|, (?:junior|senior|Esq)\b| [A-Z]|, Jun| Jun"
 _ANOTHER = re.compile(rf"\b(?:{_OTHER}) $"), re.compile(_JUNIOR)
 _TOLD_OF = re.compile(rf"\b(?:{_OTHER}|and|or) $"), re.compile(rf"{_JUNIOR}|,? (?:who|whom|whose)\b|, (?:the|an?)\b")
+_DOES = re.compile(r",? (?:who |had |was )?(?:[a-z]+ed|said|came|went|took|sat|stood|told|held|put|got|ran|rose)\b")
 BEGINS = 3  # letters alike at the beginning from which one may be the other's short form; chosen by hand
 SHAPE = 0.7  # how alike two are at least that do not begin with one letter, by Jaro (1989): 0 to 1; likewise
 ROUND = 40  # characters on either side in which kinship explains another of the name; chosen by hand
@@ -83,9 +84,16 @@ def _alike(seen: Seen, counted: Counter[str]) -> Iterator[Finding]:
             known = like[0] if len(like) == 1 and _may_be_one(like[0], other) else ""
             if not known or not len(places) == counted[other] <= RARE or _order(by_given[known]) > _order(places):
                 continue
+            if not (genders(known) or genders(other) or _are_people(seen, by_given[known], places)):
+                continue
             apart = known[:BEGINS] != other[:BEGINS] and not _is_in(seen, known, {one.scene for one in places})
             if apart and not any(_is_explained(seen, one, known, _ANOTHER) for one in places):
                 yield _finding(seen, surname, (known, by_given[known]), (other, places), counted)
+
+
+def _are_people(seen: Seen, *both: Sequence[Span]) -> bool:
+    """Whether somebody of either name does something: 'Royal Anglia' and 'Radio Anglia' are nobody's names."""
+    return all(any(_DOES.match(seen.texts[one.scene][one.paragraph], one.end) for one in full) for full in both)
 
 
 def _order(full: Sequence[Span]) -> tuple[int, Span]:
