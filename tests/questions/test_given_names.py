@@ -80,3 +80,48 @@ def test_is_silent_about_somebody_else_of_the_surname(other: list[str]) -> None:
 def test_what_stands_before_a_full_name_hides_it_not(before: str) -> None:
     mop = [f"{before} Barry Lomas was in there with a mop.", "“Oh, heck,” said Lomas."]
     assert found(CHECK, DOLPHIN, ["It rained, but then it was dry."], mop)
+
+
+FARM = ["Graeme Oddie had the next farm, and two ploughs.", "“Not tonight,” said Graeme."]
+SUPPER = ["There were ten at the table.", "{} Oddie told them about the plough."]
+
+
+def supper(other: str) -> list[str]:
+    return [text.format(other) for text in SUPPER]
+
+
+@pytest.mark.parametrize("other", ["Gordon", "Gareth", "Mr. Gordon", "Jaeme", "“No, no.” And Gordon"])
+def test_asks_where_two_given_names_of_one_surname_begin_alike(other: str) -> None:
+    (one,) = found(CHECK, FARM, ["It rained."], supper(other))
+    assert (one.words["usual"], one.words["surname"]) == ("Graeme", "Oddie")
+    assert one.evidence[0].scene == 2
+
+
+def test_asks_of_two_that_stand_once_whatever_is_told_of_the_second() -> None:
+    (one,) = found(CHECK, FARM[:1], ["It rained."], ["Gordon Oddie, who had been brought to eat, sat by the wall."])
+    assert (one.words["usual"], one.words["rare"]) == ("Graeme", "Gordon")
+
+
+@pytest.mark.parametrize(
+    "other",
+    ["Edwin", "Graeson", "Old Gordon", "A Gordon", "Gordon and Edwin", "His brother, Gordon", "Gladys and Graeme"],
+)
+def test_is_silent_about_unlike_names_short_forms_and_kin(other: str) -> None:
+    assert not found(CHECK, FARM, ["It rained."], supper(other))
+
+
+def test_is_silent_where_both_are_in_one_scene_or_the_surname_is_a_word() -> None:
+    assert not found(CHECK, FARM, ["It rained."], [*FARM, *supper("Gordon")])
+    assert not found(CHECK, FARM, ["It was oddie."], supper("Gordon"))
+    assert not found(CHECK, [*FARM, "Gareth Oddie had sheep."], ["It rained."], supper("Gordon"))
+
+
+@pytest.mark.parametrize("other", ["Gillian", "Gaynor", "Gwen"])
+def test_is_silent_about_husband_and_wife(other: str) -> None:
+    assert not found(CHECK, FARM, ["It rained."], supper(other))
+
+
+@pytest.mark.parametrize(("one", "other", "asked"), [("Royal", "Radio", False), ("Maewyn", "Mordred", True)])
+def test_names_that_nobody_knows_have_to_do_something(one: str, other: str, asked: bool) -> None:
+    does = "{} Oddie came about the plough." if asked else "She had it from {} Oddie that there was a plough."
+    assert bool(found(CHECK, [does.format(one)], ["It rained."], [does.format(other)])) is asked

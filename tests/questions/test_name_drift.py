@@ -181,3 +181,53 @@ def test_asks_where_somebody_called_by_the_given_name_has_another_surname(other:
 def test_is_silent_about_a_namesake_and_a_married_name(other: list[str]) -> None:
     usual = ["Nadia Vane came in. Nadia had the map.", *REST]
     assert not found(CHECK, usual, usual, REST, other)
+
+
+@pytest.mark.parametrize("other", ["Young Dr. Holt put the lamp down.", "“Well?” Then Mr. Holt put the lamp down."])
+def test_asks_of_a_title_behind_another_word(other: str) -> None:
+    title = "Dr." if "Dr." in other else "Mr."
+    (one,) = found(CHECK, *told(f"{title} Hollis put the lamp down.", other))
+    assert one.words["other"] == f"{title} Holt"
+
+
+@pytest.mark.parametrize(
+    ("usual", "other"),
+    [
+        ("Dr. Merridale put the lamp down.", "Young Dr. Merriman, who had been up two nights, fell asleep."),
+        ("Dr. Merridale put the lamp down.", "Dr. Merriman and Susan put the lamp down."),
+        ("Dr. Ashendale met Mr Ashcombe.", "The lamp was put down by Dr. Ashendell."),
+    ],
+)
+def test_what_is_told_of_one_who_is_nearly_the_usual_one_is_not_heard(usual: str, other: str) -> None:
+    assert found(CHECK, *told(usual, other, between=12))
+
+
+def test_one_who_is_nearly_the_usual_one_may_have_the_title_first() -> None:
+    pages = told("Giles Ashendale put the lamp down.", "It was put down by Mr Ashendell.")
+    assert found(CHECK, *pages, [*REST, "Mr Ashendale had a lamp."])
+    assert not found(CHECK, *told("Giles Ashendale sat.", "Mr Astbury sat down."), [*REST, "Mr Ashendale had a lamp."])
+
+
+FULL = ["Nadia Penrose came about the roof.", *REST]
+
+
+@pytest.mark.parametrize("other", ["Nadia Pascoe", "Nadia Renrose"])
+def test_asks_where_somebody_named_in_full_alone_has_another_surname_like_it(other: str) -> None:
+    (one,) = found(CHECK, FULL, REST, [*REST, f"{other} came again. “It’s the roof,” said Nadia."])
+    assert one.words == {"usual": "Nadia Penrose", "other": other}
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "Nadia Crewe came about the roof.",  # unlike
+        "Her cousin Nadia Pascoe came about the roof.",
+        "Nadia Pascoe, the new vet, came about the roof.",
+        "Nadia Pascoe came. She had been a Penrose.",
+        "Nadia Pascoe came, and Mrs Pascoe.",
+        "The Nadia Pascoe Prize was given.",
+    ],
+)
+def test_is_silent_about_another_of_the_given_name(other: str) -> None:
+    assert not found(CHECK, FULL, REST, [*REST, "“No,” said Nadia.", other])
+    assert not found(CHECK, [*REST, "Nadia Pascoe was a child then.", "“No,” said Nadia."], REST, FULL, FULL)

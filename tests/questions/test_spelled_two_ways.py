@@ -140,3 +140,17 @@ def test_asks_about_a_trade_that_is_somebodys_name() -> None:
     (one,) = found_in(CHECK, ILSE, miller, ["Then Miss Milller took the lamp."])
     assert one.words["usual"] == "Miller"
     assert not found_in(CHECK, ILSE, ["They went down to the miller.", *miller], ["Then the Milller took the lamp."])
+
+
+POSY = ["Posy went down.", "“No,” said Posy.", "Posy sat by the stove.", "It was cold, and Posy was cold."] * 5
+
+
+@pytest.mark.parametrize("said", ["“Good day, Pose?” he said.", "“Pose!” he said.", "“Mind the stair, Pose,” he said."])
+def test_is_silent_about_a_pet_form_that_somebody_is_called_by(said: str) -> None:
+    assert not found_in(CHECK, ILSE, POSY, MARTA, [said])
+
+
+@pytest.mark.parametrize("slip", ["Then Pose took the lamp.", "“Pose took it,” he said.", "“Good day, Psoy,” he said."])
+def test_asks_where_it_is_no_pet_form(slip: str) -> None:
+    (one,) = found_in(CHECK, ILSE, POSY, MARTA, [slip])
+    assert one.words["usual"] == "Posy"

@@ -13,6 +13,7 @@ from afterdraft.whole.nicknames import same_given
 
 NEXT = 2  # scenes before in which the usual one stands, where they only begin alike, or stand by themselves; likewise
 SHAPE = 0.75  # how alike two names are at least that do not begin with two letters alike, by Jaro (1989): 0 to 1
+NEARLY = 4  # letters at the beginning from which one name is nearly the other; chosen by hand
 FAMILIAR, MINOR = 150, 40  # times up to which a name may drift to one that looks alike, and to one that begins alike
 SELDOM = 12  # times up to which the usual name stands where a rare word beside both ties them together; likewise
 ASKED = 7  # times of the usual name from which one letter's difference is asked about as a spelling
@@ -26,6 +27,7 @@ _BEHIND = re.compile(
     r",?\s(?:of|who|whom|whose|himself|herself)\b|,?\s(?:and|or)\s[A-Z]|,\s(?:the|an?|my|our|his|her|junior|senior|Esq)\b"
     r"|\s[A-Z][a-z]|,\s\*?[A-Z]|[’']s\s[A-Z]"
 )
+_TELLS = re.compile(r",?\s(?:who|whom|whose|himself|herself|and|or)\b")
 _KING = re.compile(r"\sthe\s(?:[A-Z]\w+(?:st|nd|rd|th)\b|First|Second|Third|Great)")
 _KIN = re.compile(
     r"\b(?:sons?|daughters?|brothers?|sisters?|father|mother|uncle|aunt|cousins?|nephew|niece|wife|husband|widow"
@@ -73,11 +75,12 @@ def _is_known(names: Names, usual: Sequence[Span], other: Span, *, framed: bool)
     kings = any(_KING.match(names.seen.texts[one.scene][one.paragraph], one.end) for one in usual)
     name = other.quote.split()[-1]
     several = any(name in (f"{one}s", f"{one}es") for one in (name[:-1], name[:-2]) if one in names.stands)
-    return not kings and not several and (not framed or usual[0] < other)
+    nearly = _is_nearly(usual[0].quote.split()[-1], name)
+    return not kings and not several and (not framed or nearly or usual[0] < other)
 
 
 def _drift(names: Names, usual: Sequence[Span], places: Sequence[Span], both: tuple[str, str], *, tied: bool) -> Drift:
-    near = max((one for one in usual if one < places[0]), default=usual[0])
+    near = max((one for one in usual if one < places[0]), default=names.stands[both[0]][0])
     return Drift(near, tuple(places), (len(names.stands[both[0]]), len(names.stands[both[1]])), tied)
 
 
@@ -88,7 +91,7 @@ def _usual(names: Names, frame: str, by_name: ByName, other: str, *, tied: bool)
         return ""
     like = [name for name in by_name if name != other and (tied or _is_like(frame, name, other))]
     if len(like) > 1 and not tied:
-        like = [name for name in like if _looks_alike(name, other)]
+        like = [name for name in like if _is_nearly(name, other)]
     if len(like) != 1 or len(names.stands[like[0]]) <= len(names.stands[other]):
         return ""
     known, here = names.scenes(like[0]), names.scenes(other)[0]
@@ -104,6 +107,10 @@ def _is_like(frame: str, name: str, other: str) -> bool:
     if not frame and all(map(any, both)) and both[0] != both[1]:
         return False
     return not same_given(name.lower(), [other.lower()])
+
+
+def _is_nearly(name: str, other: str) -> bool:
+    return name[:NEARLY] == other[:NEARLY]
 
 
 def _looks_alike(name: str, other: str) -> bool:
@@ -139,7 +146,8 @@ def _is_let_be(names: Names, frame: str, usual: str, first: Span, *, tied: bool)
     if tied:
         return any(f"{one} {two}" in names.pairs for one, two in ((usual, other), (other, usual)))
     spelled = OSA.distance(usual, other) <= 1 and len(names.stands[usual]) > ASKED
-    return spelled or (frame not in ("", *TITLES) and is_of_a_wife(names, usual)) or is_brought_in(names, first)
+    said = is_brought_in(names, first, nearly=_is_nearly(usual, other))
+    return spelled or (frame not in ("", *TITLES) and is_of_a_wife(names, usual)) or said
 
 
 def is_of_a_wife(names: Names, surname: str) -> bool:
@@ -155,7 +163,10 @@ def is_kin_or_hers(names: Names, first: Span, other: str) -> bool:
     return other.lower() in hers or bool(_KIN.search(close))
 
 
-def is_brought_in(names: Names, first: Span) -> bool:
-    """Whether the words round it tell who that is, or that it is another."""
+def is_brought_in(names: Names, first: Span, *, nearly: bool = False) -> bool:
+    """Whether the words round it tell who that is, or that it is another; of one that is nearly the usual name, what
+    is told of somebody ('who', 'and') says nothing."""
     text = names.seen.texts[first.scene][first.paragraph]
-    return bool(_BEFORE.search(text[: first.start]) or _BEHIND.match(text[first.end :]))
+    behind = _BEHIND.match(text[first.end :])
+    told = behind and not (nearly and _TELLS.match(text[first.end :]))
+    return bool(_BEFORE.search(text[: first.start]) or told)

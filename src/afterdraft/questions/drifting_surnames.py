@@ -1,15 +1,20 @@
-"""Somebody called by the given name, who has another surname once."""
+"""Somebody called by the given name, who has another surname once; or one in full alone, who has another that begins
+or looks alike, later: a maiden name stands before."""
 
 import re
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
 
+from rapidfuzz.distance import Jaro
+
 from afterdraft.questions.drifting import Drift, is_brought_in, is_kin_or_hers, is_of_a_wife
+from afterdraft.questions.genders_of_names import genders
 from afterdraft.questions.names_written import TWO, Names
 from afterdraft.questions.question import Span
 
 FULL = 2  # times that the full name stands at least; chosen on the tuning half
 RARE = 2  # times that the other surname stands at most, likewise
+SHAPE = 0.7  # how alike two are at least that do not begin with one letter, by Jaro (1989): 0 to 1; chosen by hand
 _SURNAME = re.compile(r"\.? [A-Z]")
 
 
@@ -23,8 +28,9 @@ def surnames(names: Names) -> Iterator[Drift]:
         if len(by_surname) != 2 or _is_one_with_ending(*by_surname):
             continue
         (known, usual), (other, places) = sorted(by_surname.items(), key=lambda one: (-len(one[1]), one[1]))
-        rare = len(usual) >= FULL and len(names.stands[other]) <= RARE and not names.are_beside(known, other)
-        if rare and all(_is_called(names, given, spans) for spans in (usual, places)):
+        rare = len(names.stands[other]) <= RARE and not names.are_beside(known, other)
+        called = len(usual) >= FULL and all(_is_called(names, given, spans) for spans in (usual, places))
+        if rare and (called or (usual[0] < places[0] and _may_be_one(names, given, known, other))):
             explained = is_brought_in(names, places[0]) or is_kin_or_hers(names, places[0], other)
             if not explained and not any(is_of_a_wife(names, surname) for surname in (known, other)):
                 near = max((one for one in usual if one < places[0]), default=usual[0])
@@ -33,6 +39,13 @@ def surnames(names: Names) -> Iterator[Drift]:
 
 def _is_one_with_ending(surname: str, other: str) -> bool:
     return surname.startswith(other) or other.startswith(surname)  # 'the Karl Yundts of this world'
+
+
+def _may_be_one(names: Names, given: str, surname: str, other: str) -> bool:
+    """Whether they begin with one letter or look alike, of somebody by that given name, and stand in no scene both."""
+    alike = surname[0] == other[0] or Jaro.similarity(surname, other) >= SHAPE
+    somebody = bool(genders(given)) or given in names.framed.get("", ())
+    return alike and somebody and not set(names.scenes(surname)) & set(names.scenes(other))
 
 
 def _is_called(names: Names, given: str, full: Sequence[Span]) -> bool:

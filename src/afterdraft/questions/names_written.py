@@ -19,7 +19,7 @@ APART = 3  # paragraphs from one to the other at least, likewise
 RARE, MORE = 6, 8_000  # a word is rare that stands so often at most, or once in so many words
 FEW = 4  # times that the other name stands at most, in one scene or two; chosen on the tuning half
 TITLES = (
-    lexicon.TITLES | words_of("deputy ranger coach agent pastor bosun ensign warden sheriff marshal brigadier")
+    lexicon.TITLES | words_of("deputy ranger coach agent pastor bosun ensign warden sheriff marshal brigadier massa")
 ) - words_of("king queen emperor empress saint st")
 _NO_NAMES = lexicon.TITLES | lexicon.ROLES | lexicon.NO_NAMES | TITLES | frozenset((*DAYS, *MONTHS))
 _PARTS = (
@@ -29,7 +29,8 @@ _PARTS = (
 ) - (lexicon.KIN | words_of("man woman boy girl lady gentleman fellow other others one"))
 WORD = re.compile(r"[^\W\d_]+(?:[’'](?!s\b)[^\W\d_]+)*")
 _CAPITAL = re.compile(rf"(?<!\w)(?<!\w[’'])(?=[A-ZÀ-Þ]){WORD.pattern}")
-_NAMED = r"(?P<name>(?:[A-Z][’']|Mc|Mac|Fitz)?[A-Z][a-zé]*[a-zé])(?![\w-]| [A-Z][a-z])"
+_NO_TITLE = r"(?!(?:Mr|Mrs|Ms|Dr|Prof|Capt|Sgt|Rev)\b)"  # ‘young Dr. Amory’: it is not Dr. that young is of
+_NAMED = rf"(?P<name>{_NO_TITLE}(?:[A-Z][’']|Mc|Mac|Fitz)?[A-Z][a-zé]*[a-zé])(?![\w-]| [A-Z][a-z])"
 TWO = re.compile(rf"(?<![\w’'-])(?P<frame>[A-Z][a-zé]*[a-zé])\.? {_NAMED}")
 _DOES = "|".join(sorted(lexicon.SPEECH)) + (
     "|[a-z]+ed|was|had|came|went|took|sat|stood|gave|got|saw|rose|drew|ran|left|held|shook|threw|led|kept|did|made|let"

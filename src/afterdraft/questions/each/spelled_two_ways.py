@@ -25,6 +25,10 @@ _GIVEN = re.compile(r"\b([A-Z][a-z]+)\s$")
 _THING = re.compile(r"\s([A-Z][a-z]+)")
 _INFLECTED = re.compile(r"(?:[’']s?|s[’'])$")
 _QUOTED = re.compile(r"[“‘\"]$"), re.compile(r"[”’\"]")
+_ADDRESS = (
+    re.compile(r"(?:[“‘\"']|,\s|\b(?i:oh|ah|well|now|yes|no|my|dear|come)\s)$"),
+    re.compile(r"[,.!?…—]+[”’\"'\s]"),
+)
 _SPELLED = re.compile(
     r"\b(?:spel(?:t|led|ling)|sign(?:s|ed)\s(?:(?:him|her|my)self|(?:his|her|my)\sname)|pronounced?\s(?:it|as|like|his|her|the\sname))\b"
 )
@@ -110,7 +114,14 @@ def _is_common(seen: Seen, word: str, spans: Sequence[Span], stems: Container[st
 
 def _is_let_be(seen: Seen, word: str, usual: str, written: Mapping[str, Sequence[Span]]) -> bool:
     others = any(_is_else(seen, one, written) or _is_spoken_of(seen, one, usual) for one in written[word])
-    return others or _is_plural(word, usual, written)
+    pet = word[:-1] == usual[:-1] and all(_is_called_out(seen, one) for one in written[word])
+    return others or pet or _is_plural(word, usual, written)
+
+
+def _is_called_out(seen: Seen, one: Span) -> bool:
+    """Whether somebody is called it: 'Good day, Pose?' may be a pet form, where it ends otherwise."""
+    text, (before, behind) = seen.texts[one.scene][one.paragraph], _ADDRESS
+    return bool(before.search(text[: one.start]) and behind.match(text, one.end))
 
 
 def _is_plural(word: str, usual: str, written: Mapping[str, Sequence[Span]]) -> bool:
@@ -169,12 +180,13 @@ CHECK = Check(
     method="Words with a capital are compared with the names of the cast: one letter more, less, other or changed "
     "with its neighbour (optimal string alignment distance; most wrong words are no further off: Damerau, 1964), and "
     "not the first, which is seldom wrong (Pollock and Zamora, 1984). Another letter has to be one that a hand or an "
-    "ear takes for it. Short forms, plurals and feminine endings are let be, and so is what is the name of somebody "
+    "ear takes for it. Short forms, other endings of who is called so (‘Good day, "
+    "Pose?’), plurals and feminine endings are let be, and so is what is the name of somebody "
     "else of the cast, stands behind a given name that nobody else has, is a form of a common word at the beginning of "
     "a sentence, or is said on the page to be spelled so.",
     blind="Names of three letters or fewer. Spellings that each stand often. Wrong first letters, and letters that are "
     "quite unlike. Two people who are named almost alike, the second of them once or twice, are asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=4,
+    recipe=5,
 )
