@@ -5,7 +5,7 @@ import pytest
 from afterdraft.reading.facts import Mention
 from afterdraft.whole.book import read_book
 from afterdraft.whole.owners import BY_NAME, owners_in
-from afterdraft.whole.pronoun_cautions import DOUBTED
+from afterdraft.whole.pronoun_cautions import ALONE, DOUBTED
 from afterdraft.whole.pronoun_signs import Candidate, Place, form, nobody, signs
 from afterdraft.whole.pronoun_weights import weights
 from afterdraft.whole.pronouns import likeliest
@@ -81,3 +81,13 @@ def test_he_right_behind_speech_is_who_speaks() -> None:
 def test_who_is_brought_in_and_then_speaks_is_likely() -> None:
     (owner,) = meant("Miss Lamb came in.", "“This is Mr. Pike,” said Miss Lamb.", "“I know.” He sat down.")
     assert owner is not None and owner[0] == "read:mr pike"
+
+
+def test_who_is_called_answers() -> None:
+    (owner,) = meant("“Mr. Pike, come in,” said Miss Lamb.", "“No.” He sat down.")
+    assert owner is not None and owner[0] == "read:mr pike" and owner[1] >= ALONE
+
+
+def test_his_right_behind_he_is_the_same() -> None:
+    he, his = meant("Mr. Pike stood with Miss Lamb. He turned his eyes on her lamp.")[:2]
+    assert he == his

@@ -9,7 +9,7 @@ from math import exp
 
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.cast import Cast
-from afterdraft.whole.pronoun_cautions import Owner, how_sure, told_beside
+from afterdraft.whole.pronoun_cautions import Owner, how_sure, leans_on, told_beside
 from afterdraft.whole.pronoun_signs import Place, nobody, signs
 from afterdraft.whole.pronoun_walk import walk
 from afterdraft.whole.pronoun_weights import weights
@@ -31,7 +31,10 @@ def antecedents(
     known = {person.id: person.gender for person in cast.people}
 
     def choose(place: Place) -> Owner | None:
-        owner = told_beside(scene, people, spoken, known, place.number) if paragraphs else None
+        leans = leans_on(scene, place.number)
+        owner = found[leans] if leans is not None else None
+        if owner is None and paragraphs:
+            owner = told_beside(scene, people, spoken, known, place.number)
         if owner is None and (owner := likeliest(place)) and owner[0] in known:
             owner = owner[0], how_sure(scene, people, known, place, owner)
         if owner and owner[0] in known:

@@ -23,6 +23,7 @@ _SEEMS = re.compile(
 )
 _COLOUR = "(?:dark|black|light|grey|gray|green|blue|red|brown|white|fair|pale|tall|short)"
 _TURNS = re.compile(rf"\b(?:look(?:ed|s)?|grew|grown|turned|gone|went) (?:\w+ )?{_COLOUR}\b")
+_MOOD = re.compile(r"eyes?,?\s(?:too,?\s)?(?:was|were|are|is|dark\b)")  # 'her eyes were dark', 'her eyes dark and wild'
 _LIKE = re.compile(r"\b(?:as if|as though|like|almost)\b")
 _CLAUSE = re.compile(r"[,;:—]")
 _SOMEBODY = re.compile(rf"\W*(?:The|An?|One|Another)\s(?:[\w-]+\s){{0,3}}(?:{'|'.join(sorted(ROLES))})\b")
@@ -50,8 +51,8 @@ def _seems(seen: Seen, one: PersonTrait) -> bool:
     start, end = sentence(text, one.start, one.end)
     behind = one.end + len(_CLAUSE.split(text[one.end : min(end, one.end + BESIDE)])[0])
     clause = start + max((found.end() for found in _CLAUSE.finditer(text[start : one.start])), default=0)
-    mood = one.trait == "eyes" and one.value in SHADES and text.startswith("eye", one.start)  # 'her eyes were dark'
-    turns = mood or any(found.end() > one.start for found in _TURNS.finditer(text, start, one.end))
+    mood = one.trait == "eyes" and one.value in SHADES and _MOOD.match(text, one.start)
+    turns = bool(mood) or any(found.end() > one.start for found in _TURNS.finditer(text, start, one.end))
     return turns or bool(_SEEMS.search(text[start:behind]) or _LIKE.search(text[clause:behind]))
 
 
