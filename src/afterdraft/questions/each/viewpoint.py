@@ -3,7 +3,8 @@
 from collections.abc import Iterator, Sequence
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.minds import SURE, Thought, teller, thoughts
+from afterdraft.questions.minds import STRANGER, SURE, Thought, teller, thoughts
+from afterdraft.questions.minds_book import knows_all
 from afterdraft.questions.minds_once import entered_once, of_no_i
 from afterdraft.questions.minds_scene import MindScene, keeps, mind_scenes
 from afterdraft.questions.minds_within import BESIDE, is_namesake, is_within, strays_in
@@ -13,6 +14,7 @@ from afterdraft.questions.seen import Seen
 CLEAN = 0.5  # share of scenes with anybody's mind in them that keep to one, below which the telling knows all
 STRAYED, STRAYS = 2, 0.1  # of those, how many, and what share, may have a stray before it is the manner
 SCENES = 3  # with anybody's mind, below which a book has no manner; all of these chosen on the tuning half
+MANY = 0.35  # share of scenes with two minds, from which no scene is taken to keep to one
 ONCE = 0.6  # strength where it is not known whose the scene is
 SHOWN = 3  # sentences that are shown
 
@@ -24,6 +26,7 @@ def find(seen: Seen) -> Iterator[Finding]:
     strays = {one.number: strays_in(one) for one in scenes if one.marked or one in keep}
     often = sum(bool(strays[one.number]) for one in keep if not one.marked)
     mostly = len(scenes) >= SCENES and len(keep) >= CLEAN * len(scenes) and often <= max(STRAYED, STRAYS * len(keep))
+    mostly = mostly and not knows_all(seen, minds, MANY)
     asked: set[int] = set()
     for one in scenes:
         if one.number in strays and (one.marked or mostly):
@@ -35,9 +38,9 @@ def find(seen: Seen) -> Iterator[Finding]:
     for number, some in of_no_i(seen, minds).items():
         if number not in asked and (who := teller(seen, number)):
             yield from _findings(seen, MindScene(number, who, "", False, True, (), ()), some)
-    for number, some in entered_once(seen, minds).items() if mostly else ():
-        if number not in asked:
-            yield from _findings(seen, None, some, number)
+    for number, some in entered_once(seen, minds).items():
+        if number not in asked:  # and those that are not within their scene stay unasked
+            yield from _findings(seen, None, [one for one in some if one not in strays.get(number, ())], number)
 
 
 def _findings(seen: Seen, scene: MindScene | None, strays: Sequence[Thought], number: int = 0) -> Iterator[Finding]:
@@ -49,13 +52,13 @@ def _findings(seen: Seen, scene: MindScene | None, strays: Sequence[Thought], nu
     at, own = (scene.number, scene.viewpoint) if scene else (number, "")
     for who, some in by.items():
         said = [seen.span(at, one.mention.paragraph, one.mention.start, one.mention.end) for one in some]
-        named = seen.name(who)
+        named = said[0].quote if who.startswith(STRANGER) else seen.name(who)
         yield Finding(
             evidence=tuple(dict.fromkeys(map(seen.sentence, said)))[:SHOWN],
             strength=ONCE if not scene else 0.65 if some[0].plain else 0.5,
             subject="viewpoint",
             words={"viewpoint": seen.name(own), "other": named or ("“she”" if who == "f" else "“he”")},
-            people=tuple(one for one in (own, who if named else "") if one),
+            people=tuple(one for one in (own, who) if seen.name(one)),
         )
 
 
@@ -67,16 +70,18 @@ CHECK = Check(
     "another tells as ‘I’; and the only thought of somebody in the whole book, where others are with whom it goes.",
     method="Whose scene it is comes from your marks, else from who plainly thinks and perceives most. Another's "
     "thought is asked about where the thoughts around it are the viewpoint's, where a clause of its own tells it as "
-    "known, and where it can be nobody else's: a name thinks, or a ‘he’ or ‘she’ right behind the one name; where the "
+    "known, and where it can be nobody else's: a name thinks, or a ‘he’ or ‘she’ behind the one name; where the "
     f"viewpoint is no more than {BESIDE} paragraphs off, and the sentence behind does not go on with the other (‘He "
     "would not have liked it’). In scenes of an I, and where somebody's mind is entered in no other scene while "
-    "somebody is there whose mind is, no thoughts of the viewpoint's need stand round it. Only in books of "
-    f"{SCENES} scenes and more with somebody's mind, most of which keep to one, and where strays are rare. In scenes "
+    "somebody is there whose mind is, no thoughts of the viewpoint's need stand round it: then it is told in words for "
+    "what nobody sees (wondered, was thinking of, it occurred to), or it is said that nobody was told. Only in books "
+    f"of {SCENES} scenes and more with somebody's mind, most of which keep to one, where strays are rare. In scenes "
     "whose viewpoint you marked, also any ‘he’ or ‘she’ that can only be another's. The rule is our own.",
     blind="Thoughts without a verb of thought. What somebody knows or decides, where what is done shows it. A ‘he’ "
-    "who may be either of two. What others hope and believe, where an I tells. Passages that open or close a scene "
-    "with another. Books whose telling knows everybody's mind are not asked about.",
+    "who may be either of two. What others hope and believe, where an I tells. A thought of somebody with whom other "
+    "scenes go, where the viewpoint's own are few. Passages that open or close a scene with another. Books whose "
+    "telling knows everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
-    recipe=11,
+    recipe=12,
 )
