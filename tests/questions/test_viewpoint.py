@@ -271,3 +271,85 @@ def test_is_silent_about_a_mind_that_is_entered_again_and_about_an_opinion(told:
 
 def test_is_silent_about_the_only_thought_of_somebody_where_nobody_else_is_whose_mind_is_told() -> None:
     assert not found_in(CHECK, *[[*ILSE, *MIND]] * 3, [*JONAS, ONCE[2], *JONAS[1:2]])
+
+
+ONLY = [
+    "Jonas was thinking of a dance at the mill, and of a girl whom he had never named to anybody.",
+    "It occurred to Jonas that nobody had paid him for the rope.",
+    "It struck Jonas how thin her wrists were.",
+    "Jonas wiped the bench and wondered who had the oil.",
+    "Jonas’s mind went back to the year of the flood.",
+    "Jonas could not remember when he had last been warm.",
+    "Jonas had been meaning to speak since Easter, and put it off again.",
+    "Jonas would have liked to say that he was sorry.",
+    "Jonas thought that she had her mother’s chin, and resolved not to say so.",
+    "Jonas thought that the rope was old, and wondered what it had cost.",
+    "Jonas thought of the tin in the shed; every day it was lighter.",
+    "Jonas thought how old they all looked, and how tired.",
+    "Jonas thought for a moment, seeing the lamp, that it was his niece, and wondered who had sent her.",
+]
+
+
+@pytest.mark.parametrize("told", ONLY)
+def test_asks_about_the_only_thought_of_somebody_in_whatever_words(told: str) -> None:
+    book = [*[[*ILSE, *MIND]] * 3, [*JONAS], [*SHORT, told, *SHORT[1:], SHORT[0]]]
+    assert quotes(found_in(CHECK, *book)) == [[told]]
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Jonas thought for some time before he spoke of the rope.",
+        "Jonas thought that the rope would go another year.",
+        "Jonas doubted whether the rope would be wanted again.",
+        "Jonas made up his mind and took the rope down from the nail.",
+        "Jonas could think of nothing to say about the rope.",
+        "Jonas thought of nothing, and took the rope down from the nail.",
+        "It struck Jonas on the hand, and the rope fell into the water.",
+    ],
+)
+def test_is_silent_about_a_pause_an_opinion_and_what_is_seen(told: str) -> None:
+    assert not found_in(CHECK, *[[*ILSE, *MIND]] * 3, [*JONAS], [*SHORT, told, *SHORT[1:], SHORT[0]])
+
+
+def test_asks_about_the_thought_of_somebody_who_is_hardly_told_of() -> None:
+    told = "Father Anselm was thinking of a girl in a kitchen, of whom he had never spoken to anybody."
+    one = found_in(CHECK, *[[*ILSE, *MIND]] * 3, [*ILSE, "The dog barked.", told])
+    assert quotes(one) == [[told]]
+    assert one[0].words["other"] == "Father Anselm"
+
+
+def test_asks_about_a_she_who_can_be_nobody_else() -> None:
+    told = "She was thinking of a dance at the mill, years ago, and of the long way home."
+    his = [
+        "Tobias came up to the toll house at noon, and Marta let him in.",
+        "Marta shut the box. She put it under the bench. " + told,
+        "Tobias saw the light go out across the water. He wondered who had the oil.",
+    ]
+    one = found_in(CHECK, *[[*ILSE, *TOBIAS]] * 3, MARTA, his)
+    assert quotes(one) == [[told]]
+
+
+def test_is_silent_about_the_only_thought_of_one_whose_scene_it_is() -> None:
+    told = "Jonas was thinking of a dance at the mill, and of the long way home."
+    own = ["Jonas saw that the towel was wet.", "Jonas heard the dog across the water."]
+    assert not found_in(CHECK, *[[*ILSE, *MIND]] * 3, [*JONAS], [*SHORT, told, *own, SHORT[1], *own])
+
+
+def test_asks_about_a_he_of_whom_no_i_can_know() -> None:
+    told = "He thought of a summer long ago, and of a girl on the weir."
+    scene = [*ILSE, *I_TELL, "Tobias went out to the landing. The rain had stopped. " + told, *I_TELL]
+    assert quotes(found_in(CHECK, [*ILSE, *I_TELL], scene)) == [[told]]
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "He had thought of a summer long ago, and of a girl on the weir.",
+        "He felt her heart, and shook his head, and said nothing.",
+        "He told himself no.",
+    ],
+)
+def test_is_silent_about_a_he_whom_an_i_sees_or_hears_of(told: str) -> None:
+    scene = [*ILSE, *I_TELL, "Tobias went out to the landing. The rain had stopped. " + told, *I_TELL]
+    assert not found_in(CHECK, [*ILSE, *I_TELL], scene)
