@@ -244,3 +244,15 @@ def test_asks_however_it_is_written(other: str) -> None:
 )
 def test_is_silent_about_what_is_no_age_of_hers(other: str) -> None:
     assert not found_in(CHECK, [*ILSE, "Ilse was forty-two years old."], MARTA, [*NIGHT, other])
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        "They had put forty-two. Ilse was thirty-eight.",
+        "On the eleventh of June 1988 the boat went down. Ilse was thirty-eight.",
+    ],
+)
+def test_is_silent_about_an_age_that_is_put_right_or_of_a_year_that_is_told(other: str) -> None:
+    assert not found_in(CHECK, [*ILSE, "Ilse was forty-two years old."], MARTA, [*NIGHT, other])
+    assert found_in(CHECK, [*ILSE, "Ilse was forty-two years old."], MARTA, [*NIGHT, "Ilse was thirty-eight."])

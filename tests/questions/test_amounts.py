@@ -79,3 +79,8 @@ def test_times_years_and_numbers_of_nothing_are_no_amounts(text: str) -> None:
 )
 def test_how_votes_fell(text: str, told: list[tuple[int, int]]) -> None:
     assert [(one.won, one.lost) for one in tallies(text)] == told
+
+
+def test_floors_of_air_are_no_count_of_floors() -> None:
+    assert [one.sure for one in amounts("Beyond it there were nine floors of air.")] == [False]
+    assert [one.sure for one in amounts("There were nine floors of offices.")] == [True]

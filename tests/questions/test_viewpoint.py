@@ -353,3 +353,10 @@ def test_asks_about_a_he_of_whom_no_i_can_know() -> None:
 def test_is_silent_about_a_he_whom_an_i_sees_or_hears_of(told: str) -> None:
     scene = [*ILSE, *I_TELL, "Tobias went out to the landing. The rain had stopped. " + told, *I_TELL]
     assert not found_in(CHECK, [*ILSE, *I_TELL], scene)
+
+
+def test_is_silent_about_what_somebody_reports() -> None:
+    before = [*[[*ILSE, *MIND]] * 3, [*JONAS]]
+    told = "Jonas wondered if she got enough to eat."
+    assert found_in(CHECK, *before, [*SHORT, f"The boat was off. {told}", *SHORT[1:], SHORT[0]])
+    assert not found_in(CHECK, *before, [*SHORT, f"The boat was off, Marta said. {told}", *SHORT[1:], SHORT[0]])

@@ -273,3 +273,12 @@ def test_that_thursday_in_october_is_asked_about_where_none_was_told() -> None:
     assert not found(CHECK, *told, [said.replace("in October", "in October 1911")])
     assert not found(CHECK, told[0], ["On the Thursday she was ill."], *told[1:], [said])
     assert not found(CHECK, *told[1:], [said], told[0])
+
+
+def test_a_year_of_old_photographs_is_not_the_years_of_days_that_agree_without_it() -> None:
+    """In 1984 the 14th of June was a Thursday and the 10th of August a Friday; in 2024 a Friday and a Saturday."""
+    photographs = "Under the dress were the photographs of the first of September 1984."
+    office = "They had an appointment at ten on Friday the fourteenth of June."
+    assert found(CHECK, [photographs], [office])
+    assert found(CHECK, [photographs], [office], ["They met on Friday the tenth of August."])
+    assert not found(CHECK, [photographs], [office], ["They met on Saturday the tenth of August."])

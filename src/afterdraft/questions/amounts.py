@@ -60,6 +60,9 @@ _PART = re.compile(
     r"|or\sso|and\sthe\s(?:one|other)s?|an?\s(?:week|month|year|day|night|head|piece|ton|bag|loom|time|yard|acre|foot"
     r"|mile|pound|hundredweight))\b"
 )
+_OF_NOTHING = re.compile(
+    r"\sof\s(?:clear\s|empty\s|open\s|cold\s)?(?:air|space|nothing|sky|dark(?:ness)?|water|silence|night)\b"
+)
 _MAY_BE = re.compile(
     r"\b(?:if|would|could|should|might|must|suppos\w+|imagin\w+|wish\w*|pretend\w*|never|not|may|perhaps|maybe|guess\w*"
     r"|reckon\w*|used\sto)\b|n[’']t\b|[’']d\b",
@@ -142,4 +145,4 @@ def _is_sure(text: str, number: Number, end: int) -> bool:
         return False
     if _RANGE.match(text, number.end) or _RANGE.match(text, end) or _PART.match(behind):
         return False
-    return not (_MAY_BE.search(before) or behind.rstrip("”’\"' ").endswith("?"))
+    return not (_MAY_BE.search(before) or _OF_NOTHING.match(behind) or behind.rstrip("”’\"' ").endswith("?"))

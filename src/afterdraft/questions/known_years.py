@@ -18,6 +18,7 @@ REFORM = 1753  # first whole year of the Gregorian calendar in Britain and its c
 FITTING = 3  # days of years before it that fit a calendar, for one that fits none; chosen by hand
 BEFORE = 3  # scenes in which the last date with its year is looked for, the day's own among them; chosen by hand
 YEAR_NEAR = 120  # days from that date up to which its year is taken, likewise
+_EVERY = range(2000, 2028)  # years with which weekdays come again in all ways
 YEAR = re.compile(r"\b(?:1[7-9]\d\d|20\d\d)\b|\b[Ee]ighteen\b|\b[Nn]ineteen\b")
 _FIGURES = re.compile(r"\b(?:1[5-9]|20)\d\d\b")
 _ELSEWHEN = re.compile(r"\b(?:had|when|since|ago|until|till|before|after)\b|[’']d\b", re.IGNORECASE)
@@ -73,8 +74,21 @@ def _by_year_near(seen: Seen, found: Sequence[Placed]) -> Iterator[Amiss]:
     off = Counter((day.isoweekday() - one.day.weekday) % 7 for one, day, _ in known)
     for one, day, near in known:
         days = (day.isoweekday() - one.day.weekday) % 7
-        if days and off[days] == 1:
+        if days and off[days] == 1 and not _is_of_another_year(found, one, day.year):
             yield Amiss(one, day, near, 0.8)
+
+
+def _is_of_another_year(found: Sequence[Placed], one: Placed, year: int) -> bool:
+    """Whether the book's other days agree with it in some year, and none of them with that one, which is then another
+    time's."""
+    others = [it.day for it in found if (it.day.month, it.day.day) != (one.day.month, one.day.day)]
+    beside = any(_is_right(one.day, other) and _is_right(it, other) for it in others for other in _EVERY)
+    return beside and not any(_is_right(it, year) for it in others)
+
+
+def _is_right(day: NamedDay, year: int) -> bool:
+    own = replace(day, year=year).own
+    return own is not None and own.isoweekday() == day.weekday
 
 
 def _day_near(seen: Seen, one: Placed) -> tuple[date, Span] | None:

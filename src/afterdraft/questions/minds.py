@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from afterdraft.questions.seen import Seen
@@ -20,6 +20,7 @@ Whose = Literal["own", "other", "unsure"]
 SURE = 0.8  # of who thinks; lower, the wrong 'he' is most of what is asked on the tuning half
 STRANGER = "name:"  # how a person begins who is not of the cast
 _HE = re.compile(r"\b(?:he|him|his|she|her|hers)\b")
+_REPORTS = re.compile(r"\b(?:[A-Z]\w+|he|she) (?:said|reported|explained|told (?:him|her|them|me|us))\b")
 _CLAUSE = re.compile(r"\b(?:that|which|who|whom|whose|when|while|as|if|what|how|than|because)\b", re.IGNORECASE)
 
 
@@ -68,7 +69,9 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
             continue  # in a scene told in the past, or by an I: 'the poet thinks'
         if inward or one.feels:
             plainly = _plainly(silenced(text, scene.quotes, one.paragraph), one, named, owner)
-            found.append(_thought(text, one, person or _stranger(one) or plainly, owner, known, told_by_i=by_i))
+            whose = person or _stranger(one) or plainly
+            thought = _thought(text, one, whose, owner, known, told_by_i=by_i)
+            found.append(replace(thought, known=thought.known and not _is_reported(seen, number, one)))
     return tuple(found)
 
 
@@ -100,6 +103,14 @@ def _gender_behind(text: str, one: Mention) -> Gender:
     """By the first 'he' or 'her' behind a name in its sentence."""
     match = _HE.search(text, one.end, sentence(text, one.start, one.end)[1])
     return "" if match is None else "m" if match.group() in ("he", "him", "his") else "f"
+
+
+def _is_reported(seen: Seen, number: int, mention: Mention) -> bool:
+    """Whether what stands before it in a paragraph without speech is somebody's report: 'There was more, Ada said. She
+    thought she had seen'."""
+    text = seen.texts[number][mention.paragraph]
+    spoken = any(one.paragraph == mention.paragraph for one in seen.facts[number].quotes)
+    return not spoken and bool(_REPORTS.search(text[: sentence(text, mention.start, mention.end)[0]]))
 
 
 def teller(seen: Seen, number: int) -> str | None:

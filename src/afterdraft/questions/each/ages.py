@@ -1,11 +1,13 @@
 """Ages of one person that do not fit the time between."""
 
+import re
 from collections import defaultdict
 from collections.abc import Iterator
 from itertools import combinations
 
 from afterdraft.questions.ages_told import ages_told, is_now
 from afterdraft.questions.check import Check
+from afterdraft.questions.numbers_written import numbers
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
@@ -13,6 +15,7 @@ from afterdraft.questions.story_days import goes_back
 from afterdraft.questions.years_between import years_between
 from afterdraft.whole.traits import PersonTrait
 
+_YEAR = re.compile(r"\b(?:1[5-9]|20)\d\d\b")
 NAMED = 0.8  # of one of the two
 BACK, FORTH = 9, 20  # years by which ages may differ and still be of one time of life: more, and the telling has gone
 # elsewhere; chosen on the demonstration book
@@ -27,9 +30,23 @@ def find(seen: Seen) -> Iterator[Finding]:
         for one, other in combinations(said, 2):
             if one.scene == other.scene or max(one.sure, other.sure) < NAMED or not _in_order(seen, one, other):
                 continue  # a scene that goes back says so in many ways
+            if _is_dated(seen, one) or _is_dated(seen, other) or _is_put_right(seen, one, other):
+                continue
             if not _fits(seen, one, other, between := _years(seen, one, other)):
                 yield _finding(seen, person, one, other, between)
                 break
+
+
+def _is_dated(seen: Seen, one: PersonTrait) -> bool:
+    """Whether the lines above or its own tell a year: the age is of that time."""
+    texts = seen.texts[one.scene][max(0, one.paragraph - 1) : one.paragraph + 1]
+    return any(_YEAR.search(text) for text in texts)
+
+
+def _is_put_right(seen: Seen, one: PersonTrait, other: PersonTrait) -> bool:
+    """Whether the later lines tell the earlier age as well: 'They had put forty-seven. He was forty-four.'"""
+    text = seen.texts[other.scene][other.paragraph]
+    return any(said.value == int(one.value) and said.end <= other.start for said in numbers(text))
 
 
 def _in_order(seen: Seen, one: PersonTrait, other: PersonTrait) -> bool:
@@ -88,5 +105,5 @@ CHECK = Check(
     blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=11,
+    recipe=12,
 )

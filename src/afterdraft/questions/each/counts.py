@@ -190,4 +190,5 @@ CHECK = Check(
     "told to be sold, lost or added between. Money that is spent little by little is asked about.",
     reads=("words",),
     find=find,
+    recipe=2,
 )
