@@ -106,7 +106,7 @@ def _is_alone(
         if one.spoken or one.kind not in ("name", "role"):
             continue
         if who == person:
-            named = named or one.kind == "name"
+            named = named or one.kind == "name" or one.large
         elif (genders.get(who, "") if who else one.gender) in ("", pronoun.gender) and (who or one.kind == "role"):
             return False
     return named

@@ -30,19 +30,32 @@ def antecedents(
     found: list[Owner | None] = [None] * len(scene.mentions)
     known = {person.id: person.gender for person in cast.people}
 
+    def weighed(place: Place) -> Owner | None:
+        owner = likeliest(place)
+        if owner and owner[0] in known:
+            return owner[0], how_sure(scene, people, known, place, owner)
+        return owner
+
     def choose(place: Place) -> Owner | None:
         leans = leans_on(scene, place.number)
         owner = found[leans] if leans is not None else None
         if owner is None and paragraphs:
             owner = told_beside(scene, people, spoken, known, place.number)
-        if owner is None and (owner := likeliest(place)) and owner[0] in known:
-            owner = owner[0], how_sure(scene, people, known, place, owner)
+        if owner is None or leans is not None:
+            owner = surer(owner, weighed(place))
         if owner and owner[0] in known:
             found[place.number] = owner
         return owner
 
     walk(scene, people, spoken, cast, choose)
     return tuple(found)
+
+
+def surer(leant: Owner | None, weighed: Owner | None) -> Owner | None:
+    """Of whom a pronoun before means, and whom this one does by itself: the first, surer where both are the same."""
+    if leant and weighed and leant[0] == weighed[0]:
+        return max(leant, weighed)
+    return leant or weighed
 
 
 def likeliest(place: Place) -> Owner | None:
