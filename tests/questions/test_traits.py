@@ -56,6 +56,7 @@ def test_asks_however_it_is_told(first: str, other: str) -> None:
         ("Tobias rubbed the scar on his left cheek.", "The scar on Tobias’s right hand was red."),
         ("Ilse had green eyes.", "Ilse turned her eyes on the lamp, which had grown brown."),
         ("Ilse had green eyes.", "Ilse’s hair lay flat, and like brown eyes the lamps looked back at her."),
+        ("The baby was Tobias. Tobias had gold hair.", "Tobias had black hair."),
         ("Ilse had grey eyes.", "Ilse sat still. Her eyes were dark and full of fear."),
         ("Tobias was tall.", "Tobias was short and offhand with the men."),
         ("Tobias had red hair.", "A man stood at the lamp. He was tired. His pale fair hair was wet."),

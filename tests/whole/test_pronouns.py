@@ -91,3 +91,8 @@ def test_who_is_called_answers() -> None:
 def test_his_right_behind_he_is_the_same() -> None:
     he, his = meant("Mr. Pike stood with Miss Lamb. He turned his eyes on her lamp.")[:2]
     assert he == his
+
+
+def test_who_is_named_alone_in_a_paragraph_makes_another_doubtful() -> None:
+    owners = meant("Mr. Pike said so to Mr. Voss.", "Mr. Pike sat.", "“Now,” said Mr. Voss, and he stood up.")
+    assert all(owner is None or owner[0] == "read:mr voss" or owner[1] <= DOUBTED for owner in owners)

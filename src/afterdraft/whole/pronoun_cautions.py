@@ -42,12 +42,21 @@ def leans_on(scene: SceneFacts, number: int) -> int | None:
 
 
 def how_sure(
-    scene: SceneFacts, people: Sequence[str | None], genders: Mapping[str, Gender], place: Place, owner: Owner
+    scene: SceneFacts,
+    people: Sequence[str | None],
+    genders: Mapping[str, Gender],
+    place: Place,
+    owner: Owner,
+    *,
+    paragraphs: bool,
 ) -> float:
     """Of the likeliest, by who else is near."""
     person, likely = owner
     sure = min(likely, DOUBTED if _is_outdone(place, person) else MOST)
-    return ALONE if sure < ALONE and _is_alone(scene, people, place.number, person, genders) else sure
+    alone = _named_alone(scene, people, place.number, genders)
+    if alone and alone != person and paragraphs:
+        return min(sure, DOUBTED)  # '“Now,” said Tom, and with his' is not another's who spoke before
+    return max(sure, ALONE) if alone == person else sure
 
 
 def is_behind_speech(scene: SceneFacts, number: int) -> bool:
@@ -94,22 +103,20 @@ def _brought_in(
     return (new[0], DOUBTED) if len(new) == 1 else None
 
 
-def _is_alone(
-    scene: SceneFacts, people: Sequence[str | None], number: int, person: str, genders: Mapping[str, Gender]
-) -> bool:
-    """Whether the paragraph before it names that person, and tells of nobody else of the gender."""
-    pronoun, named = scene.mentions[number], False
+def _named_alone(
+    scene: SceneFacts, people: Sequence[str | None], number: int, genders: Mapping[str, Gender]
+) -> str | None:
+    """The only one of the gender whom the paragraph before the pronoun tells of, by name."""
+    pronoun, found = scene.mentions[number], set()
     for place in range(number - 1, -1, -1):
         one, who = scene.mentions[place], people[place]
         if one.paragraph != pronoun.paragraph:
             break
         if one.spoken or one.kind not in ("name", "role"):
             continue
-        if who == person:
-            named = named or one.kind == "name" or one.large
-        elif (genders.get(who, "") if who else one.gender) in ("", pronoun.gender) and (who or one.kind == "role"):
-            return False
-    return named
+        if (genders.get(who, "") if who else one.gender) in ("", pronoun.gender) and (who or one.kind == "role"):
+            found.add(who if who and (one.kind == "name" or one.large) else None)
+    return next(iter(found)) if len(found) == 1 else None
 
 
 def _is_outdone(place: Place, person: str) -> bool:

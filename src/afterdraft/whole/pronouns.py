@@ -33,7 +33,7 @@ def antecedents(
     def weighed(place: Place) -> Owner | None:
         owner = likeliest(place)
         if owner and owner[0] in known:
-            return owner[0], how_sure(scene, people, known, place, owner)
+            return owner[0], how_sure(scene, people, known, place, owner, paragraphs=paragraphs)
         return owner
 
     def choose(place: Place) -> Owner | None:

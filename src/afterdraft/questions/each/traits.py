@@ -23,6 +23,7 @@ _SEEMS = re.compile(
 )
 _COLOUR = "(?:dark|black|light|grey|gray|green|blue|red|brown|white|fair|pale|tall|short)"
 _TURNS = re.compile(rf"\b(?:look(?:ed|s)?|grew|grown|turned|gone|went) (?:\w+ )?{_COLOUR}\b")
+_YOUNG = re.compile(r"\b(?:baby|babies|newborn|cradle|christened)\b")  # whose hair is another later
 _MOOD = re.compile(r"eyes?,?\s(?:too,?\s)?(?:was|were|are|is|dark\b)")  # 'her eyes were dark', 'her eyes dark and wild'
 _LIKE = re.compile(r"\b(?:as if|as though|like|almost)\b")
 _CLAUSE = re.compile(r"[,;:—]")
@@ -52,7 +53,8 @@ def _seems(seen: Seen, one: PersonTrait) -> bool:
     behind = one.end + len(_CLAUSE.split(text[one.end : min(end, one.end + BESIDE)])[0])
     clause = start + max((found.end() for found in _CLAUSE.finditer(text[start : one.start])), default=0)
     mood = one.trait == "eyes" and one.value in SHADES and _MOOD.match(text, one.start)
-    turns = bool(mood) or any(found.end() > one.start for found in _TURNS.finditer(text, start, one.end))
+    young = one.trait == "hair" and _YOUNG.search(text)
+    turns = bool(mood or young) or any(found.end() > one.start for found in _TURNS.finditer(text, start, one.end))
     return turns or bool(_SEEMS.search(text[start:behind]) or _LIKE.search(text[clause:behind]))
 
 
@@ -145,5 +147,5 @@ CHECK = Check(
     "hair and disguise are asked about. ‘The red-haired man’ behind a sentence about somebody is nobody’s.",
     reads=("words", "cast"),
     find=find,
-    recipe=6,
+    recipe=7,
 )
