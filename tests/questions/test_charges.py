@@ -48,6 +48,7 @@ def test_asks_nothing_where_it_does(later: str) -> None:
         ["Joan had a packet in her glove.", "She never opened her eyes till noon."],
         ["Joan had a packet in her glove.", "He took the matter into his own hands."],
         ["“They will have it so,” he said.", "“You are to read it at once,” he said."],
+        ["“Here is a basket that knocks my elbow.”", "“You shall carry that parcel,” she said."],
         ["There were letters.", "“Give them to my man on the sledge,” he said."],
         ["Joan had a packet in her glove.", "“You’ll keep that to yourself, please,” he said."],
     ],

@@ -18,7 +18,7 @@ RAIN = ["It rained all day."]
             "The sum of £13,850 was paid over on Friday.",
         ),  # two have changed places
         ("He read it off as four thousand and fourteen feet.", "Height above the sea, four thousand and forty-one."),
-        ("They lent him twenty-three hundred dollars.", "He had borrowed twenty-six hundred dollars."),
+        ("The bank lent him twenty-three hundred dollars.", "He owed the bank twenty-six hundred dollars."),
         ("There are fourteen hives in the orchard.", "All sixteen hives were humming."),
         ("The hives stood in a row. Fourteen of them, and all painted.", "She lifted the lids of all sixteen hives."),
         ("The loft at Penn Farm held nine bells.", "Nobody at Penn had rung those eleven bells."),
@@ -79,3 +79,16 @@ def test_asks_nothing_else(scenes: list[str]) -> None:
 
 def test_within_one_scene_they_reckon() -> None:
     assert not found(CHECK, ["“It comes to £18,350,” he said.", "“I make it £13,850,” she said."])
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [
+        ("The sign man wanted eleven hundred dollars for it.", "She had sold her car for nine hundred dollars."),
+        ("It was two hundred and sixty-four yards.", "“Two hundred and sixty-three yards and a bit over.”"),
+        ("Seven white wagons stood at the edge.", "Five wagons stood along the edge, humming."),
+        ("The house had all eleven floors.", "Beyond it there were nine floors of air."),
+    ],
+)
+def test_is_silent_about_other_sums_what_is_measured_again_and_what_stands_there_now(one: str, other: str) -> None:
+    assert not found(CHECK, [one], RAIN, [other])

@@ -231,3 +231,8 @@ def test_asks_where_somebody_named_in_full_alone_has_another_surname_like_it(oth
 def test_is_silent_about_another_of_the_given_name(other: str) -> None:
     assert not found(CHECK, FULL, REST, [*REST, "“No,” said Nadia.", other])
     assert not found(CHECK, [*REST, "Nadia Pascoe was a child then.", "“No,” said Nadia."], REST, FULL, FULL)
+
+
+def test_is_silent_about_somebody_of_whom_another_has_the_look() -> None:
+    like = "A tall man stood there, with a look of Nadia Pascoe. “It’s the roof,” said Nadia."
+    assert not found(CHECK, FULL, REST, [*REST, like])

@@ -25,6 +25,7 @@ def test_asks_about_an_i_in_the_telling() -> None:
         "“I took the lamp,” she said, “and I shut the door.”",
         "*I took the lamp,* she told herself.",
         "I must not look, she thought.",
+        "The water is up, Tobias wrote. The water is down. Ada had five. It rained. I took the lamp and shut the door.",
     ],
 )
 def test_is_silent_about_speech_and_thoughts(told: str) -> None:

@@ -282,3 +282,9 @@ def test_a_year_of_old_photographs_is_not_the_years_of_days_that_agree_without_i
     assert found(CHECK, [photographs], [office])
     assert found(CHECK, [photographs], [office], ["They met on Friday the tenth of August."])
     assert not found(CHECK, [photographs], [office], ["They met on Saturday the tenth of August."])
+
+
+def test_a_day_without_its_month_is_not_held_against_a_named_one_that_is_talked_of_far_off() -> None:
+    run = ["It was Thursday, the sixteenth.", "On Friday, the seventeenth, he went."]
+    said = "“The twentieth of August, it was a Sunday,” she said."
+    assert not found(CHECK, [said], *[["It rained."]] * 3, run)

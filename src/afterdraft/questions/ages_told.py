@@ -13,6 +13,7 @@ SURE = 0.7  # of whose age it is
 _THEN = re.compile(
     r"\b(?:when|since|until|till|at|by|before|after|had been|would be|will be|shall be|like|as if|as though|look\w*"
     r"|seem\w*|appear\w*|might|may|must|not|wasn[’']t|isn[’']t|nearly|almost|over|under|about|some|than|if|for|once|ago"
+    r"|(?:spring|summer|autumn|fall|winter|year|month|week|Christmas|Easter) (?:that )?(?=I\b|he\b|she\b|[A-Z]\w+)"
     r"|passed for|taken for|(?:told|claim\w*|pretend\w*|lied|swore|said)\b[^.;]*\b(?:I|he|she)\s(?:was|am|is))"
     r"\b[^.;]*$",
     re.IGNORECASE,

@@ -15,6 +15,7 @@ from afterdraft.questions.question import Span
 FULL = 2  # times that the full name stands at least; chosen on the tuning half
 RARE = 2  # times that the other surname stands at most, likewise
 SHAPE = 0.7  # how alike two are at least that do not begin with one letter, by Jaro (1989): 0 to 1; chosen by hand
+_COMPARED = re.compile(r"\b(?:look of|like|as|resembl\w+|remind\w* \w+ of|image of|such as)\s$")
 _SURNAME = re.compile(r"\.? [A-Z]")
 
 
@@ -32,7 +33,8 @@ def surnames(names: Names) -> Iterator[Drift]:
         called = len(usual) >= FULL and all(_is_called(names, given, spans) for spans in (usual, places))
         if rare and (called or (usual[0] < places[0] and _may_be_one(names, given, known, other))):
             explained = is_brought_in(names, places[0]) or is_kin_or_hers(names, places[0], other)
-            if not explained and not any(is_of_a_wife(names, surname) for surname in (known, other)):
+            compared = _COMPARED.search(names.seen.texts[places[0].scene][places[0].paragraph][: places[0].start])
+            if not explained and not compared and not any(is_of_a_wife(names, surname) for surname in (known, other)):
                 near = max((one for one in usual if one < places[0]), default=usual[0])
                 yield Drift(near, tuple(places), (len(names.stands[known]), len(names.stands[other])), tied=True)
 

@@ -21,7 +21,8 @@ SURE = 0.8  # of who thinks; lower, the wrong 'he' is most of what is asked on t
 STRANGER = "name:"  # how a person begins who is not of the cast
 _HE = re.compile(r"\b(?:he|him|his|she|her|hers)\b")
 _REPORTS = re.compile(
-    r"\b(?:[A-Z]\w+|he|she) (?:said|reported|explained|told (?:him|her|them|me|us))(?=[.,;:]| that\b)"
+    r"\b(?:[A-Z]\w+|he|she) (?:said|reported|explained|told (?:him|her|them|me|us))"
+    r"(?=[.,;:]| (?:that|he|she|it|they|I|we)\b)"
 )
 _CLAUSE = re.compile(r"\b(?:that|which|who|whom|whose|when|while|as|if|what|how|than|because)\b", re.IGNORECASE)
 

@@ -34,6 +34,7 @@ _CHARGE = re.compile(
 _WORD = re.compile(r"[A-Za-z][a-z-]{3,}|\d+")
 _NO_THING = re.compile(r"\b(?:to|would|will|could|can|must)\s$")  # to stick it out
 _A_THING = re.compile(r"\b(?:an?|the|this|that|his|her|my|your|our|their|last|old|new|and)\s$|[’']s\s$")
+_SAYS_WHAT = re.compile(rf"\s(?:\w+\s)?(?:{'|'.join(sorted(THINGS))})\b")
 _DOING = frozenset({"will", "watch", "ring", "stamp", "seal", "document", "note", "lamp", "pill", "button", "stick"})
 
 
@@ -46,6 +47,8 @@ def find(seen: Seen) -> Iterator[Finding]:
         for place, text in enumerate(scene if before[number] < LATE * whole else ()):
             for match in _CHARGE.finditer(text):
                 thing, span = _meant(seen, named, number, place, match.start()) or (None, None)
+                if _SAYS_WHAT.match(text, match.end()):
+                    continue  # 'you shall carry that parcel' is of what it says
                 charge = seen.span(number, place, *match.span())
                 if thing and span and span not in asked and not _comes_back(seen, thing, span, charge, counted):
                     asked.add(span)
@@ -108,5 +111,5 @@ CHECK = Check(
     blind="Charges in other words; things that are not on the list, or that come back under another word.",
     reads=("words",),
     find=find,
-    recipe=5,
+    recipe=6,
 )

@@ -24,6 +24,10 @@ FEW = 20  # times a noun stands in the book up to which 'the four' are all there
 COMMON = 60  # times a noun stands in the book from which it is of too many things
 _YEARS = range(1500, 2100)  # in words without a unit, a year
 _OF_ANYTHING = words_of("mile league kilometre kilometer man woman people person thing word")  # ways: from where one is
+_MONEY = words_of("pound dollar euro franc crown shilling")
+_LENGTHS = words_of("yard foot metre meter mile inch fathom kilometre kilometer")
+_UNITS = _MONEY | _LENGTHS | words_of("acre ton tonne gallon litre")
+AGAIN = 0.01  # how far apart two measurings of one length may be
 _BROUGHT_IN = frozenset({"there", "had"})
 _MORE = (
     r"\b(?:more|another|new|extra|sold|sell|bought|buy|lost|lose|killed|stolen?|broken?|added|burn(?:ed|t)|removed|built"
@@ -58,7 +62,7 @@ def _of_nouns(seen: Seen, said: Sequence[_Said]) -> Iterator[Finding]:
     for noun, some in by_noun.items():
         values = {one.amount.value for one in some}
         pairs = (it for it in _apart(some) if noun and _may_be_one(values, *it))
-        pair = next((it for it in pairs if _is_figure(*it) or _is_count(seen, beside, *it)), None)
+        pair = next((it for it in pairs if _is_told_figure(beside, *it) or _is_count(seen, beside, *it)), None)
         if pair:
             yield _differ(seen, noun, *pair)
 
@@ -92,6 +96,20 @@ def _is_figure(one: _Said, other: _Said) -> bool:
     return low >= MEASURED and is_exact(low, high)
 
 
+def _is_told_figure(beside: Beside, one: _Said, other: _Said) -> bool:
+    """A figure; of money only where it is plainly of one thing, and no length measured again."""
+    if not _is_figure(one, other):
+        return False
+    low, high = _values(one, other)
+    if one.amount.noun in _LENGTHS and high - low <= AGAIN * high:
+        return False
+    if one.amount.noun not in _MONEY or _stands_out(low, high):
+        return True
+    return beside.share_owner(one.span, other.span, one.amount.noun) or beside.share(
+        one.span, other.span, one.amount.noun
+    )
+
+
 def _stands_out(low: int, high: int) -> bool:
     return low >= MEASURED and min(significant(low), significant(high)) >= THREE and is_near_double(low, high)
 
@@ -107,7 +125,7 @@ def _are_same(beside: Beside, one: _Said, other: _Said) -> bool:
     """Whether both sentences tell of the same thing; or, of what is no large sum and no unit of everything, whether the
     one brings them in and the other has them as known ('there are', 'all', 'the'), or rare words stand beside both."""
     noun, frames = one.amount.noun, {one.amount.frame, other.amount.frame}
-    if beside.share_owner(one.span, other.span, noun):
+    if beside.share_owner(one.span, other.span, noun) and (noun in _UNITS or frames != {""}):
         return True
     if noun in _OF_ANYTHING or _values(one, other)[0] >= LARGE:
         return False
@@ -190,5 +208,5 @@ CHECK = Check(
     "told to be sold, lost or added between. Money that is spent little by little is asked about.",
     reads=("words",),
     find=find,
-    recipe=2,
+    recipe=3,
 )

@@ -7,7 +7,6 @@ from afterdraft.questions.drifting import NEXT, drifts
 from afterdraft.questions.drifting_kin import Kin
 from afterdraft.questions.drifting_streets import RARE, streets
 from afterdraft.questions.drifting_surnames import surnames
-from afterdraft.questions.drifting_things import by_things
 from afterdraft.questions.drifting_titles import titled
 from afterdraft.questions.names_written import FEW, Names
 from afterdraft.questions.question import Finding
@@ -25,7 +24,6 @@ def find(seen: Seen) -> Iterator[Finding]:
         *surnames(names),
         *titled(names),
         *Kin(names).drifts(),
-        *by_things(names),
     ):
         usual, other = one.usual.quote, one.other[0].quote
         if other in asked:
@@ -56,8 +54,7 @@ CHECK = Check(
     "(Poisson's numbers); by themselves, one stands up to "
     f"{NEXT} scenes before the other; or one hardly stands, and a rare word is in one sentence with both; or one is "
     "told to be somebody's wife, husband, child or dog, the other begins with the same letter or looks alike, and that "
-    "somebody is near both; or both are given names that hardly stand, and a thing is told of beside the two and "
-    "nowhere else. Likeness is Jaro’s (1989). Or ‘the Prior’ is there by himself, and has two names. "
+    "somebody is near both. Likeness is Jaro’s (1989). Or ‘the Prior’ is there by himself, and has two names. "
     "Who is called by the given name has another surname once or twice, like or unlike. A street of "
     f"such a name has two kinds in the book, of which one stands {RARE} times at most. The "
     "rules are our own.",
@@ -65,5 +62,5 @@ CHECK = Check(
     "who are named alike, of whom the second comes once and without a word about it, are asked about.",
     reads=("words",),
     find=find,
-    recipe=4,
+    recipe=5,
 )

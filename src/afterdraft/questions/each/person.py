@@ -20,6 +20,9 @@ PRONOUNS = 8  # outside speech, of a scene at least
 MOSTLY = 0.92  # share of them that are 'he', 'she', 'they' in a scene told so; chosen on the tuning half
 OWN = 0.1  # share of scenes told of others, outside speech an 'I' in them, from which a teller's asides are the manner
 _I = re.compile(r"(?<!\b[A-Z]\s)(?<![\w’'*_-])(?:I|me|my|myself)(?=[\s,.;!?—]|[’'](?:d|ll|ve|m)\b)(?!\.\w)")
+_WROTE = re.compile(
+    r"\b(?:he|she|[A-Z]\w+)\s(?:had\s)?(?:wrote|written|writes|read\s(?:out|aloud))\b|\bit\s(?:said|read|ran):"
+)
 _SCRIPT = re.compile(r"\W*(?!I\b)[A-Z]\w+\s(?:\([^)]*\)\s*)?(?:I|No|Yes|Oh|Well|Why|What|But|And|You)\b")  # 'Ada No, I'
 _YOU = re.compile(r"\b(?:you|your|yours|thou|thee|thy|thine|ye)\b", re.IGNORECASE)
 BY_I = 0.3  # share of all scenes told by an I, from which an I among others is the teller's; chosen by hand
@@ -58,6 +61,8 @@ def _selves(seen: Seen, number: int) -> Iterator[Finding]:
             continue
         if (number, place) in seen.set_in or "\n" in text or _YOU.search(text) or _SCRIPT.match(text):
             continue  # verse, a letter, or a play
+        if _WROTE.search(text):
+            continue  # read out of a letter, without marks
         if not _is_told_of_others([*scene.counted[:place], *scene.counted[place + 1 :]]):
             continue  # a scene of its own
         own = [(start, end) for start, end in sentences(text) if _I.search(text, start, end)]
@@ -116,5 +121,5 @@ CHECK = Check(
     "A surname with a title for the one who tells. Thoughts in the past that nothing marks are asked about.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=10,
+    recipe=11,
 )

@@ -28,6 +28,11 @@ _GENERAL = re.compile(
 _INSET = re.compile(r"^\s*[*_—>\[(]|[:!]\s*$|^\s*(?:That|This|Such)\s(?:is|are|lies|stands|comes|goes)\b")
 
 
+_LIES = re.compile(
+    r"\b(?:lies|rests|sleeps|is\sburied)\s(?:under|in|beside|by|near|at|on|there|with)\b"
+)  # in a grave, still
+
+
 def find(seen: Seen) -> Iterator[Finding]:
     mixed = mixes(seen)
     for number, scene in enumerate(seen.facts):
@@ -104,7 +109,7 @@ def _is_free(text: str, start: int, end: int, speech: Sequence[tuple[int, int]])
     told = text[start:end]
     return not (
         any(begun < end and start < done for begun, done in speech)
-        or any(pattern.search(told) for pattern in (_PAST, _GENERAL, _INSET))
+        or any(pattern.search(told) for pattern in (_PAST, _GENERAL, _INSET, _LIES))
         or any(form(word) in ("past", "both") for word in _WORD.findall(told))
         or "?" in told
     )
@@ -134,5 +139,5 @@ CHECK = Check(
     "where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=16,
+    recipe=17,
 )

@@ -166,7 +166,8 @@ def _is_near(seen: Seen, told: Placed, one: Placed) -> bool:
     for one step, as of no two months beside each other."""
     off = not told.day.month and not one.day.month and _is_off_by_one(told.day, one.day)
     by = FAR if off else BESIDE
-    return abs(told.scene - one.scene) <= by and _may_be_held(seen, told, one, by)
+    held = BY if one.day.month and not told.day.month else by
+    return abs(told.scene - one.scene) <= by and _may_be_held(seen, told, one, held)
 
 
 def _is_off_by_one(one: NamedDay, other: NamedDay) -> bool:
@@ -242,5 +243,5 @@ CHECK = Check(
     "about where nothing says so.",
     reads=("words",),
     find=find,
-    recipe=9,
+    recipe=10,
 )
