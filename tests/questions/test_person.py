@@ -25,7 +25,6 @@ def test_asks_about_an_i_in_the_telling() -> None:
         "“I took the lamp,” she said, “and I shut the door.”",
         "*I took the lamp,* she told herself.",
         "I must not look, she thought.",
-        "The water is up, Tobias wrote. The water is down. Ada had five. It rained. I took the lamp and shut the door.",
     ],
 )
 def test_is_silent_about_speech_and_thoughts(told: str) -> None:
@@ -212,3 +211,14 @@ def test_is_silent_about_a_report_set_into_the_text(around: tuple[list[str], lis
     before, behind = around
     assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, *before, told, *behind, *ILSE])
     assert found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told, *ILSE])
+
+
+def test_is_silent_about_a_letter_that_is_read_without_marks() -> None:
+    letter = (
+        "They read them night after night, and Marta read his aloud in a slow voice. The water is up, he wrote. The "
+        "water is down. The dog has had five. I carried a sack on Tuesday and I rowed it over. Ada was lame."
+    )
+    assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, letter])
+    assert found_in(
+        CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, letter.replace(", he wrote", "").replace("read his aloud", "sat")]
+    )
