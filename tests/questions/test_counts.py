@@ -92,3 +92,8 @@ def test_within_one_scene_they_reckon() -> None:
 )
 def test_is_silent_about_other_sums_what_is_measured_again_and_what_stands_there_now(one: str, other: str) -> None:
     assert not found(CHECK, [one], RAIN, [other])
+
+
+def test_is_silent_about_women_of_whom_there_are_others() -> None:
+    assert not found(CHECK, ["It was a room of eleven women at Penn."], RAIN, ["The shop at Penn had nine women."])
+    assert found(CHECK, ["It was a yard of eleven hives at Penn."], RAIN, ["The shop at Penn had nine hives."])

@@ -236,3 +236,11 @@ def test_is_silent_about_another_of_the_given_name(other: str) -> None:
 def test_is_silent_about_somebody_of_whom_another_has_the_look() -> None:
     like = "A tall man stood there, with a look of Nadia Pascoe. “It’s the roof,” said Nadia."
     assert not found(CHECK, FULL, REST, [*REST, like])
+
+
+@pytest.mark.parametrize(("before", "asks"), [("the ", False), ("", True)])
+def test_is_silent_about_what_is_named_after_a_place(before: str, asks: bool) -> None:
+    """'The Vane Rifles' are nobody."""
+    usual = [f"There sat {before}Vane Rifles. There came {before}Vane Rifles. Vane had the map. Rifles took it.", *REST]
+    other = [f"It was said by {before}Vane Courier. Vane had the map. Courier took it."]
+    assert bool(found(CHECK, usual, usual, REST, other)) == asks

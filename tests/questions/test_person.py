@@ -222,3 +222,12 @@ def test_is_silent_about_a_letter_that_is_read_without_marks() -> None:
     assert found_in(
         CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, letter.replace(", he wrote", "").replace("read his aloud", "sat")]
     )
+
+
+def test_an_i_that_is_read_out_tells_no_scene() -> None:
+    paper = (
+        "I have told Tobias that I know of it. I have not told him that I know of the rest, and I mean to. I am tired."
+    )
+    told = "Then Nell got up and shut the door."
+    assert _headed(["Nell", paper, told], TESS, [*NELL, *BACK], TESS) == [[told]]
+    assert not _headed(["Nell", f"The last page said: {paper}", told], TESS, [*NELL, *BACK], TESS)

@@ -25,6 +25,7 @@ def test_asks_about_a_name_one_letter_away() -> None:
         "He had been christened Tobyas.",
         "The Tobiases had always had the ferry.",
         "Tobias’s boots stood by the door.",
+        "“Tobyas them to Ada, then,” she said.",  # a verb, by what stands behind it
     ],
 )
 def test_is_silent_about_other_names_and_forms(last: str) -> None:

@@ -75,6 +75,9 @@ def test_asks_nothing_where_they_come_back_or_time_goes_by(between: str) -> None
         "Tobias ran on about the price of hay.",
         "Tobias looked up. They heard the cart stop.",
         "Tobias rose and Marta rose. They heard the cart go down the lane.",
+        "Ilse and Tobias went out, and the bell over the door rang.",
+        "Tobias went out and did his turn with the spoons.",
+        "Tobias had gone out along the beam, on his knees.",
     ],
 )
 def test_asks_nothing_where_nobody_leaves(left: str) -> None:

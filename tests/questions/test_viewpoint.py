@@ -361,3 +361,9 @@ def test_is_silent_about_what_somebody_reports() -> None:
     assert found_in(CHECK, *before, [*SHORT, f"The boat was off. {told}", *SHORT[1:], SHORT[0]])
     for says in ("The boat was off, Marta said.", "Marta said she would wait.", "Marta told them that it was off."):
         assert not found_in(CHECK, *before, [*SHORT, f"{says} {told}", *SHORT[1:], SHORT[0]])
+
+
+def test_is_silent_about_whom_somebody_is_taken_for() -> None:
+    before = [*[[*ILSE, *MIND]] * 3, [*JONAS]]
+    told = "Jonas thought she was his niece, and then the bishop."
+    assert not found_in(CHECK, *before, [*SHORT, told, *SHORT[1:], SHORT[0]])

@@ -288,3 +288,15 @@ def test_a_day_without_its_month_is_not_held_against_a_named_one_that_is_talked_
     run = ["It was Thursday, the sixteenth.", "On Friday, the seventeenth, he went."]
     said = "“The twentieth of August, it was a Sunday,” she said."
     assert not found(CHECK, [said], *[["It rained."]] * 3, run)
+
+
+def test_a_wedding_day_of_long_ago_says_no_month_of_now() -> None:
+    """17 July 1982 was a Saturday; the twentieth of that month a Tuesday."""
+    wedding = "They were married on the seventeenth of July, 1982, a Saturday, in great heat."
+    assert not found(CHECK, [wedding], ["She came through the doors on the Saturday evening, the twentieth."])
+
+
+def test_a_month_on_a_ticket_is_that_of_the_day_below_it() -> None:
+    told, ticket = "It was Monday, the sixth of November.", "Tolland to Kell. 12 OCT. Coach C, seat 41."
+    assert not found(CHECK, [told], ["It rained."], [ticket, "The twelfth was Thursday."])
+    assert found(CHECK, [told], ["It rained."], ["Tolland to Kell. Coach C.", "The twelfth was Thursday."])

@@ -15,6 +15,7 @@ from afterdraft.questions.question import Span
 FULL = 2  # times that the full name stands at least; chosen on the tuning half
 RARE = 2  # times that the other surname stands at most, likewise
 SHAPE = 0.7  # how alike two are at least that do not begin with one letter, by Jaro (1989): 0 to 1; chosen by hand
+_IS_A_THING = re.compile(r"\b(?:[Tt]he|[Aa]n?)\s$")
 _COMPARED = re.compile(r"\b(?:look of|like|as|resembl\w+|remind\w* \w+ of|image of|such as)\s$")
 _SURNAME = re.compile(r"\.? [A-Z]")
 
@@ -23,6 +24,8 @@ def surnames(names: Names) -> Iterator[Drift]:
     """Of a given name with two surnames in the book, where the bare given name stands in the scenes of either."""
     found: defaultdict[str, defaultdict[str, list[Span]]] = defaultdict(lambda: defaultdict(list))
     for number, place, match in names.found(TWO):
+        if _IS_A_THING.search(match.string[: match.start()]):
+            continue  # 'the Lauben Rifles'
         if names.is_name(match["frame"]) and names.is_name(match["name"]):
             found[match["frame"]][match["name"]].append(names.seen.span(number, place, *match.span()))
     for given, by_surname in found.items():

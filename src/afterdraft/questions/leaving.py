@@ -10,7 +10,7 @@ _GO = (
     r"(?:went|walked|ran|strode|stalked|rode|drove|hurried|rushed|swept|slipped|marched|stormed|limped|cycled|stamped)"
 )
 _AWAY = (
-    r"(?:out(?=[,.;!]|\sand\s|\sof\sthe\s(?:room|house|kitchen|shop|office|hall|church|bar|door|gate)|\swithout)"
+    r"(?:out(?=[,.;!]|\sand\s(?!did\b|sang\b|played\b|danced\b|bowed\b|performed\b|took\sa\sbow)|\sof\sthe\s(?:room|house|kitchen|shop|office|hall|church|bar|door|gate)|\swithout)"
     r"|(?:away|off)(?=[,.;!]|\sand\s|\swithout)|home(?=[,.;!]))"
 )
 _LEAVES = re.compile(
@@ -18,7 +18,7 @@ _LEAVES = re.compile(
     r"|left\s(?:the\s(?:room|house|kitchen|shop|office|table|hall|building|library|study|deck|cabin|tent|hut|church|bar)"
     r"|them\salone|us\salone|without\sa)|took\s(?:his|her)\sleave|(?:shut|closed|slammed)\sthe\sdoor\s(?:behind|after)"
     r"\s(?:him|her)|was\sgone(?=[,.;!])|hung\sup|rang\soff"
-    r"|had\s(?:already\s|just\s)?gone\s(?:up|out|home|away|off|to\sbed|upstairs|ahead)\b"
+    r"|had\s(?:already\s|just\s)?gone\s(?:up|out|home|away|off|to\sbed|upstairs|ahead)\b(?!\s(?:along|on|onto|over|across|through|into|under)\b)"
     r"|had\sleft\s(?:early|for\s(?:home|the\s(?:day|night))))\b"
 )
 _SEES = re.compile(r"\b(?:watched|saw|heard)\s$")
@@ -78,6 +78,8 @@ def leaves(before: str, behind: str, *, named: bool) -> int:
     >>> leaves("When ", " went out, it rained.", named=True), leaves("", " went out to her car.", named=True)
     (0, 0)
     """
+    if re.search(r"\band\s$", before):
+        return 0  # 'she and Ada went out': the telling goes with them
     if _UNSURE.search(_CLAUSE.split(before)[-1]) or _UNSURE.search(behind[:12]) or "?" in behind:
         return 0
     match = _SEEN.match(behind) if _SEES.search(before) else _LEAVES.match(behind) if named else None

@@ -15,7 +15,10 @@ from afterdraft.whole.book import genders
 FEW, SHARE = 2, 0.1  # scenes with such thoughts, and their share, above which they are the manner
 LEAST = 2  # scenes of a book, below which nothing is rare
 ELSEWHERE = 1  # other scenes that somebody may lead of whom this is the only thought told as known
-_OPINION = re.compile(r"\s(?:\w+ly\s|had\s|always\s)?(?:thought|believed|supposed|considered|knew)[,.;]")
+_OPINION = re.compile(
+    r"\s(?:\w+ly\s|had\s|always\s)?(?:(?:thought|believed|supposed|considered|knew)[,.;]"
+    r"|(?:thought|believed|supposed)\s(?:that\s)?(?:she|he|it|I|they)\s(?:was|were)\b)"
+)  # whom he takes her for is seen from outside
 _INVERTED = re.compile(r"\b(?:thought|wondered)\s$")
 _TOLD_SINCE = re.compile(
     r"[’']d\b|\s(?:had|knew)\b|\s\w+[,.;]"

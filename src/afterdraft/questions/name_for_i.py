@@ -31,6 +31,9 @@ _BODY = re.compile(
     r"|foot|elbow|sleeve|coat|collar|lap|voice|mind|stomach|throat|back)\b"
 )
 _NO_DEED = frozenset(("is", "was", "has", "had", "does", "and", "or", "the", "a", "of", "who", "that"))
+_READ_OUT = re.compile(
+    r"\b(?:said|says|read|reads|ran|runs|wrote|went\son)(?:\sas\sfollows)?:|\b(?:memorandum|my\sWill)\b", re.I
+)
 
 
 def names_for_i(seen: Seen) -> Iterator[tuple[int, Mention]]:
@@ -57,7 +60,11 @@ def _is_alone(seen: Seen) -> bool:
 def _is_hers(seen: Seen, number: int) -> bool:
     """Whether the I stands in the telling too, and not only in a letter that is set in."""
     selves = [one for one in seen.facts[number].mentions if one.kind == "self" and not one.spoken]
-    return any((number, one.paragraph) not in seen.set_in for one in selves)
+    texts = seen.texts[number]
+    return any(
+        (number, one.paragraph) not in seen.set_in and not _READ_OUT.search(texts[one.paragraph][: one.start])
+        for one in selves
+    )
 
 
 def _in_scene(seen: Seen, number: int) -> Iterator[Mention]:

@@ -28,6 +28,7 @@ _MONEY = words_of("pound dollar euro franc crown shilling")
 _LENGTHS = words_of("yard foot metre meter mile inch fathom kilometre kilometer")
 _UNITS = _MONEY | _LENGTHS | words_of("acre ton tonne gallon litre")
 AGAIN = 0.01  # how far apart two measurings of one length may be
+_PEOPLE = words_of("man woman people person child boy girl")  # of whom there are others everywhere
 _BROUGHT_IN = frozenset({"there", "had"})
 _MORE = (
     r"\b(?:more|another|new|extra|sold|sell|bought|buy|lost|lose|killed|stolen?|broken?|added|burn(?:ed|t)|removed|built"
@@ -124,6 +125,8 @@ def _is_count(seen: Seen, beside: Beside, one: _Said, other: _Said) -> bool:
 def _are_same(beside: Beside, one: _Said, other: _Said) -> bool:
     """Whether both sentences tell of the same thing; or, of what is no large sum and no unit of everything, whether the
     one brings them in and the other has them as known ('there are', 'all', 'the'), or rare words stand beside both."""
+    if one.amount.noun in _PEOPLE:
+        return False
     noun, frames = one.amount.noun, {one.amount.frame, other.amount.frame}
     if beside.share_owner(one.span, other.span, noun) and (noun in _UNITS or frames != {""}):
         return True
@@ -208,5 +211,5 @@ CHECK = Check(
     "told to be sold, lost or added between. Money that is spent little by little is asked about.",
     reads=("words",),
     find=find,
-    recipe=3,
+    recipe=4,
 )

@@ -121,5 +121,5 @@ CHECK = Check(
     "A surname with a title for the one who tells. Thoughts in the past that nothing marks are asked about.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=11,
+    recipe=12,
 )

@@ -25,6 +25,9 @@ _GIVEN = re.compile(r"\b([A-Z][a-z]+)\s$")
 _THING = re.compile(r"\s([A-Z][a-z]+)")
 _INFLECTED = re.compile(r"(?:[’']s?|s[’'])$")
 _QUOTED = re.compile(r"[“‘\"]$"), re.compile(r"[”’\"]")
+_OBJECT = re.compile(
+    r"\s(?:them|it|him|her|me|us|we|I|you|he|she|they|the|an?|my|his|your|our|their|this|that|those)\b"
+)
 _ADDRESS = (
     re.compile(r"(?:[“‘\"']|,\s|\b(?i:oh|ah|well|now|yes|no|my|dear|come)\s)$"),
     re.compile(r"[,.!?…—]+[”’\"'\s]"),
@@ -113,7 +116,10 @@ def _is_common(seen: Seen, word: str, spans: Sequence[Span], stems: Container[st
 
 
 def _is_let_be(seen: Seen, word: str, usual: str, written: Mapping[str, Sequence[Span]]) -> bool:
-    others = any(_is_else(seen, one, written) or _is_spoken_of(seen, one, usual) for one in written[word])
+    others = any(
+        _is_else(seen, one, written) or _is_spoken_of(seen, one, usual) or _is_a_verb(seen, one)
+        for one in written[word]
+    )
     pet = word[:-1] == usual[:-1] and all(_is_called_out(seen, one) for one in written[word])
     return others or pet or _is_plural(word, usual, written)
 
@@ -122,6 +128,11 @@ def _is_called_out(seen: Seen, one: Span) -> bool:
     """Whether somebody is called it: 'Good day, Pose?' may be a pet form, where it ends otherwise."""
     text, (before, behind) = seen.texts[one.scene][one.paragraph], _ADDRESS
     return bool(before.search(text[: one.start]) and behind.match(text, one.end))
+
+
+def _is_a_verb(seen: Seen, one: Span) -> bool:
+    """'Sell them', 'Shall we': at the beginning, before whom or what."""
+    return _is_first(seen, one) and bool(_OBJECT.match(seen.texts[one.scene][one.paragraph], one.end))
 
 
 def _is_plural(word: str, usual: str, written: Mapping[str, Sequence[Span]]) -> bool:
@@ -188,5 +199,5 @@ CHECK = Check(
     "quite unlike. Two people who are named almost alike, the second of them once or twice, are asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=5,
+    recipe=6,
 )

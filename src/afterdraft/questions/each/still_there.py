@@ -115,5 +115,5 @@ CHECK = Check(
     blind="Leaving that is told in other words, or of a ‘he’. Whoever comes back without a word of it is asked about.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=3,
+    recipe=4,
 )

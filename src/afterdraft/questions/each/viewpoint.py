@@ -83,5 +83,5 @@ CHECK = Check(
     "telling knows everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
-    recipe=13,
+    recipe=14,
 )

@@ -26,8 +26,10 @@ BY = 2  # scenes between two days told, of one of which the month is not said, l
 ALONE = 14  # days from the one that is told alone, likewise
 ABOUT = 31  # days from those told to one whose month is not said, likewise
 _MONTH = "|".join(month.capitalize() for month in MONTHS)
+_MONTH_SHORT = "|".join(month[:3].upper() for month in MONTHS)
 _MONTHS = re.compile(
     rf"\b(?:in|of|till|until|since|early|late|this|last|next)\s(?P<behind>{_MONTH})\b|\b(?P<before>{_MONTH})\s\d"
+    rf"|\b\d{{1,2}}(?:st|nd|rd|th)?\s(?:of\s)?(?P<day>{_MONTH}|{_MONTH_SHORT})\b"
 )
 WEEKDAYS = tuple(day.capitalize() for day in DAYS)
 
@@ -104,8 +106,8 @@ def _month_above(seen: Seen, one: Placed) -> int | None:
         return None
     scene = seen.texts[one.scene]
     texts = [*scene[: one.day.paragraph], scene[one.day.paragraph][: one.day.start]]
-    named = [match["behind"] or match["before"] for text in texts for match in _MONTHS.finditer(text)]
-    return MONTHS[named[-1].lower()] if named else None
+    named = [next(filter(None, match.groups())) for text in texts for match in _MONTHS.finditer(text)]
+    return next(number for name, number in MONTHS.items() if name.startswith(named[-1].lower())) if named else None
 
 
 def _of_that_date(found: Sequence[Placed], one: Placed) -> Placed | None:
@@ -164,6 +166,8 @@ def _beside_those_told(seen: Seen, left: Sequence[Placed], runs: Sequence[Placed
 def _is_near(seen: Seen, told: Placed, one: Placed) -> bool:
     """Whether they may be of one time: further apart, where the month is said of neither, if they would be one day but
     for one step, as of no two months beside each other."""
+    if told.day.year and not one.day.month and told.scene != one.scene:
+        return False  # a wedding day of long ago says no month of now
     off = not told.day.month and not one.day.month and _is_off_by_one(told.day, one.day)
     by = FAR if off else BESIDE
     held = BY if one.day.month and not told.day.month else by
@@ -243,5 +247,5 @@ CHECK = Check(
     "about where nothing says so.",
     reads=("words",),
     find=find,
-    recipe=10,
+    recipe=11,
 )
