@@ -4,20 +4,16 @@ Learned from the train passages of LitBank (David Bamman and others, CC BY 4.0; 
 sign adds to the natural logarithm of how likely that one is, beside the others.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from functools import cache
+
+from afterdraft.reading.weights_written import entries
 
 
 @cache
 def weights() -> Mapping[str, float]:
     """By sign."""
-    return dict(_entries())
-
-
-def _entries() -> Iterator[tuple[str, float]]:
-    for line in _LINES.strip().splitlines():
-        weight, signs = line.split(" ", 1)
-        yield from ((sign, float(weight)) for sign in signs.split(" | "))
+    return dict(entries(_LINES))
 
 
 # A weight, and the signs that have it.
