@@ -42,22 +42,22 @@ _LINES = """
 -1.2 V form base helped False as xcomp | V helper might form base | V helper should form base
 -1.2 V helper should form both | V is expect | V is guess | V is keep | V is lik | V is need | V is permit
 -1.2 V is remain | V is teach | V no subject form base as ccomp | V object tim | V on to as pcomp
--1.1 N 0 above base True False False | N 0 above base True True False | N is arm | N is door | N is girl | N is hair
--1.1 N is head | N is heart | N is hous | N is kind | N is light | N is nam | N is plac | N is room | N is water
--1.1 N is woman | N with any | V 0 above both True False False | V advmod long | V after “ | V helper may form base
+-1.1 N 0 above base True False False | N 0 above base True True False | N is door | N is girl | N is hair | N is head
+-1.1 N is heart | N is hous | N is kind | N is light | N is nam | N is plac | N is room | N is water | N is woman
+-1.1 N with any | V 0 above both True False False | V advmod long | V after “ | V helper may form base
 -1.1 V helper would form base | V is caus | V is consider | V is experienc | V is get | V is lying | V is mak
 -1.1 V is reckon | V is sit | V is spend | V is suppos | V is ventur | V mark before | V object mean
 -1.1 V on enjoi as ROOT | V on tri as xcomp | V on want as xcomp | V on without as pcomp | V simply begin
 -1.1 V simply lov | V simply roll | V simply spend | V simply stand | V simply succeed | V simply wear
 -1.1 V subject all | V subject with an | V takes acomp | V takes attr
 -1.0 N after 's | N after a ADJ | N after made | N after where | N before long | N before no | N before old
--1.0 N is child | N is friend | N is hom | N is hors | N is hour | N is ladi | N is lif | N is lip | N is morn
--1.0 N is peopl | N is piec | N is stori | N is wif | N is world | N on lik as pobj | N with all | V advmod partly
--1.0 V after any | V after before | V after only | V after well | V before almost | V before be | V before him
--1.0 V before worth | V helper 'll form base | V helper shall form base | V helper would form both | V is becom
--1.0 V is devot | V is hang | V is join | V is mean | V is possess | V is provid | V is rest | V is round | V is stai
--1.0 V is used | V neg not | V object account | V object attention | V object plac | V object question
--1.0 V on run as ROOT | V on seem as ROOT | V on sur as ccomp | V simply lie | V simply remain
+-1.0 N is arm | N is child | N is friend | N is hom | N is hors | N is hour | N is ladi | N is lif | N is lip
+-1.0 N is morn | N is peopl | N is piec | N is stori | N is wif | N is world | N on lik as pobj | N with all
+-1.0 V advmod partly | V after any | V after before | V after only | V after well | V before almost | V before be
+-1.0 V before him | V before worth | V helper 'll form base | V helper shall form base | V helper would form both
+-1.0 V is becom | V is devot | V is hang | V is join | V is mean | V is possess | V is provid | V is rest
+-1.0 V is round | V is stai | V is used | V neg not | V object account | V object attention | V object plac
+-1.0 V object question | V on run as ROOT | V on seem as ROOT | V on sur as ccomp | V simply lie | V simply remain
 -1.0 V subject this form both | V subject which form base | V subject with whose | V takes oprd | V takes since
 -0.9 A 0 above base True False False | N after - | N after who | N before any | N before white | N before young
 -0.9 N ends - | N is age | N is bodi | N is business | N is children | N is companion | N is countri | N is daughter
@@ -80,8 +80,8 @@ _LINES = """
 -0.8 N before a AUX | N before a NUM | N before before | N before or | N before some | N before whose
 -0.8 N is afternoon | N is aunt | N is back | N is character | N is cheek | N is cloth | N is cours | N is dog
 -0.8 N is even | N is fact | N is famili | N is feet | N is figur | N is glass | N is hat | N is husband | N is leg
--0.8 N is lin | N is non | N is nos | N is nurs | N is reason | N is river | N is scen | N is servant | N is sid
--0.8 N is tabl | N is town | N is view | N is visitor | N is week | N is women | N is youth | N on PROPN | N on say
+-0.8 N is non | N is nos | N is nurs | N is reason | N is river | N is scen | N is servant | N is sid | N is tabl
+-0.8 N is town | N is view | N is visitor | N is week | N is women | N is youth | N on PROPN | N on say
 -0.8 N on say as nsubj | N with sister | V 0 above both False False True | V 1 above s False True False
 -0.8 V advmod eventually | V advmod further | V advmod generally | V advmod is | V after a ADJ | V after a NOUN
 -0.8 V after far | V after hard | V after or | V before a SCONJ | V before may | V before much | V before quite
@@ -105,27 +105,27 @@ _LINES = """
 -0.7 N after could | N after seemed | N after would | N before ' | N before all | N before favorite | N before on
 -0.7 N before personal | N before same | N before small | N before whole | N habit True | N is armi | N is aspect
 -0.7 N is beauti | N is bed | N is book | N is brother | N is captain | N is chair | N is coat | N is compani
--0.7 N is ear | N is fellow | N is garden | N is gat | N is gentleman | N is land | N is length | N is matter
--0.7 N is mean | N is minut | N is monei | N is mouth | N is natur | N is one | N is passag | N is person
--0.7 N is pictur | N is shoulder | N is tre | N is whil | N on be as npadvmod | N on bear as dobj | N on find as dobj
--0.7 N on grow as nsubj | N on hold as dobj | N on know | N on light as dobj | N on lik | N on turn as dobj
--0.7 N on wear as dobj | N with whose | V 0 above s False False True | V 1 above base True True False
--0.7 V advmod above | V advmod longer | V after anything | V after how | V after its | V after like | V after sir
--0.7 V after something | V before 's | V before _ | V before a VERB | V before all | V before from | V before his
--0.7 V before might | V before oak | V before often | V before probably | V before shall | V before sometimes
--0.7 V before them | V before will | V form base helped True as acl | V form base helped True as ccomp
--0.7 V form both helped True as ROOT | V form part as pcomp | V form s as advcl | V form s helped False as advcl
--0.7 V form s spoken False | V helper are form both | V helper be form both | V helper might form part
--0.7 V helper need form base | V is accompani | V is attend | V is bestow | V is chanc | V is compos | V is emploi
--0.7 V is escap | V is exercis | V is extend | V is linger | V is proceed | V is resid | V is shar | V is sustain
--0.7 V is tak | V is wrap | V mark with | V object cheek | V object day | V object digniti | V object fac
--0.7 V object min | V object troubl | V object watch | V on SCONJ | V on am as conj | V on be as xcomp
--0.7 V on begin as advcl | V on believ as ROOT | V on call as conj | V on ceas as xcomp | V on determin as xcomp
--0.7 V on going as xcomp | V on liv as advcl | V on look as ROOT | V on lov as ROOT | V on need as ROOT
--0.7 V on pass as ROOT | V on plai as conj | V on wear as ROOT | V simply compos | V simply expect | V simply fear
--0.7 V simply hold | V simply lik | V simply occupi | V simply plai | V simply proceed | V simply work
--0.7 V subject NOUN True form base | V subject everybody | V subject there form past | V subject which form ing
--0.7 V subject which form past | V takes beneath
+-0.7 N is ear | N is fellow | N is garden | N is gat | N is gentleman | N is land | N is length | N is lin
+-0.7 N is matter | N is mean | N is minut | N is monei | N is mouth | N is natur | N is one | N is passag
+-0.7 N is person | N is pictur | N is shoulder | N is tre | N is whil | N on be as npadvmod | N on bear as dobj
+-0.7 N on find as dobj | N on grow as nsubj | N on hold as dobj | N on know | N on light as dobj | N on lik
+-0.7 N on turn as dobj | N on wear as dobj | N with whose | V 0 above s False False True
+-0.7 V 1 above base True True False | V advmod above | V advmod longer | V after anything | V after its
+-0.7 V after like | V after sir | V after something | V before 's | V before _ | V before a VERB | V before all
+-0.7 V before from | V before his | V before might | V before oak | V before often | V before probably
+-0.7 V before shall | V before sometimes | V before them | V before will | V form base helped True as acl
+-0.7 V form base helped True as ccomp | V form both helped True as ROOT | V form part as pcomp | V form s as advcl
+-0.7 V form s helped False as advcl | V form s spoken False | V helper are form both | V helper be form both
+-0.7 V helper might form part | V helper need form base | V is accompani | V is attend | V is bestow | V is chanc
+-0.7 V is compos | V is emploi | V is escap | V is exercis | V is extend | V is linger | V is proceed | V is resid
+-0.7 V is shar | V is sustain | V is tak | V is wrap | V mark with | V object cheek | V object day | V object digniti
+-0.7 V object fac | V object min | V object troubl | V object watch | V on SCONJ | V on am as conj
+-0.7 V on be as xcomp | V on begin as advcl | V on believ as ROOT | V on call as conj | V on ceas as xcomp
+-0.7 V on determin as xcomp | V on going as xcomp | V on liv as advcl | V on look as ROOT | V on lov as ROOT
+-0.7 V on need as ROOT | V on pass as ROOT | V on plai as conj | V on wear as ROOT | V simply compos
+-0.7 V simply expect | V simply fear | V simply hold | V simply lik | V simply occupi | V simply plai
+-0.7 V simply proceed | V simply work | V subject NOUN True form base | V subject everybody
+-0.7 V subject there form past | V subject which form ing | V subject which form past | V takes beneath
 -0.6 A 1 above base True True False | A 1 above both True False False | A 1 above s False False False | A after a ADJ
 -0.6 A after by | A before a | A before a ADJ | A before a PART | A before a PRON | A before an | A before in
 -0.6 A before with | A is black | A is full | A is much | A is old | A is other | A is young
@@ -145,18 +145,18 @@ _LINES = """
 -0.6 N with some | N with those | V 0 above part False False True | V 1 above past False False True
 -0.6 V advmod continually | V advmod frequently | V advmod gravely | V advmod heavily | V advmod near
 -0.6 V advmod possibly | V advmod right | V advmod that | V advmod usually | V advmod yet | V after -
--0.6 V after a PART | V after miss | V after several | V after so | V after some | V after such | V after towards
--0.6 V after very | V before 'll | V before certainly | V before girls | V before so | V before soon | V before ‘
--0.6 V ends ? | V form base helped False as pcomp | V form base helped True as ROOT | V form base helped True as conj
--0.6 V form both as amod | V form both helped False as amod | V form both helped True as conj
--0.6 V helper 'd form base | V helper have form both | V helper will form base | V helper will form both | V is allow
--0.6 V is beat | V is car | V is conceal | V is confin | V is dar | V is deriv | V is develop | V is end
--0.6 V is fail | V is feed | V is feel | V is gleam | V is lie | V is pleas | V is relat | V is sing | V is studi
--0.6 V is suffer | V is thank | V mark because | V no subject form base as conj | V no subject form past as conj
--0.6 V object boy | V object chanc | V object dollar | V object kind | V object nerv | V object opinion
--0.6 V object part | V object work | V on ad as ccomp | V on are as advcl | V on be as ROOT | V on becom as conj
--0.6 V on continu as ROOT | V on draw as ROOT | V on fill as conj | V on get as advcl | V on go as advcl
--0.6 V on lik as ROOT | V on liv as conj | V on one as relcl | V on read as conj | V on rest as ROOT
+-0.6 V after a PART | V after how | V after miss | V after several | V after so | V after some | V after such
+-0.6 V after towards | V after very | V before 'll | V before certainly | V before girls | V before so
+-0.6 V before soon | V before ‘ | V ends ? | V form base helped False as pcomp | V form base helped True as ROOT
+-0.6 V form base helped True as conj | V form both as amod | V form both helped False as amod
+-0.6 V form both helped True as conj | V helper 'd form base | V helper have form both | V helper will form base
+-0.6 V helper will form both | V is allow | V is beat | V is car | V is conceal | V is confin | V is dar | V is deriv
+-0.6 V is develop | V is end | V is fail | V is feed | V is feel | V is gleam | V is lie | V is pleas | V is relat
+-0.6 V is sing | V is studi | V is suffer | V is thank | V mark because | V no subject form base as conj
+-0.6 V no subject form past as conj | V object boy | V object chanc | V object dollar | V object kind | V object nerv
+-0.6 V object opinion | V object part | V object work | V on ad as ccomp | V on are as advcl | V on be as ROOT
+-0.6 V on becom as conj | V on continu as ROOT | V on draw as ROOT | V on fill as conj | V on get as advcl
+-0.6 V on go as advcl | V on liv as conj | V on one as relcl | V on read as conj | V on rest as ROOT
 -0.6 V on tell as xcomp | V on think as ccomp | V on try as xcomp | V simply allow | V simply believ
 -0.6 V simply consider | V simply develop | V simply happen | V simply learn | V simply nam | V simply rest
 -0.6 V simply think | V subject i form part | V subject one form base | V subject that form base
@@ -206,18 +206,19 @@ _LINES = """
 -0.5 V no subject form base as csubj | V no subject form both as amod | V object acquaintanc | V object air
 -0.5 V object armi | V object character | V object conversation | V object duti | V object father | V object glori
 -0.5 V object honour | V object manner | V object men | V object non | V object proof | V object stori
--0.5 V object think | V object word | V on ADV | V on about as xcomp | V on allow as ROOT | V on appear as advcl
+-0.5 V object think | V object word | V on about as xcomp | V on allow as ROOT | V on appear as advcl
 -0.5 V on becom as advcl | V on beg as xcomp | V on consider as advcl | V on dar as ROOT | V on declar as ccomp
 -0.5 V on desir as xcomp | V on do as advcl | V on driv as ROOT | V on fear as ROOT | V on get as ROOT
 -0.5 V on get as ccomp | V on girl as relcl | V on glanc as ROOT | V on guess as ccomp | V on has as ROOT
--0.5 V on hav as advcl | V on help as ROOT | V on let as advcl | V on of as pcomp | V on pass as conj
--0.5 V on promis as xcomp | V on set as ROOT | V on sit as ROOT | V on stand as conj | V on stretch as ROOT
--0.5 V on stretch as advcl | V on tell as advcl | V on used as xcomp | V on wait as ROOT | V on wait as advcl
--0.5 V on wander as conj | V on want as ccomp | V on writ as conj | V simply bend | V simply consist | V simply decid
--0.5 V simply hang | V simply induc | V simply intend | V simply pervad | V simply possess | V simply present
--0.5 V simply serv | V simply studi | V subject ADJ False form both | V subject VERB False | V subject it form part
--0.5 V subject nothing | V subject that form s | V subject there form both | V subject these | V subject those
--0.5 V subject we form ing | V subject with every | V takes as | V takes within | V tenses False False
+-0.5 V on hav as advcl | V on help as ROOT | V on let as advcl | V on lik as ROOT | V on of as pcomp
+-0.5 V on pass as conj | V on promis as xcomp | V on set as ROOT | V on sit as ROOT | V on stand as conj
+-0.5 V on stretch as ROOT | V on stretch as advcl | V on tell as advcl | V on used as xcomp | V on wait as ROOT
+-0.5 V on wait as advcl | V on wander as conj | V on want as ccomp | V on writ as conj | V on year as relcl
+-0.5 V simply bend | V simply consist | V simply decid | V simply driv | V simply hang | V simply induc
+-0.5 V simply intend | V simply pervad | V simply possess | V simply present | V simply serv | V simply studi
+-0.5 V subject ADJ False form both | V subject VERB False | V subject it form part | V subject nothing
+-0.5 V subject that form s | V subject there form both | V subject these | V subject those | V subject we form ing
+-0.5 V subject with every | V takes as | V takes within | V tenses False False
 -0.4 A 0 above part True False False | A 1 above ing False False False | A 1 above s False True False | A after ?
 -0.4 A after a VERB | A after but | A after man | A after of | A before a PUNCT | A before as | A before but
 -0.4 A before growing | A before her | A before how | A before it | A before just | A before no | A before pretty
@@ -283,22 +284,21 @@ _LINES = """
 -0.4 V is sleep | V is start | V is suppli | V is twist | V no subject form base as amod
 -0.4 V no subject form base as prep | V no subject form both as oprd | V object appearanc | V object expression
 -0.4 V object interest | V object meal | V object night | V object nois | V object pair | V object pleasur
--0.4 V object secret | V on ADP | V on NOUN | V on PUNCT | V on ask as xcomp | V on be as advcl | V on be as conj
--0.4 V on call as xcomp | V on circumstanc as relcl | V on consist as ROOT | V on dar as conj
--0.4 V on endeavour as xcomp | V on expect as xcomp | V on fail as xcomp | V on fall as ROOT | V on far as advcl
--0.4 V on find as ROOT | V on find as advcl | V on find as ccomp | V on follow as advcl | V on go as conj
--0.4 V on going as ROOT | V on hat as ROOT | V on hear as ROOT | V on hear as advcl | V on in as pobj
--0.4 V on intend as ROOT | V on intend as xcomp | V on know as advcl | V on lead as conj | V on lean as ROOT
--0.4 V on learn as conj | V on learn as xcomp | V on let as ROOT | V on lik as pcomp | V on listen as advcl
--0.4 V on long as advcl | V on look as conj | V on lov as xcomp | V on marri as ccomp | V on much as advcl
--0.4 V on noth as relcl | V on notic as ROOT | V on pay as ROOT | V on pretend as ccomp | V on pretend as xcomp
--0.4 V on readi as xcomp | V on regard as ROOT | V on resolv as xcomp | V on rest as advcl | V on talk as conj
--0.4 V on think as conj | V on to as pobj | V on unabl as xcomp | V on woman as relcl | V on women as relcl
--0.4 V on year as relcl | V prt away | V simply breed | V simply contain | V simply driv | V simply fill
--0.4 V simply marri | V simply pleas | V simply seek | V simply surround | V subject NOUN True form part
--0.4 V subject all form both | V subject one | V subject some | V subject these form both | V subject this form base
--0.4 V subject what form both | V subject who form base | V subject with these | V subject with what
--0.4 V takes above | V takes because | V takes beside | V takes than
+-0.4 V object secret | V on ADP | V on ADV | V on NOUN | V on ask as xcomp | V on be as advcl | V on be as conj
+-0.4 V on circumstanc as relcl | V on consist as ROOT | V on dar as conj | V on endeavour as xcomp
+-0.4 V on expect as xcomp | V on fail as xcomp | V on fall as ROOT | V on far as advcl | V on find as ROOT
+-0.4 V on find as advcl | V on find as ccomp | V on follow as advcl | V on go as conj | V on going as ROOT
+-0.4 V on hat as ROOT | V on hear as ROOT | V on hear as advcl | V on in as pobj | V on intend as ROOT
+-0.4 V on intend as xcomp | V on know as advcl | V on lead as conj | V on lean as ROOT | V on learn as conj
+-0.4 V on learn as xcomp | V on let as ROOT | V on lik as pcomp | V on listen as advcl | V on long as advcl
+-0.4 V on look as conj | V on lov as xcomp | V on marri as ccomp | V on much as advcl | V on noth as relcl
+-0.4 V on notic as ROOT | V on pay as ROOT | V on pretend as ccomp | V on pretend as xcomp | V on readi as xcomp
+-0.4 V on regard as ROOT | V on resolv as xcomp | V on rest as advcl | V on talk as conj | V on think as conj
+-0.4 V on to as pobj | V on unabl as xcomp | V on woman as relcl | V on women as relcl | V prt away | V simply breed
+-0.4 V simply contain | V simply fill | V simply marri | V simply pleas | V simply seek | V simply surround
+-0.4 V subject NOUN True form part | V subject all form both | V subject one | V subject some
+-0.4 V subject these form both | V subject this form base | V subject what form both | V subject who form base
+-0.4 V subject with these | V subject with what | V takes above | V takes because | V takes beside | V takes than
 -0.3 A 0 above s False True False | A 1 above both False False False | A 1 above both False False True
 -0.3 A after a ADP | A after from | A after he | A after in | A after woman | A before : | A before a VERB
 -0.3 A before almost | A before always | A before any | A before are | A before by | A before each | A before for
@@ -376,7 +376,7 @@ _LINES = """
 -0.3 V advmod half | V advmod hence | V advmod however | V advmod ill | V advmod more | V advmod moreover
 -0.3 V advmod most | V advmod properly | V advmod seriously | V advmod short | V advmod twice | V advmod very
 -0.3 V advmod well | V after ( | V after a VERB | V after against | V after better | V after care | V after god
--0.3 V after not | V after of | V after right | V after till | V after upon | V after we | V before ?
+-0.3 V after in | V after not | V after of | V after right | V after till | V after upon | V after we | V before ?
 -0.3 V before a ADP | V before a AUX | V before a PART | V before actually | V before are | V before dare
 -0.3 V before else | V before get | V before like | V before little | V before more | V before of | V before perhaps
 -0.3 V before tears | V before that | V before things | V before those | V before winnie | V before world
@@ -395,24 +395,24 @@ _LINES = """
 -0.3 V no subject form both as pobj | V no subject form both as xcomp | V no subject form part as amod
 -0.3 V no subject form s as conj | V object bit | V object business | V object car | V object fault
 -0.3 V object feeling | V object gown | V object habit | V object hop | V object lot | V object nos | V object notion
--0.3 V object opportuniti | V object packet | V object rest | V on AUX | V on ad as ROOT | V on afraid as xcomp
--0.3 V on are as conj | V on arriv as ccomp | V on be as acomp | V on be as csubj | V on boy as relcl
--0.3 V on consider as ROOT | V on difficult as xcomp | V on do as ROOT | V on doe as ROOT | V on enabl as xcomp
--0.3 V on except as pcomp | V on fill as ROOT | V on forget as ccomp | V on hang as conj | V on hat as xcomp
--0.3 V on hop as ROOT | V on hous as relcl | V on imagin as ccomp | V on intend as conj | V on is as ROOT
--0.3 V on know as conj | V on lie as ROOT | V on lie as ccomp | V on lik as xcomp | V on los as ROOT
--0.3 V on man as amod | V on man as relcl | V on meet as advcl | V on meet as conj | V on occupi as ROOT
--0.3 V on plac as relcl | V on point as relcl | V on possess as ROOT | V on possess as advcl | V on pull as ROOT
--0.3 V on remain as ROOT | V on remember as advcl | V on say as xcomp | V on suppos as ROOT | V on teach as xcomp
--0.3 V on think as ROOT | V on thos as relcl | V on town as relcl | V on turn as conj | V on used as conj
--0.3 V on way as relcl | V on wish as conj | V prt back | V simply determin | V simply direct | V simply dress
--0.3 V simply feel | V simply form | V simply keep | V simply lift | V simply print | V simply receiv
--0.3 V simply represent | V simply run | V simply sit | V simply sweep | V simply urg | V subject 's
--0.3 V subject 's form base | V subject NOUN False form s | V subject NOUN True | V subject NUM False | V subject an
--0.3 V subject anybody | V subject he form s | V subject himself form both | V subject it form both
--0.3 V subject it form ing | V subject me form base | V subject that form past | V subject us
--0.3 V subject us form base | V subject we form part | V subject what | V takes besides | V takes between
--0.3 V takes dative | V takes xcomp
+-0.3 V object opportuniti | V object packet | V object rest | V on AUX | V on PUNCT | V on ad as ROOT
+-0.3 V on afraid as xcomp | V on are as conj | V on arriv as ccomp | V on be as acomp | V on be as csubj
+-0.3 V on boy as relcl | V on call as xcomp | V on consider as ROOT | V on difficult as xcomp | V on do as ROOT
+-0.3 V on doe as ROOT | V on enabl as xcomp | V on except as pcomp | V on fill as ROOT | V on forget as ccomp
+-0.3 V on hang as conj | V on hat as xcomp | V on hop as ROOT | V on hous as relcl | V on imagin as ccomp
+-0.3 V on intend as conj | V on is as ROOT | V on know as conj | V on lie as ROOT | V on lie as ccomp
+-0.3 V on lik as xcomp | V on los as ROOT | V on man as amod | V on man as relcl | V on meet as advcl
+-0.3 V on meet as conj | V on occupi as ROOT | V on plac as relcl | V on point as relcl | V on possess as ROOT
+-0.3 V on possess as advcl | V on pull as ROOT | V on remain as ROOT | V on remember as advcl | V on say as xcomp
+-0.3 V on suppos as ROOT | V on teach as xcomp | V on think as ROOT | V on thos as relcl | V on town as relcl
+-0.3 V on turn as conj | V on used as conj | V on way as relcl | V on wish as conj | V prt back | V simply determin
+-0.3 V simply direct | V simply dress | V simply feel | V simply form | V simply keep | V simply lift
+-0.3 V simply print | V simply receiv | V simply represent | V simply run | V simply sit | V simply sweep
+-0.3 V simply urg | V subject 's | V subject 's form base | V subject NOUN False form s | V subject NOUN True
+-0.3 V subject NUM False | V subject an | V subject anybody | V subject he form s | V subject himself form both
+-0.3 V subject it form both | V subject it form ing | V subject me form base | V subject that form past
+-0.3 V subject us | V subject us form base | V subject we form part | V subject what | V takes besides
+-0.3 V takes between | V takes dative | V takes xcomp
 -0.2 A 0 above base False False True | A 0 above both False True False | A 0 above both True False False
 -0.2 A 0 above part False True False | A 1 above both True True False | A 1 above modal False False False
 -0.2 A 1 above part False True False | A after about | A after afternoon | A after before | A after eyes
@@ -494,80 +494,78 @@ _LINES = """
 -0.2 N is student | N is styl | N is superstition | N is surfac | N is surgeon | N is swamp | N is sympathi
 -0.2 N is talent | N is telegram | N is telescop | N is templ | N is tenderness | N is thank | N is thenc
 -0.2 N is theori | N is thousand | N is thread | N is tid | N is tint | N is toe | N is tower | N is track
--0.2 N is trad | N is tradition | N is trai | N is trib | N is trunk | N is valu | N is vaniti | N is velvet
--0.2 N is victim | N is vin | N is waggoner | N is warrior | N is wash | N is weight | N is west | N is whit
--0.2 N is wilderness | N is win | N is wing | N is wit | N is workhous | N is writ | N is yesterdai | N is your
--0.2 N length 1 | N on 're | N on , | N on , as prep | N on ADP | N on VERB | N on _ | N on address | N on ago
--0.2 N on ago as npadvmod | N on amidst | N on amidst as pobj | N on amongst | N on amongst as pobj
--0.2 N on approach as dobj | N on around | N on around as pobj | N on arriv as npadvmod | N on attract | N on await
--0.2 N on ball | N on bank | N on bar | N on be as acomp | N on be as attr | N on becaus | N on becaus as pobj
--0.2 N on becom as attr | N on becom as nsubj | N on bestow | N on bestow as dobj | N on block | N on box
--0.2 N on boy as compound | N on brush | N on buy | N on buy as dobj | N on car as compound | N on chas | N on child
--0.2 N on clear | N on clutch | N on compos | N on concern | N on conduct | N on consider as dobj
--0.2 N on consider as oprd | N on continu | N on cut | N on dar | N on day | N on deriv | N on died as nsubj
--0.2 N on doctor | N on dog | N on dress | N on drink as dobj | N on enter as nsubj | N on escap as dobj
--0.2 N on exercis | N on expect as dobj | N on fear | N on fetch | N on fetch as dobj | N on fill as nsubj
--0.2 N on float | N on fold | N on friend | N on gat | N on gat as compound | N on gather | N on giv as dative
--0.2 N on glow | N on go as dobj | N on go as npadvmod | N on gown | N on grind | N on hall | N on hat as conj
--0.2 N on haunt as dobj | N on hav as npadvmod | N on he as conj | N on heart | N on heat | N on help
--0.2 N on hold as nsubj | N on hom | N on hour | N on hour as compound | N on imagin as dobj | N on impos
--0.2 N on inherit as dobj | N on is as nsubj | N on join as dobj | N on kill | N on land | N on later
--0.2 N on later as npadvmod | N on laugh as nsubj | N on lead as dobj | N on leav as nsubj | N on lie as nsubj
--0.2 N on lif | N on lift as dobj | N on lin | N on look as conj | N on look as dobj | N on look as npadvmod
--0.2 N on lov as dobj | N on manner | N on men | N on mother | N on nos | N on not as dobj | N on notic
--0.2 N on notic as dobj | N on occupi as dobj | N on occur | N on occur as nsubj | N on of | N on of as pobj
--0.2 N on off | N on off as pobj | N on one as appos | N on opposit | N on order as dobj | N on part
--0.2 N on past as pobj | N on pay as dobj | N on perform | N on perform as dobj | N on permit | N on permit as nsubj
--0.2 N on pil | N on plac as dobj | N on prefer | N on prepar | N on present as nsubj | N on preserv
--0.2 N on produc as dobj | N on promis | N on promot as npadvmod | N on put | N on rag | N on realiz
--0.2 N on realiz as dobj | N on recogniz | N on red | N on refin | N on reflect | N on refus | N on remov as dobj
--0.2 N on render | N on repli as dobj | N on requir | N on requir as dobj | N on reveal as nsubj | N on rid
--0.2 N on round as nsubj | N on run as dobj | N on sav | N on sav as dobj | N on school | N on seat
--0.2 N on see as nsubjpass | N on sell as dobj | N on shoot | N on shrink | N on shut | N on sing | N on slip
--0.2 N on son | N on spend as dobj | N on spoil | N on stand as dobj | N on star as nsubj | N on start as nsubj
--0.2 N on stop as nsubj | N on stor | N on stor as compound | N on strok as dobj | N on struggl | N on studi as dobj
--0.2 N on surround | N on survei as dobj | N on tabl | N on tabl as compound | N on talk | N on throughout
--0.2 N on throughout as pobj | N on thrust | N on till | N on till as pobj | N on tim | N on town | N on trip
--0.2 N on turn | N on twist | N on under | N on under as pobj | N on until | N on until as pobj | N on walk as nsubj
--0.2 N on wav | N on wav as dobj | N on women | N on wood | N on work | N on youth | N tenses True False
--0.2 N tenses True True | N with an | N with father | N with his | N with judge | N with their | N with todd
--0.2 N with which | N with winnie | N with woman | V 0 above base False False False | V 0 above both False True False
--0.2 V 0 above s False False False | V 1 above part False True False | V 1 above past False True False
--0.2 V advmod before | V advmod clearly | V advmod how | V advmod less | V advmod nevertheless | V advmod only
--0.2 V advmod scarcely | V advmod there | V advmod too | V after a | V after a DET | V after about | V after across
--0.2 V after all | V after as | V after every | V after friends | V after in | V after long | V after mrs
--0.2 V after quietly | V after rather | V after ready | V after since | V after two | V after who | V before
--0.2 V before , | V before a - | V before a ADV | V before a NOUN | V before carefully | V before hardly
--0.2 V before lay | V before one | V before since | V before then | V before two | V before women | V before words
--0.2 V before yet | V ends . | V form base as csubj | V form base as relcl | V form base helped False as csubj
--0.2 V form base helped False as dep | V form base helped True as relcl | V form base helped True as xcomp
--0.2 V form base spoken False | V form both helped False as pcomp | V form part as ROOT | V form part as ccomp
--0.2 V form part spoken False | V helper did form base | V is advanc | V is advis | V is are | V is assert
--0.2 V is avoid | V is conclud | V is crawl | V is drift | V is excit | V is exist | V is find | V is float
--0.2 V is gather | V is head | V is lay | V is let | V is look | V is pil | V is prai | V is sacrific | V is search
--0.2 V is wash | V is work | V is wound | V length 4 | V mark since | V neg nt | V no subject form both as acomp
--0.2 V no subject form past as ROOT | V object PROPN | V object advantag | V object affection | V object field
--0.2 V object knowledg | V object occasion | V object order | V object sort | V object soul | V object thing
--0.2 V object wish | V on " as prep | V on ADJ | V on am as advcl | V on begin as ccomp | V on bring as conj
--0.2 V on car as ROOT | V on carri as ROOT | V on caus as ROOT | V on clos as conj | V on consider as ccomp
--0.2 V on countri as relcl | V on dar as xcomp | V on day as relcl | V on desir as acl | V on fact as acl
--0.2 V on feel as ccomp | V on fly as conj | V on giv as ROOT | V on glass as amod | V on grow as conj
--0.2 V on has as conj | V on hav as ccomp | V on is as acomp | V on is as xcomp | V on lay as conj
--0.2 V on lean as conj | V on lie as conj | V on light as conj | V on likeli as xcomp | V on listen as conj
--0.2 V on look as ccomp | V on los as conj | V on lov as conj | V on mak as ROOT | V on man as acl
--0.2 V on men as relcl | V on ought as xcomp | V on permit as xcomp | V on remark as ccomp | V on say as ccomp
--0.2 V on see as advcl | V on send as advcl | V on sink as ROOT | V on sit as conj | V on someth as relcl
--0.2 V on spend as ROOT | V on start as ROOT | V on stop as ROOT | V on suppos as xcomp | V on tell as ccomp
--0.2 V on thing as relcl | V on tri as ROOT | V on upon as pcomp | V on used as ROOT | V on ventur as xcomp
--0.2 V on whisper as ROOT | V on wish as ROOT | V prt forth | V simply blow | V simply com | V simply connect
--0.2 V simply crowd | V simply fight | V simply fix | V simply head | V simply mark | V simply pil
--0.2 V simply remember | V simply see | V simply sell | V simply stretch | V simply watch
--0.2 V subject ADJ False form base | V subject ADJ False form past | V subject NOUN False form ing
+-0.2 N is trad | N is tradition | N is trai | N is trib | N is valu | N is vaniti | N is velvet | N is victim
+-0.2 N is vin | N is waggoner | N is warrior | N is wash | N is weight | N is west | N is whit | N is wilderness
+-0.2 N is win | N is wing | N is wit | N is workhous | N is writ | N is yesterdai | N is your | N length 1 | N on 're
+-0.2 N on , | N on , as prep | N on ADP | N on VERB | N on _ | N on address | N on ago | N on ago as npadvmod
+-0.2 N on amidst | N on amidst as pobj | N on amongst | N on amongst as pobj | N on approach as dobj | N on around
+-0.2 N on around as pobj | N on arriv as npadvmod | N on attract | N on await | N on ball | N on bank | N on bar
+-0.2 N on be as acomp | N on be as attr | N on becaus | N on becaus as pobj | N on becom as attr
+-0.2 N on becom as nsubj | N on bestow | N on bestow as dobj | N on block | N on box | N on boy as compound
+-0.2 N on brush | N on buy | N on buy as dobj | N on car as compound | N on chas | N on child | N on clear
+-0.2 N on clutch | N on compos | N on concern | N on conduct | N on consider as dobj | N on consider as oprd
+-0.2 N on continu | N on cut | N on dar | N on day | N on deriv | N on died as nsubj | N on doctor | N on dog
+-0.2 N on dress | N on drink as dobj | N on enter as nsubj | N on escap as dobj | N on exercis | N on expect as dobj
+-0.2 N on fear | N on fetch | N on fetch as dobj | N on fill as nsubj | N on float | N on fold | N on friend
+-0.2 N on gat | N on gat as compound | N on gather | N on giv as dative | N on glow | N on go as dobj
+-0.2 N on go as npadvmod | N on gown | N on grind | N on hall | N on hat as conj | N on haunt as dobj
+-0.2 N on hav as npadvmod | N on he as conj | N on heart | N on heat | N on help | N on hold as nsubj | N on hom
+-0.2 N on hour | N on hour as compound | N on imagin as dobj | N on impos | N on inherit as dobj | N on is as nsubj
+-0.2 N on join as dobj | N on kill | N on land | N on later | N on later as npadvmod | N on laugh as nsubj
+-0.2 N on lead as dobj | N on leav as nsubj | N on lie as nsubj | N on lif | N on lift as dobj | N on lin
+-0.2 N on look as conj | N on look as dobj | N on look as npadvmod | N on lov as dobj | N on manner | N on men
+-0.2 N on mother | N on nos | N on not as dobj | N on notic | N on notic as dobj | N on occupi as dobj | N on occur
+-0.2 N on occur as nsubj | N on of | N on of as pobj | N on off | N on off as pobj | N on one as appos | N on opposit
+-0.2 N on order as dobj | N on part | N on past as pobj | N on pay as dobj | N on perform | N on perform as dobj
+-0.2 N on permit | N on permit as nsubj | N on pil | N on plac as dobj | N on prefer | N on prepar
+-0.2 N on present as nsubj | N on preserv | N on produc as dobj | N on promis | N on promot as npadvmod | N on put
+-0.2 N on rag | N on realiz | N on realiz as dobj | N on recogniz | N on red | N on refin | N on reflect | N on refus
+-0.2 N on remov as dobj | N on render | N on repli as dobj | N on requir | N on requir as dobj
+-0.2 N on reveal as nsubj | N on rid | N on round as nsubj | N on run as dobj | N on sav | N on sav as dobj
+-0.2 N on school | N on seat | N on see as nsubjpass | N on sell as dobj | N on shoot | N on shrink | N on shut
+-0.2 N on sing | N on slip | N on son | N on spend as dobj | N on spoil | N on stand as dobj | N on star as nsubj
+-0.2 N on start as nsubj | N on stop as nsubj | N on stor | N on stor as compound | N on strok as dobj | N on struggl
+-0.2 N on studi as dobj | N on surround | N on survei as dobj | N on tabl | N on tabl as compound | N on talk
+-0.2 N on throughout | N on throughout as pobj | N on thrust | N on till | N on till as pobj | N on tim | N on town
+-0.2 N on trip | N on turn | N on twist | N on under | N on under as pobj | N on until | N on until as pobj
+-0.2 N on walk as nsubj | N on wav | N on wav as dobj | N on women | N on wood | N on work | N on youth
+-0.2 N tenses True False | N tenses True True | N with an | N with father | N with his | N with judge | N with their
+-0.2 N with todd | N with which | N with winnie | N with woman | V 0 above base False False False
+-0.2 V 0 above both False True False | V 0 above s False False False | V 1 above part False True False
+-0.2 V 1 above past False True False | V advmod before | V advmod clearly | V advmod how | V advmod less
+-0.2 V advmod nevertheless | V advmod only | V advmod scarcely | V advmod there | V advmod too | V after a
+-0.2 V after a DET | V after about | V after across | V after all | V after as | V after every | V after friends
+-0.2 V after long | V after mrs | V after quietly | V after rather | V after ready | V after since | V after two
+-0.2 V after who | V before  | V before , | V before a - | V before a ADV | V before a NOUN | V before carefully
+-0.2 V before hardly | V before lay | V before one | V before since | V before then | V before two | V before women
+-0.2 V before words | V before yet | V ends . | V form base as csubj | V form base as relcl
+-0.2 V form base helped False as csubj | V form base helped False as dep | V form base helped True as relcl
+-0.2 V form base helped True as xcomp | V form base spoken False | V form both helped False as pcomp
+-0.2 V form part as ROOT | V form part as ccomp | V form part spoken False | V helper did form base | V is advanc
+-0.2 V is advis | V is are | V is assert | V is avoid | V is conclud | V is crawl | V is drift | V is excit
+-0.2 V is exist | V is find | V is float | V is gather | V is head | V is lay | V is let | V is look | V is pil
+-0.2 V is prai | V is sacrific | V is search | V is wash | V is work | V is wound | V length 4 | V mark since
+-0.2 V neg nt | V no subject form both as acomp | V no subject form past as ROOT | V object PROPN | V object advantag
+-0.2 V object affection | V object field | V object knowledg | V object occasion | V object order | V object sort
+-0.2 V object soul | V object thing | V object wish | V on " as prep | V on ADJ | V on am as advcl
+-0.2 V on begin as ccomp | V on bring as conj | V on car as ROOT | V on carri as ROOT | V on caus as ROOT
+-0.2 V on clos as conj | V on consider as ccomp | V on countri as relcl | V on dar as xcomp | V on day as relcl
+-0.2 V on desir as acl | V on fact as acl | V on feel as ccomp | V on fly as conj | V on giv as ROOT
+-0.2 V on glass as amod | V on grow as conj | V on has as conj | V on hav as ccomp | V on is as acomp
+-0.2 V on is as xcomp | V on lay as conj | V on lean as conj | V on lie as conj | V on light as conj
+-0.2 V on likeli as xcomp | V on listen as conj | V on look as ccomp | V on los as conj | V on lov as conj
+-0.2 V on mak as ROOT | V on man as acl | V on men as relcl | V on ought as xcomp | V on permit as xcomp
+-0.2 V on remark as ccomp | V on say as ccomp | V on see as advcl | V on send as advcl | V on sink as ROOT
+-0.2 V on sit as conj | V on someth as relcl | V on spend as ROOT | V on start as ROOT | V on stop as ROOT
+-0.2 V on suppos as xcomp | V on tell as ccomp | V on thing as relcl | V on tri as ROOT | V on upon as pcomp
+-0.2 V on used as ROOT | V on ventur as xcomp | V on whisper as ROOT | V on wish as ROOT | V prt forth
+-0.2 V simply blow | V simply com | V simply connect | V simply crowd | V simply fight | V simply fix | V simply head
+-0.2 V simply mark | V simply pil | V simply remember | V simply see | V simply sell | V simply stretch
+-0.2 V simply watch | V subject ADJ False form base | V subject ADJ False form past | V subject NOUN False form ing
 -0.2 V subject NOUN True form s | V subject NUM False form base | V subject VERB False form both | V subject me
 -0.2 V subject nothing form both | V subject there | V subject there form base | V subject whatever
--0.2 V subject which form s | V subject who form ing | V subject with that | V subject with those | V subject you
--0.2 V subject you form both | V takes dobj | V takes except | V takes for | V takes from | V takes outside
--0.2 V takes over
+-0.2 V subject which form s | V subject with that | V subject with those | V subject you | V subject you form both
+-0.2 V takes dobj | V takes except | V takes for | V takes from | V takes outside | V takes over
 -0.1 A 0 above base False False False | A 0 above past False False True | A 1 above base False False True
 -0.1 A 1 above base True False True | A 1 above both False True False | A 1 above ing False True False
 -0.1 A 1 above past True False False | A 1 above s True False False | A after ' | A after ) | A after ,
@@ -637,10 +635,10 @@ _LINES = """
 -0.1 N after ' | N after a ADP | N after a ADV | N after after | N after again | N after among | N after an
 -0.1 N after another | N after away | N after behind | N after bent | N after box | N after boy | N after but
 -0.1 N after changed | N after country | N after day | N after do | N after does | N after door | N after er
--0.1 N after ever | N after eyes | N after felt | N after get | N after go | N after her | N after himself
--0.1 N after his | N after home | N after house | N after instead | N after late | N after life | N after lived
--0.1 N after long | N after man | N after men | N after my | N after never | N after o | N after old | N after open
--0.1 N after opened | N after opposite | N after put | N after remained | N after room | N after said | N after saw
+-0.1 N after ever | N after felt | N after get | N after go | N after her | N after himself | N after his
+-0.1 N after home | N after house | N after instead | N after late | N after life | N after lived | N after long
+-0.1 N after man | N after men | N after my | N after never | N after o | N after old | N after open | N after opened
+-0.1 N after opposite | N after put | N after remained | N after room | N after said | N after saw
 -0.1 N after sometimes | N after stopped | N after store | N after table | N after there | N after three
 -0.1 N after used | N after were | N after when | N after whom | N before ? | N before a PART | N before adjacent
 -0.1 N before advertising | N before after | N before amiable | N before among | N before are | N before arizona
@@ -723,101 +721,102 @@ _LINES = """
 -0.1 V 1 above both False False False | V 1 above ing False False False | V 1 above ing False True False
 -0.1 V 1 above part True False False | V advmod abroad | V advmod aloud | V advmod anywhere | V advmod carefully
 -0.1 V advmod early | V advmod easily | V advmod either | V advmod entirely | V advmod in | V advmod lately
--0.1 V advmod once | V advmod quietly | V advmod swiftly | V advmod together | V after ' | V after 's | V after a AUX
--0.1 V after a NUM | V after abroad | V after also | V after beside | V after business | V after by | V after cold
--0.1 V after everything | V after from | V after general | V after itself | V after less | V after lord
--0.1 V after other | V after our | V after she | V after somebody | V after their | V after them | V after themselves
--0.1 V after under | V after until | V after what | V after worse | V before a PRON | V before a PROPN
--0.1 V before already | V before as | V before do | V before each | V before has | V before her | V before here
--0.1 V before its | V before lad | V before scarcely | V before some | V before thing | V before to
--0.1 V form base as advcl | V form base helped False as ccomp | V form base helped False as relcl
--0.1 V form base helped True as parataxis | V form base helped True as prep | V form both as acl
--0.1 V form both as pcomp | V form both as relcl | V form both helped False as acl | V form both spoken True
--0.1 V form ing as ccomp | V form ing as pobj | V form ing as prep | V form ing helped False as pobj
--0.1 V form ing helped False as prep | V form ing spoken True | V form part helped False as acl
--0.1 V form part helped False as advcl | V form part helped True as conj | V form part helped True as pcomp
--0.1 V form past as ROOT | V form past helped False as ccomp | V form past spoken True | V helper 're form base
--0.1 V helper am form base | V helper are form base | V helper are form ing | V helper been form base
--0.1 V helper can form both | V helper could form base | V helper has form both | V helper is form base
--0.1 V helper to form both | V helper were form part | V is ai | V is appear | V is arrang | V is bow | V is conduct
--0.1 V is crack | V is engag | V is finish | V is forget | V is greet | V is hunt | V is lean | V is maintain
--0.1 V is pass | V is plai | V is preserv | V is project | V is propos | V is receiv | V is recogniz | V is scatter
--0.1 V is sell | V is steal | V is strok | V is tast | V is train | V is tread | V is use | V is wander | V length 3
--0.1 V mark once | V mark until | V no subject form both as relcl | V no subject form ing as amod
--0.1 V no subject form ing as prep | V object answer | V object box | V object chang | V object corner
--0.1 V object dream | V object eye | V object fact | V object fun | V object girl | V object good | V object hous
--0.1 V object mark | V object music | V object offic | V object plan | V object position | V object spirit
--0.1 V object town | V object turn | V object view | V on 's as advcl | V on PROPN | V on VERB | V on afraid as ccomp
--0.1 V on anyth as relcl | V on appear as conj | V on approach as ROOT | V on are as ROOT | V on are as xcomp
--0.1 V on arriv as ROOT | V on becom as ROOT | V on becom as ccomp | V on bow as ROOT | V on cri as ccomp
--0.1 V on cross as conj | V on died as conj | V on door as amod | V on enough as xcomp | V on enter as conj
--0.1 V on feel as conj | V on fill as advcl | V on giv as conj | V on go as ccomp | V on hang as ROOT
--0.1 V on hop as ccomp | V on hors as relcl | V on keep as ROOT | V on keep as conj | V on know as ccomp
--0.1 V on know as xcomp | V on leav as advcl | V on lie as advcl | V on lik as advcl | V on manner as relcl
--0.1 V on monei as relcl | V on mor as advcl | V on observ as ccomp | V on other as relcl | V on peopl as relcl
--0.1 V on put as ROOT | V on road as relcl | V on roll as ROOT | V on say as parataxis | V on seek as conj
--0.1 V on seem as advcl | V on seem as ccomp | V on seem as conj | V on send as ROOT | V on sufficient as xcomp
--0.1 V on turn as ROOT | V on want as ROOT | V on with as pcomp | V prt over | V simply bind | V simply break
--0.1 V simply call | V simply carri | V simply ceas | V simply command | V simply drink | V simply fad
--0.1 V simply find | V simply greet | V simply grow | V simply interrupt | V simply kill | V simply los
--0.1 V simply order | V simply part | V simply pay | V simply plac | V simply suggest | V subject ADJ False
+-0.1 V advmod once | V advmod quietly | V advmod round | V advmod swiftly | V advmod together | V after '
+-0.1 V after 's | V after a AUX | V after a NUM | V after abroad | V after also | V after beside | V after business
+-0.1 V after by | V after cold | V after everything | V after eyes | V after from | V after general | V after itself
+-0.1 V after less | V after lord | V after other | V after our | V after she | V after somebody | V after their
+-0.1 V after them | V after themselves | V after under | V after until | V after what | V after worse
+-0.1 V before a PRON | V before a PROPN | V before already | V before as | V before do | V before each | V before has
+-0.1 V before her | V before here | V before its | V before lad | V before scarcely | V before some
+-0.1 V before thing | V before to | V form base as advcl | V form base helped False as ccomp
+-0.1 V form base helped False as relcl | V form base helped True as parataxis | V form base helped True as prep
+-0.1 V form both as acl | V form both as pcomp | V form both as relcl | V form both helped False as acl
+-0.1 V form both spoken True | V form ing as ccomp | V form ing as pobj | V form ing as prep
+-0.1 V form ing helped False as pobj | V form ing helped False as prep | V form ing spoken True
+-0.1 V form part helped False as acl | V form part helped False as advcl | V form part helped True as conj
+-0.1 V form part helped True as pcomp | V form past as ROOT | V form past helped False as ccomp
+-0.1 V form past spoken True | V helper 're form base | V helper am form base | V helper are form base
+-0.1 V helper are form ing | V helper been form base | V helper can form both | V helper could form base
+-0.1 V helper has form both | V helper is form base | V helper to form both | V helper were form part | V is ai
+-0.1 V is appear | V is arrang | V is bow | V is conduct | V is crack | V is engag | V is finish | V is forget
+-0.1 V is greet | V is hunt | V is lean | V is maintain | V is pass | V is plai | V is preserv | V is project
+-0.1 V is propos | V is receiv | V is recogniz | V is scatter | V is sell | V is steal | V is strok | V is tast
+-0.1 V is train | V is tread | V is use | V is wander | V length 3 | V mark once | V mark until
+-0.1 V no subject form both as relcl | V no subject form ing as amod | V no subject form ing as prep
+-0.1 V object answer | V object box | V object chang | V object corner | V object dream | V object eye
+-0.1 V object fact | V object fun | V object girl | V object good | V object hous | V object mark | V object music
+-0.1 V object offic | V object plan | V object position | V object spirit | V object town | V object turn
+-0.1 V object view | V on 's as advcl | V on PROPN | V on VERB | V on afraid as ccomp | V on anyth as relcl
+-0.1 V on appear as conj | V on approach as ROOT | V on are as ROOT | V on are as xcomp | V on arriv as ROOT
+-0.1 V on becom as ROOT | V on becom as ccomp | V on bow as ROOT | V on cri as ccomp | V on cross as conj
+-0.1 V on died as conj | V on door as amod | V on enough as xcomp | V on enter as conj | V on feel as conj
+-0.1 V on fill as advcl | V on giv as conj | V on go as ccomp | V on hang as ROOT | V on hop as ccomp
+-0.1 V on hors as relcl | V on keep as ROOT | V on keep as conj | V on know as ccomp | V on know as xcomp
+-0.1 V on leav as advcl | V on lie as advcl | V on lik as advcl | V on manner as relcl | V on monei as relcl
+-0.1 V on mor as advcl | V on observ as ccomp | V on other as relcl | V on peopl as relcl | V on put as ROOT
+-0.1 V on road as relcl | V on roll as ROOT | V on say as parataxis | V on seek as conj | V on seem as advcl
+-0.1 V on seem as ccomp | V on seem as conj | V on send as ROOT | V on sufficient as xcomp | V on turn as ROOT
+-0.1 V on want as ROOT | V on with as pcomp | V prt over | V simply bind | V simply break | V simply call
+-0.1 V simply carri | V simply ceas | V simply command | V simply drink | V simply fad | V simply find
+-0.1 V simply greet | V simply grow | V simply interrupt | V simply kill | V simply los | V simply order
+-0.1 V simply part | V simply pay | V simply plac | V simply suggest | V subject ADJ False
 -0.1 V subject NOUN False form past | V subject NOUN True form ing | V subject NUM False form s
 -0.1 V subject PROPN False form base | V subject SCONJ False | V subject i form s | V subject it | V subject they
--0.1 V subject who | V subject with a | V subject with her | V subject with some | V subject you form base
--0.1 V takes against | V takes along | V takes down | V takes like | V takes near
+-0.1 V subject who | V subject who form ing | V subject with a | V subject with her | V subject with some
+-0.1 V subject you form base | V takes against | V takes along | V takes down | V takes like | V takes near
 0.1 A 1 above part False False False | A 1 above past False True False | A after a PRON | A after upon
 0.1 A before a CCONJ | A before been | A before or | A before rather | A is afraid | A is apparent | A on VERB
 0.1 A on in | N 0 above base False False True | N 0 above both False False False | N 1 above modal False False False
 0.1 N 1 above past False True False | N after ) | N after : | N after also | N after beside | N after every
 0.1 N after from | N after he | N after may | N after two | N after until | N after up | N after which | N before an
 0.1 N before charming | N before eager | N before for | N before mighty | N before natural | N before own
-0.1 N before strong | N before summer | N is bell | N is car | N is charg | N is cloud | N is command | N is cross
-0.1 N is darkness | N is direction | N is plan | N is prid | N is watch | N on 's as attr | N on allow | N on amid
-0.1 N on amid as pobj | N on answer | N on appear | N on be as nsubj | N on besid | N on besid as pobj
-0.1 N on break as dobj | N on by | N on by as pobj | N on call as dobj | N on carri | N on cover | N on except
-0.1 N on except as pobj | N on fall | N on fix | N on follow as nsubj | N on forget as dobj | N on has as dobj
-0.1 N on hav as dobj | N on into | N on into as pobj | N on light | N on meet | N on mingl | N on quit
-0.1 N on remain as nsubj | N on remember | N on ring | N on seem | N on seem as nsubj | N on shak as nsubj
-0.1 N on show as dobj | N on tak | N on throw | N with wife | V 0 above both False False False
-0.1 V 0 above past False True False | V 0 above s False True False | V advmod far | V advmod forth | V advmod good
-0.1 V advmod suddenly | V advmod truly | V after ? | V after along | V after another | V after beth | V after forth
-0.1 V after forward | V after half | V after hay | V after jo | V after myself | V after new | V after old
-0.1 V after on | V after one | V after out | V after over | V after straight | V after there | V after tommy
-0.1 V after too | V after whether | V after within | V after would | V after your | V after — | V before about
-0.1 V before after | V before arms | V before could | V before faintly | V before father | V before finally
-0.1 V before half | V before have | V before henry | V before is | V before it | V before lucilla | V before men
-0.1 V before still | V ends ! | V form both as advcl | V form both helped False as relcl
-0.1 V form both helped False as xcomp | V form both spoken False | V form ing as acl | V form ing as compound
-0.1 V form ing as conj | V form ing as nsubj | V form ing as pcomp | V form ing as relcl
-0.1 V form ing helped False as compound | V form ing helped False as nsubj | V form ing helped False as pcomp
-0.1 V form part as acl | V form part as conj | V form part as xcomp | V form part helped True as advcl
-0.1 V form part helped True as xcomp | V form past helped False as ROOT | V form s as pobj
-0.1 V form s helped False as pobj | V habit False | V helper 'm form ing | V helper can form base
-0.1 V helper have form base | V helper is form part | V helper must form base | V helper was form both
-0.1 V helper was form ing | V is adjust | V is amus | V is arriv | V is danc | V is determin | V is drag
-0.1 V is enter | V is exhibit | V is hir | V is indicat | V is indulg | V is inherit | V is judg | V is los
-0.1 V is mark | V is meet | V is quit | V is rain | V is reach | V is rush | V is shoot | V is show | V is sink
-0.1 V is stretch | V is sweep | V is talk | V is toss | V is touch | V is urg | V length 1 | V mark while
-0.1 V no subject form both as ROOT | V no subject form both as acl | V no subject form ing as compound
-0.1 V no subject form ing as conj | V no subject form part as xcomp | V no subject form s as pobj
-0.1 V object appointment | V object basket | V object bodi | V object book | V object breath | V object countri
-0.1 V object dinner | V object dish | V object door | V object doubt | V object heart | V object idea | V object lif
-0.1 V object notic | V object parti | V object power | V object right | V object ship | V object sound
-0.1 V object tabl | V object window | V on 's as ccomp | V on about as pcomp | V on be as parataxis
-0.1 V on buy as conj | V on com as advcl | V on com as conj | V on cover as ROOT | V on creatur as relcl
-0.1 V on cri as advcl | V on decid as ROOT | V on descend as conj | V on eat as ROOT | V on expect as ROOT
-0.1 V on forc as xcomp | V on giv as ccomp | V on going as conj | V on hang as advcl | V on hunt as conj
-0.1 V on is as conj | V on is as parataxis | V on let as conj | V on long as conj | V on marri as ROOT
-0.1 V on one as acl | V on pass as advcl | V on set as conj | V on shak as ROOT | V on shak as conj
-0.1 V on sit as advcl | V on stop as xcomp | V on suppos as ccomp | V on sweep as ROOT | V on understand as ROOT
-0.1 V on understand as ccomp | V on walk as ROOT | V on watch as ROOT | V on writ as ROOT | V prt on | V prt through
-0.1 V simply address | V simply amus | V simply awaken | V simply commenc | V simply continu | V simply crack
-0.1 V simply do | V simply engag | V simply enjoi | V simply follow | V simply jump | V simply offer
-0.1 V simply produc | V simply remark | V simply retir | V simply return | V simply ris | V simply show
-0.1 V simply talk | V subject ADV False form both | V subject NOUN False form both | V subject he form base
-0.1 V subject his | V subject i form ing | V subject it form past | V subject she form base
+0.1 N before red | N before strong | N before summer | N is bell | N is car | N is charg | N is cloud | N is command
+0.1 N is cross | N is darkness | N is direction | N is plan | N is prid | N is watch | N on 's as attr
+0.1 N on allow | N on amid | N on amid as pobj | N on answer | N on appear | N on be as nsubj | N on besid
+0.1 N on besid as pobj | N on break as dobj | N on by | N on by as pobj | N on call as dobj | N on carri
+0.1 N on cover | N on except | N on except as pobj | N on fall | N on fix | N on follow as nsubj
+0.1 N on forget as dobj | N on has as dobj | N on hav as dobj | N on into | N on into as pobj | N on light
+0.1 N on meet | N on mingl | N on quit | N on remain as nsubj | N on remember | N on ring | N on seem
+0.1 N on seem as nsubj | N on shak as nsubj | N on show as dobj | N on tak | N on throw | N with wife
+0.1 V 0 above both False False False | V 0 above past False True False | V 0 above s False True False | V advmod far
+0.1 V advmod forth | V advmod good | V advmod suddenly | V advmod truly | V after , | V after ? | V after along
+0.1 V after another | V after beth | V after forth | V after forward | V after half | V after hay | V after jo
+0.1 V after myself | V after new | V after old | V after on | V after one | V after out | V after over
+0.1 V after straight | V after there | V after tommy | V after too | V after whether | V after within
+0.1 V after would | V after your | V after — | V before about | V before after | V before arms | V before could
+0.1 V before faintly | V before father | V before finally | V before half | V before have | V before henry
+0.1 V before is | V before it | V before lucilla | V before men | V before still | V before we | V ends !
+0.1 V form both as advcl | V form both helped False as relcl | V form both helped False as xcomp
+0.1 V form both spoken False | V form ing as acl | V form ing as compound | V form ing as conj | V form ing as nsubj
+0.1 V form ing as pcomp | V form ing as relcl | V form ing helped False as compound
+0.1 V form ing helped False as nsubj | V form ing helped False as pcomp | V form part as acl | V form part as conj
+0.1 V form part as xcomp | V form part helped True as advcl | V form part helped True as xcomp
+0.1 V form past helped False as ROOT | V form s as pobj | V form s helped False as pobj | V habit False
+0.1 V helper 'm form ing | V helper can form base | V helper have form base | V helper is form part
+0.1 V helper must form base | V helper was form both | V helper was form ing | V is adjust | V is amus | V is arriv
+0.1 V is danc | V is determin | V is drag | V is enter | V is exhibit | V is hir | V is indicat | V is indulg
+0.1 V is inherit | V is judg | V is los | V is mark | V is meet | V is quit | V is rain | V is reach | V is rush
+0.1 V is shoot | V is show | V is sink | V is stretch | V is sweep | V is talk | V is toss | V is touch | V is urg
+0.1 V length 1 | V mark while | V no subject form both as ROOT | V no subject form both as acl
+0.1 V no subject form ing as compound | V no subject form ing as conj | V no subject form part as xcomp
+0.1 V no subject form s as pobj | V object appointment | V object basket | V object bodi | V object book
+0.1 V object breath | V object countri | V object dinner | V object dish | V object door | V object doubt
+0.1 V object heart | V object idea | V object lif | V object notic | V object parti | V object power
+0.1 V object right | V object ship | V object sound | V object tabl | V object window | V on 's as ccomp
+0.1 V on about as pcomp | V on be as parataxis | V on buy as conj | V on com as advcl | V on com as conj
+0.1 V on cover as ROOT | V on creatur as relcl | V on cri as advcl | V on decid as ROOT | V on descend as conj
+0.1 V on eat as ROOT | V on expect as ROOT | V on forc as xcomp | V on giv as ccomp | V on going as conj
+0.1 V on hang as advcl | V on hunt as conj | V on is as conj | V on is as parataxis | V on let as conj
+0.1 V on long as conj | V on marri as ROOT | V on one as acl | V on pass as advcl | V on set as conj
+0.1 V on shak as ROOT | V on shak as conj | V on sit as advcl | V on stop as xcomp | V on suppos as ccomp
+0.1 V on sweep as ROOT | V on understand as ROOT | V on understand as ccomp | V on walk as ROOT | V on watch as ROOT
+0.1 V prt on | V prt through | V simply address | V simply amus | V simply awaken | V simply commenc
+0.1 V simply continu | V simply crack | V simply do | V simply engag | V simply enjoi | V simply follow
+0.1 V simply jump | V simply offer | V simply produc | V simply remark | V simply retir | V simply return
+0.1 V simply ris | V simply show | V simply talk | V subject ADV False form both | V subject NOUN False form both
+0.1 V subject he form base | V subject his | V subject i form ing | V subject it form past | V subject she form base
 0.1 V subject she form part | V subject that form ing | V subject with - | V subject with all | V takes amid
-0.1 V takes ccomp | V takes on | V takes to | V takes with
+0.1 V takes ccomp | V takes of | V takes on | V takes to | V takes with
 0.2 A 0 above both False False False | A 1 above part True False False | A after  | A after a PART | A after a SCONJ
 0.2 A after for | A after here | A after you | A before " | A before and | A before too | A before — | A is happi
 0.2 A is quick | A is soft | A on am | A on at | A on fac | A on stand as advcl | A on to | A on to as pobj
@@ -839,20 +838,20 @@ _LINES = """
 0.2 N with this | V 0 above base True False True | V 0 above base True True False | V 0 above ing False False False
 0.2 V 0 above modal False False False | V 1 above both True True False | V advmod ago | V advmod apart
 0.2 V advmod deftly | V advmod finally | V advmod home | V advmod next | V advmod presently | V advmod rather
-0.2 V advmod so | V advmod up | V advmod when | V advmod wholly | V after , | V after above | V after among
-0.2 V after aside | V after because | V after early | V after five | V after hands | V after her | V after perfectly
-0.2 V after that | V before a ADJ | V before also | V before both | V before buck | V before dante | V before door
+0.2 V advmod so | V advmod up | V advmod when | V advmod wholly | V after above | V after among | V after aside
+0.2 V after because | V after early | V after five | V after hands | V after her | V after perfectly | V after that
+0.2 V before a ADJ | V before also | V before both | V before buck | V before dante | V before door
 0.2 V before edith | V before himself | V before must | V before my | V before only | V before robert
-0.2 V before we | V before were | V form base helped False as acl | V form base helped True as advcl
-0.2 V form both as conj | V form both as dep | V form both helped False as advcl | V form both helped True as pcomp
-0.2 V form ing as ROOT | V form ing helped False as acl | V form ing helped False as conj
-0.2 V form ing helped True as ROOT | V form part as acomp | V form part helped False as ROOT
-0.2 V form part helped False as acomp | V form part helped False as ccomp | V form part helped False as conj
-0.2 V form part helped True as acl | V form part spoken True | V helper am form ing | V helper having form part
-0.2 V helper was form base | V helper was form part | V is awaken | V is breath | V is ceas | V is continu
-0.2 V is cross | V is explain | V is fasten | V is fetch | V is forc | V is interrupt | V is kiss | V is mix
-0.2 V is paint | V is part | V is pat | V is peep | V is prompt | V is run | V is send | V is shrink | V is spread
-0.2 V is threaten | V is toil | V is trot | V is wast | V is welcom | V mark till | V no subject form base as pcomp
+0.2 V before were | V form base helped False as acl | V form base helped True as advcl | V form both as conj
+0.2 V form both as dep | V form both helped False as advcl | V form both helped True as pcomp | V form ing as ROOT
+0.2 V form ing helped False as acl | V form ing helped False as conj | V form ing helped True as ROOT
+0.2 V form part as acomp | V form part helped False as ROOT | V form part helped False as acomp
+0.2 V form part helped False as ccomp | V form part helped False as conj | V form part helped True as acl
+0.2 V form part spoken True | V helper am form ing | V helper having form part | V helper was form base
+0.2 V helper was form part | V is awaken | V is breath | V is ceas | V is continu | V is cross | V is explain
+0.2 V is fasten | V is fetch | V is forc | V is interrupt | V is kiss | V is mix | V is paint | V is part | V is pat
+0.2 V is peep | V is prompt | V is run | V is send | V is shrink | V is spread | V is threaten | V is toil
+0.2 V is trot | V is wast | V is welcom | V mark till | V no subject form base as pcomp
 0.2 V no subject form both as dep | V no subject form part as acl | V no subject form part as acomp
 0.2 V no subject form part as advcl | V no subject form s as ROOT | V no subject form s as ccomp | V object PRON
 0.2 V object belt | V object daughter | V object ear | V object gat | V object hair | V object land | V object light
@@ -860,16 +859,17 @@ _LINES = """
 0.2 V on being as conj | V on break as conj | V on bring as advcl | V on died as ROOT | V on exclaim as ROOT
 0.2 V on explain as ccomp | V on eye as amod | V on forget as ROOT | V on form as ROOT | V on go as xcomp
 0.2 V on hesitat as ROOT | V on hid as ROOT | V on is as csubj | V on keep as advcl | V on kind as relcl
-0.2 V on mak as advcl | V on mak as conj | V on open as conj | V on paus as ROOT | V on put as conj
-0.2 V on read as ROOT | V on remember as ccomp | V on set as advcl | V on slip as ROOT | V on sort as relcl
-0.2 V on speak as ROOT | V on stai as conj | V on strik as ROOT | V on tak as advcl | V on tak as conj
-0.2 V on throw as ROOT | V on tri as conj | V prt up | V simply announc | V simply clos | V simply express
-0.2 V simply fasten | V simply light | V simply mean | V simply rais | V simply remind | V simply sing
-0.2 V simply start | V simply step | V simply trembl | V subject NOUN True form past | V subject NUM False form past
-0.2 V subject PROPN False form s | V subject he | V subject he form past | V subject him form ing
-0.2 V subject himself | V subject it form s | V subject my | V subject she | V subject she form both
-0.2 V subject she form ing | V subject she form s | V subject we | V subject which form both | V takes after
-0.2 V takes agent | V takes at | V takes during | V takes into | V takes of | V takes under
+0.2 V on mak as advcl | V on mak as conj | V on open as conj | V on paus as ROOT | V on put as advcl
+0.2 V on put as conj | V on read as ROOT | V on remember as ccomp | V on set as advcl | V on slip as ROOT
+0.2 V on sort as relcl | V on speak as ROOT | V on stai as conj | V on strik as ROOT | V on tak as advcl
+0.2 V on tak as conj | V on throw as ROOT | V on tri as conj | V prt up | V simply announc | V simply clos
+0.2 V simply express | V simply fasten | V simply light | V simply mean | V simply rais | V simply remind
+0.2 V simply sing | V simply start | V simply step | V simply trembl | V subject NOUN True form past
+0.2 V subject NUM False form past | V subject PROPN False form s | V subject he | V subject he form past
+0.2 V subject him form ing | V subject himself | V subject it form s | V subject my | V subject she
+0.2 V subject she form both | V subject she form ing | V subject she form s | V subject we
+0.2 V subject which form both | V takes after | V takes agent | V takes at | V takes during | V takes into
+0.2 V takes under
 0.3 A 0 above ing False False False | A before become | A before bit | A before much | A before so | A is fair
 0.3 A is familiar | A is hard | A is mad | A is silent | A is warm | A on am as acomp | A on fac as amod | A on mak
 0.3 A on with as pobj | A with a | N 1 above both False True False | N after ( | N after a SCONJ | N after by
@@ -897,16 +897,16 @@ _LINES = """
 0.3 V form past helped False as pcomp | V helper 's form both | V helper been form both | V helper been form ing
 0.3 V helper had form ing | V helper has form part | V is advertis | V is attack | V is bless | V is blow
 0.3 V is burst | V is buy | V is call | V is din | V is discover | V is enjoi | V is frighten | V is gallop
-0.3 V is goe | V is going | V is hand | V is hold | V is hurri | V is lower | V is own | V is pack | V is pick
-0.3 V is prefer | V is promis | V is pull | V is rais | V is read | V is repos | V is retir | V is return
-0.3 V is roll | V is shin | V is sound | V is speak | V is stir | V is strik | V is swear | V is weep | V length 0
-0.3 V no subject form both as ccomp | V no subject form ing as csubj | V no subject form ing as xcomp
-0.3 V object SCONJ | V object aspect | V object glass | V object lamp | V object leg | V object man | V object truth
-0.3 V on all as relcl | V on answer as ROOT | V on answer as ccomp | V on ask as advcl | V on at as pcomp
-0.3 V on be as ccomp | V on bid as xcomp | V on by as pcomp | V on com as ccomp | V on explain as ROOT
-0.3 V on grow as ROOT | V on hold as ROOT | V on hold as advcl | V on inquir as ROOT | V on leav as xcomp
-0.3 V on light as ROOT | V on mean as ROOT | V on meet as ROOT | V on on as pcomp | V on pick as ROOT
-0.3 V on put as advcl | V on reach as conj | V on return as conj | V on ris as advcl | V on run as advcl
+0.3 V is goe | V is going | V is hand | V is hold | V is hurri | V is lower | V is notic | V is own | V is pack
+0.3 V is pick | V is prefer | V is promis | V is pull | V is rais | V is read | V is repos | V is retir
+0.3 V is return | V is roll | V is shin | V is sound | V is speak | V is stir | V is strik | V is swear | V is weep
+0.3 V length 0 | V no subject form both as ccomp | V no subject form ing as csubj | V no subject form ing as xcomp
+0.3 V object SCONJ | V object aspect | V object glass | V object lamp | V object leg | V object man
+0.3 V object truth | V on all as relcl | V on answer as ROOT | V on answer as ccomp | V on ask as advcl
+0.3 V on at as pcomp | V on be as ccomp | V on bid as xcomp | V on by as pcomp | V on com as ccomp | V on do as conj
+0.3 V on explain as ROOT | V on grow as ROOT | V on hold as ROOT | V on hold as advcl | V on inquir as ROOT
+0.3 V on leav as xcomp | V on light as ROOT | V on mean as ROOT | V on meet as ROOT | V on on as pcomp
+0.3 V on pick as ROOT | V on reach as conj | V on return as conj | V on ris as advcl | V on run as advcl
 0.3 V on settl as ROOT | V on stai as ROOT | V on stand as advcl | V on tak as xcomp | V on talk as ROOT
 0.3 V on thing as acl | V prt by | V simply arriv | V simply breath | V simply danc | V simply drop | V simply eat
 0.3 V simply establish | V simply fly | V simply gaz | V simply lead | V simply leav | V simply listen
@@ -934,34 +934,33 @@ _LINES = """
 0.4 V advmod abruptly | V advmod actually | V advmod faintly | V advmod fast | V advmod forward | V advmod neatly
 0.4 V advmod open | V advmod quickly | V advmod slowly | V advmod softly | V advmod thus | V advmod where
 0.4 V after " | V after _ | V after around | V after close | V after dick | V after good | V after herself
-0.4 V after home | V after the | V after those | V after three | V after through | V before alexandra | V before am
-0.4 V before been | V before captain | V before easily | V before fire | V before guide | V before had
-0.4 V before hair | V before he | V before merely | V before now | V before rachel | V before rather
-0.4 V before slowly | V before son | V before thoughts | V before tuppence | V before when | V before you
-0.4 V before youth | V form both as acomp | V form both as parataxis | V form both helped False as ROOT
-0.4 V form both helped False as dep | V form part as relcl | V form part helped True as relcl
-0.4 V helper had form both | V helper to form part | V is act | V is animat | V is announc | V is approach
-0.4 V is awak | V is bend | V is clear | V is complet | V is consent | V is decid | V is depart | V is drink
-0.4 V is earn | V is examin | V is flutter | V is fly | V is fold | V is light | V is notic | V is obtain
+0.4 V after home | V after off | V after the | V after those | V after three | V after through | V after up
+0.4 V before alexandra | V before am | V before been | V before captain | V before easily | V before fire
+0.4 V before guide | V before had | V before hair | V before he | V before merely | V before now | V before rachel
+0.4 V before rather | V before slowly | V before son | V before thoughts | V before tuppence | V before when
+0.4 V before you | V before youth | V form both as acomp | V form both as parataxis
+0.4 V form both helped False as ROOT | V form both helped False as dep | V form part as relcl
+0.4 V form part helped True as relcl | V helper had form both | V is act | V is animat | V is announc
+0.4 V is approach | V is awak | V is bend | V is clear | V is complet | V is consent | V is decid | V is depart
+0.4 V is drink | V is earn | V is examin | V is flutter | V is fly | V is fold | V is light | V is obtain
 0.4 V is produc | V is puzzl | V is regard | V is ring | V is ruin | V is seat | V is settl | V is shav | V is shut
 0.4 V is stick | V is suggest | V is try | V is watch | V no subject form ing as advcl
 0.4 V no subject form part as ROOT | V object VERB | V object charg | V object cigarett | V object feet
 0.4 V object hom | V object mass | V object match | V object one | V object room | V object veil | V object visit
 0.4 V object voic | V on ask as ccomp | V on befor as pcomp | V on bring as ROOT | V on catch as advcl
-0.4 V on do as ccomp | V on do as conj | V on eat as conj | V on find as conj | V on get as conj | V on get as xcomp
+0.4 V on do as ccomp | V on eat as conj | V on find as conj | V on get as conj | V on get as xcomp
 0.4 V on hand as relcl | V on happen as ccomp | V on help as xcomp | V on in as pcomp | V on laugh as conj
 0.4 V on mak as ccomp | V on much as relcl | V on murmur as ROOT | V on order as conj | V on plai as ROOT
 0.4 V on point as ROOT | V on remov as ROOT | V on ris as ROOT | V on say as ROOT | V on see as ROOT
 0.4 V on see as xcomp | V on send as conj | V on sing as ROOT | V on spring as advcl | V on steal as conj
 0.4 V on step as ROOT | V on tell as ROOT | V on throw as conj | V on walk as advcl | V on walk as conj
 0.4 V on watch as advcl | V simply animat | V simply cover | V simply cross | V simply enter | V simply fold
-0.4 V simply get | V simply hunt | V simply kiss | V simply lean | V simply look | V simply mount | V simply murmur
-0.4 V simply point | V simply reflect | V simply regard | V simply scatter | V simply speak | V simply strik
-0.4 V simply wait | V simply walk | V subject PROPN False form both | V subject PROPN False form part
-0.4 V subject he form part | V subject i | V subject i form base | V subject i form both
-0.4 V subject nobody form both | V subject she form past | V subject that form both | V subject them
-0.4 V subject they form ing | V subject this | V subject who form past | V subject with my | V subject with our
-0.4 V takes out | V takes through | V takes until
+0.4 V simply get | V simply hunt | V simply lean | V simply look | V simply mount | V simply murmur | V simply point
+0.4 V simply reflect | V simply regard | V simply scatter | V simply speak | V simply strik | V simply wait
+0.4 V simply walk | V subject PROPN False form both | V subject PROPN False form part | V subject he form part
+0.4 V subject i | V subject i form base | V subject i form both | V subject nobody form both
+0.4 V subject she form past | V subject that form both | V subject them | V subject they form ing | V subject this
+0.4 V subject who form past | V subject with my | V subject with our | V takes out | V takes through | V takes until
 0.5 A after because | A after so | A after with | A before ! | A before particularly | A is comfortabl | A is dead
 0.5 A is excit | A is pleas | A is readi | A is scar | A is sleepi | A on PROPN | A on cold | A on ris
 0.5 N 1 above part False True False | N after entered | N after i | N after round | N after should | N after that
@@ -979,25 +978,25 @@ _LINES = """
 0.5 N on mov | N on pay | N on pervad | N on remov | N on rous | N on see as dobj | N on seem as dobj | N on send
 0.5 N on set as nsubj | N on sit | N on spread | N on succeed as nsubj | N on tear | N with day | V advmod directly
 0.5 V advmod last | V advmod low | V advmod therefore | V after a PROPN | V after abruptly | V after he
-0.5 V after him | V after his | V after my | V after off | V after six | V after up | V after was | V after yourself
-0.5 V before ' | V before ; | V before at | V before comrade | V before life | V before seen | V before suddenly
-0.5 V before sun | V before terry | V before warwick | V before water | V before while
-0.5 V form both helped False as conj | V form ing as dobj | V form ing helped False as dobj
-0.5 V helper having form both | V is appli | V is aris | V is assur | V is build | V is chang | V is commenc
-0.5 V is crowd | V is deposit | V is establish | V is fix | V is glow | V is marri | V is miss | V is mount
-0.5 V is not | V is occur | V is pay | V is present | V is promot | V is reflect | V is resolv | V is spoil
-0.5 V is struggl | V is swing | V is trembl | V is wait | V is wish | V mark whilst | V no subject form ing as dobj
-0.5 V object brush | V object fir | V object friend | V object grind | V object ladi | V object monei
-0.5 V object number | V object reason | V object row | V object sensation | V object sight | V object woman
-0.5 V on 's as conj | V on 's as xcomp | V on accept as ROOT | V on affect as ROOT | V on allow as ccomp
-0.5 V on answer as conj | V on as as pcomp | V on bend as ROOT | V on burn as ROOT | V on burst as ROOT
-0.5 V on caus as ccomp | V on clos as ROOT | V on discover as ROOT | V on discover as advcl | V on fac as amod
-0.5 V on feel as advcl | V on grow as advcl | V on hold as conj | V on is as advcl | V on keep as xcomp
-0.5 V on lead as ROOT | V on lead as xcomp | V on notic as ccomp | V on observ as ROOT | V on order as acl
-0.5 V on rais as conj | V on return as ROOT | V on rid as ROOT | V on say as conj | V on sleep as conj
-0.5 V on smok as conj | V on sorri as xcomp | V on stand as xcomp | V on tak as ROOT | V on think as advcl
-0.5 V on wander as ROOT | V on want as conj | V on withdraw as conj | V prt down | V simply ask | V simply bow
-0.5 V simply build | V simply descend | V simply describ | V simply imagin | V simply inquir | V simply mov
+0.5 V after him | V after his | V after my | V after six | V after was | V after yourself | V before ' | V before ;
+0.5 V before at | V before comrade | V before life | V before seen | V before suddenly | V before sun
+0.5 V before terry | V before warwick | V before water | V before while | V form both helped False as conj
+0.5 V form ing as dobj | V form ing helped False as dobj | V helper having form both | V helper to form part
+0.5 V is appli | V is aris | V is assur | V is build | V is chang | V is commenc | V is crowd | V is deposit
+0.5 V is establish | V is fix | V is glow | V is marri | V is miss | V is mount | V is not | V is occur | V is pay
+0.5 V is present | V is promot | V is reflect | V is resolv | V is spoil | V is struggl | V is swing | V is trembl
+0.5 V is wait | V is wish | V mark whilst | V no subject form ing as dobj | V object brush | V object fir
+0.5 V object friend | V object grind | V object ladi | V object monei | V object number | V object reason
+0.5 V object row | V object sensation | V object sight | V object woman | V on 's as conj | V on 's as xcomp
+0.5 V on accept as ROOT | V on affect as ROOT | V on allow as ccomp | V on answer as conj | V on as as pcomp
+0.5 V on bend as ROOT | V on burn as ROOT | V on burst as ROOT | V on caus as ccomp | V on clos as ROOT
+0.5 V on discover as ROOT | V on discover as advcl | V on fac as amod | V on feel as advcl | V on grow as advcl
+0.5 V on hold as conj | V on is as advcl | V on keep as xcomp | V on lead as ROOT | V on lead as xcomp
+0.5 V on notic as ccomp | V on observ as ROOT | V on order as acl | V on rais as conj | V on return as ROOT
+0.5 V on rid as ROOT | V on say as conj | V on sleep as conj | V on smok as conj | V on sorri as xcomp
+0.5 V on stand as xcomp | V on tak as ROOT | V on tell as conj | V on think as advcl | V on wander as ROOT
+0.5 V on want as conj | V on withdraw as conj | V prt down | V simply ask | V simply bow | V simply build
+0.5 V simply descend | V simply describ | V simply imagin | V simply inquir | V simply kiss | V simply mov
 0.5 V simply reach | V simply resum | V simply seat | V simply tri | V subject PROPN False | V subject he form ing
 0.5 V subject her form base | V subject somebody | V subject somebody form both | V subject they form both
 0.5 V subject they form past | V takes about | V takes by | V takes toward | V takes towards
@@ -1024,11 +1023,11 @@ _LINES = """
 0.6 V object mother | V object newspaper | V object step | V object trail | V on admit as ROOT
 0.6 V on answer as advcl | V on break as ROOT | V on go as ROOT | V on hav as xcomp | V on leav as ROOT
 0.6 V on let as ccomp | V on open as advcl | V on promot as ROOT | V on repli as ROOT | V on soon as advcl
-0.6 V on tell as conj | V on tim as relcl | V prt out | V simply ad | V simply chang | V simply draw
-0.6 V simply exclaim | V simply fall | V simply glanc | V simply help | V simply neglect | V simply observ
-0.6 V simply peer | V simply promot | V simply repli | V subject ADJ False form ing | V subject ADV False
-0.6 V subject PROPN False form past | V subject some form both | V subject them form base | V subject what form base
-0.6 V subject you form ing | V takes across | V takes before | V takes past
+0.6 V on tim as relcl | V prt out | V simply ad | V simply chang | V simply draw | V simply exclaim | V simply fall
+0.6 V simply glanc | V simply help | V simply neglect | V simply observ | V simply peer | V simply promot
+0.6 V simply repli | V subject ADJ False form ing | V subject ADV False | V subject PROPN False form past
+0.6 V subject some form both | V subject them form base | V subject what form base | V subject you form ing
+0.6 V takes across | V takes before | V takes past
 0.7 A after " | A after faces | A before both | A before felt | A before grew | A is absent | A is asleep
 0.7 A is astonish | A is hungri | A is sharp | A is sullen | A is thoughtful | A is wrong | A on afternoon
 0.7 A on afternoon as amod | A on feel | A on get as acomp | A on heart | A on ris as amod | A on round as conj
@@ -1045,9 +1044,9 @@ _LINES = """
 0.7 V before once | V before pett | V before pontellier | V before was | V helper were form ing | V is abandon
 0.7 V is answer | V is blush | V is break | V is com | V is creep | V is dig | V is distinguish | V is fling
 0.7 V is laugh | V is murmur | V is press | V is purchas | V is select | V is star | V is vanish | V is witness
-0.7 V object ADV | V object bell | V object chair | V object cigar | V object doctor | V object hand | V object mind
-0.7 V object moment | V object nam | V object tea | V on NUM | V on ask as conj | V on begin as ROOT
-0.7 V on cri as ROOT | V on cri as conj | V on cross as ROOT | V on declar as ROOT | V on hour as relcl
+0.7 V object ADV | V object bell | V object chair | V object child | V object cigar | V object doctor
+0.7 V object hand | V object mind | V object moment | V object nam | V object tea | V on NUM | V on ask as conj
+0.7 V on begin as ROOT | V on cri as conj | V on cross as ROOT | V on declar as ROOT | V on hour as relcl
 0.7 V on nam as relcl | V on pretend as ROOT | V on remember as ROOT | V on remov as conj | V on room as relcl
 0.7 V on see as ccomp | V on slip as conj | V on smil as ROOT | V on speak as conj | V on turn as advcl
 0.7 V on wonder as ccomp | V simply go | V simply halt | V simply hesitat | V simply laugh | V simply open
@@ -1064,12 +1063,12 @@ _LINES = """
 0.8 V before stranger | V before woman | V form both helped False as parataxis | V helper were form base | V is ad
 0.8 V is admit | V is buri | V is declar | V is draw | V is drop | V is flash | V is grumbl | V is hear
 0.8 V is inquir | V is listen | V is offer | V is paus | V is reveal | V is spring | V is tri | V is turn | V is wip
-0.8 V is withdraw | V is writ | V object child | V object head | V object impression | V object piec
-0.8 V object pip | V object stick | V object wif | V on are as ccomp | V on hear as ccomp | V on is as ccomp
+0.8 V is withdraw | V is writ | V object head | V object impression | V object piec | V object pip
+0.8 V object stick | V object wif | V on are as ccomp | V on cri as ROOT | V on hear as ccomp | V on is as ccomp
 0.8 V on ladi as relcl | V on moment as relcl | V on pull as conj | V on suffer as advcl | V prt in
 0.8 V simply answer | V simply approach | V simply aris | V simply cri | V simply explain | V simply forget
-0.8 V simply hurri | V simply pick | V simply promis | V simply refus | V simply resolv | V simply rid
-0.8 V simply say | V simply slip | V simply smil | V simply startl | V subject him form base
+0.8 V simply hurri | V simply mention | V simply pick | V simply promis | V simply refus | V simply resolv
+0.8 V simply rid | V simply say | V simply slip | V simply smil | V simply startl | V subject him form base
 0.8 V subject that form part | V subject which form part | V subject who form both | V takes up
 0.9 A is sunni | A on 'm | A on grow | A on grow as acomp | A on master | A on master as amod | N after during
 0.9 N after enough | N before ghastly | N before nervous | N before severe | N before slow | N before take
@@ -1080,8 +1079,8 @@ _LINES = """
 0.9 V is persuad | V is prepar | V is recollect | V is remind | V is say | V is shak | V is survei | V is win
 0.9 V object point | V object song | V on abl as xcomp | V on ask as ROOT | V on draw as conj | V on enter as ROOT
 0.9 V on friend as relcl | V on open as ROOT | V on remark as ROOT | V on return as advcl | V on say as advcl
-0.9 V on smil as conj | V on start as conj | V prt off | V simply fac | V simply mention | V simply paus
-0.9 V simply spring | V subject him
+0.9 V on smil as conj | V on start as conj | V prt off | V simply fac | V simply paus | V simply spring
+0.9 V subject him
 1.0 A is open | A on becom | A on fanci | A on with | N before dying | N before first | N before off
 1.0 N before quiet | N before was | N is accident | N is act | N is adventur | N is advic | N is departur
 1.0 N is drowsi | N is fear | N is observation | N is open | N is possession | N is request | N is scent
@@ -1118,9 +1117,10 @@ _LINES = """
 1.5 N is roar | N is sunset | V before doctor | V before ” | V is stop
 1.6 N before sad | N is breez | N is entranc | N is footstep | N is journei | N is motion | N is sensation
 1.6 V advmod plainly | V is report | V on continu as xcomp | V simply hid
-1.7 N is answer | N is battl | N is confusion | N is exclamation | N is feel | N is gas | N is not | N is resolution
+1.7 N is answer | N is battl | N is confusion | N is exclamation | N is feel | N is not | N is resolution
 1.7 N is shock | V is dying | V on happen as xcomp
-1.8 N before quick | N is death | N is murmur | N is music | V is bid | V on glad as xcomp | V on proceed as xcomp
+1.8 N before quick | N is death | N is gas | N is murmur | N is music | V is bid | V on glad as xcomp
+1.8 V on proceed as xcomp
 1.9 N is action | N is blaz | N is blush | N is dinner | N is glimps | N is paus | N is repli | N is sound
 1.9 N on crowd | V is born | V on oblig as xcomp
 2.0 A is surpris | N is campfir | N is contemplation | N is nois | N is remark | N is sigh
