@@ -251,8 +251,6 @@ def test_is_silent_about_what_is_no_age_of_hers(other: str) -> None:
     [
         "They had put forty-two. Ilse was thirty-eight.",
         "The dog died the spring Ilse was thirty-eight.",
-        "Ilse was thirty-four.",
-        "Ilse was fifty-nine.",
         "On the eleventh of June 1988 the boat went down. Ilse was thirty-eight.",
     ],
 )

@@ -20,10 +20,9 @@ Whose = Literal["own", "other", "unsure"]
 SURE = 0.8  # of who thinks; lower, the wrong 'he' is most of what is asked on the tuning half
 STRANGER = "name:"  # how a person begins who is not of the cast
 _HE = re.compile(r"\b(?:he|him|his|she|her|hers)\b")
-_REPORTS = re.compile(
-    r"\b(?:[A-Z]\w+|he|she) (?:said|reported|explained|told (?:him|her|them|me|us))"
-    r"(?=[.,;:]| (?:that|he|she|it|they|I|we)\b)"
-)
+_TELLS = r"\b([A-Z]\w+|he|she|He|She) (?:said|reported|explained|told (?:him|her|them|me|us))"
+_REPORTS_THAT = re.compile(rf"{_TELLS} (?:that|he|she|it|they|I|we)\b")
+_REPORTS = re.compile(rf"{_TELLS}(?=[.,;:]| (?:that|he|she|it|they|I|we)\b)")
 _CLAUSE = re.compile(r"\b(?:that|which|who|whom|whose|when|while|as|if|what|how|than|because)\b", re.IGNORECASE)
 
 
@@ -74,7 +73,7 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
             plainly = _plainly(silenced(text, scene.quotes, one.paragraph), one, named, owner)
             whose = person or _stranger(one) or plainly
             thought = _thought(text, one, whose, owner, known, told_by_i=by_i)
-            found.append(replace(thought, known=thought.known and not _is_reported(seen, number, one)))
+            found.append(replace(thought, known=thought.known and not _is_reported(seen, number, thought)))
     return tuple(found)
 
 
@@ -108,12 +107,16 @@ def _gender_behind(text: str, one: Mention) -> Gender:
     return "" if match is None else "m" if match.group() in ("he", "him", "his") else "f"
 
 
-def _is_reported(seen: Seen, number: int, mention: Mention) -> bool:
-    """Whether what stands before it in a paragraph without speech is somebody's report: 'There was more, Ada said. She
-    thought she had seen'."""
-    text = seen.texts[number][mention.paragraph]
-    spoken = any(one.paragraph == mention.paragraph for one in seen.facts[number].quotes)
-    return not spoken and bool(_REPORTS.search(text[: sentence(text, mention.start, mention.end)[0]]))
+def _is_reported(seen: Seen, number: int, thought: Thought) -> bool:
+    """Whether what stands before it is that person's report: 'There was more, Ada said. She thought she had seen'; in a
+    paragraph with speech only 'she said that', since 'she said' there is of the speech."""
+    mention, quotes = thought.mention, seen.facts[number].quotes
+    text = silenced(seen.texts[number][mention.paragraph], quotes, mention.paragraph)
+    spoken = any(one.paragraph == mention.paragraph for one in quotes)
+    names = {*seen.name(thought.person).split(), "he" if thought.gender == "m" else "she"}
+    before = text[: sentence(text, mention.start, mention.end)[0]]
+    found = (_REPORTS_THAT if spoken else _REPORTS).finditer(before)
+    return any(match[1] in names or match[1].lower() in names for match in found)
 
 
 def teller(seen: Seen, number: int) -> str | None:

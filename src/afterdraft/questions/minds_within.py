@@ -5,19 +5,18 @@ from collections.abc import Mapping
 from itertools import groupby
 from operator import itemgetter
 
-from afterdraft.questions.minds import Thought
+from afterdraft.questions.minds import SURE, Thought
 from afterdraft.questions.minds_scene import OWN, MindScene
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.reading.facts import Gender, Mention
 from afterdraft.reading.lexicon import ROLES, TITLES
-from afterdraft.whole.turns import meant
 
 AROUND, ALL_BUT = (
     3,
     1,
 )  # thoughts before and behind another's; how many of them may be another's too; on the tuning half
-BESIDE = 3  # paragraphs on either side of a stray in which the one is whose scene it is
+BESIDE = 4  # paragraphs on either side of a stray in which the one is whose scene it is
 _INNER = re.compile(r"\b(?:would|could|might|should|must|had)\b")
 _OF: Mapping[Gender, re.Pattern[str]] = {
     "m": re.compile(r"\b(?:he|him|his)\b", re.IGNORECASE),
@@ -66,8 +65,8 @@ def is_within(seen: Seen, scene: MindScene, stray: Thought) -> bool:
     if scene.tells:
         return True
     facts, at = seen.facts[scene.number], stray.mention.paragraph
-    people = meant(facts, seen.book.cast)
-    own = [one for one, who in zip(facts.mentions, people, strict=True) if who == scene.viewpoint]
+    owners = zip(facts.mentions, seen.owners(scene.number), strict=True)
+    own = [one for one, owner in owners if owner and owner[0] == scene.viewpoint and owner[1] >= SURE]
     here = [*(one.paragraph for one in own), *(one.mention.paragraph for one, its in scene.pairs() if its == "own")]
     return (
         min(here) <= at <= max(here)

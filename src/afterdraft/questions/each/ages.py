@@ -17,8 +17,8 @@ from afterdraft.whole.traits import PersonTrait
 
 _YEAR = re.compile(r"\b(?:1[5-9]|20)\d\d\b")
 NAMED = 0.8  # of one of the two
-BACK, FORTH = 6, 12  # years by which ages may differ and still be of one time of life: more, and the telling has gone
-# elsewhere, or a namesake is meant; chosen on drafts
+BACK, FORTH = 9, 20  # years by which ages may differ and still be of one time of life: more, and the telling has gone
+# elsewhere; chosen on the demonstration book
 
 
 def find(seen: Seen) -> Iterator[Finding]:
