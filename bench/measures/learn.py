@@ -10,7 +10,6 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import chain
 from pathlib import Path
-from textwrap import wrap
 
 import numpy as np
 from numpy.typing import NDArray
@@ -19,6 +18,7 @@ from afterdraft.reading import events
 from afterdraft.reading.events import Found
 from bench.measures.litbank import Part
 from bench.measures.read import Read, read
+from bench.weights_module import module
 
 RIDGE = 1.0  # the best of 0.3, 0.5, 0.7, 1, 1.5, 2, 3, 4 by the five folds
 SEEN = 5  # times that a sign must occur: of 2, 3, 5, 8 the fewest signs that lose less than half a point
@@ -167,58 +167,19 @@ def _f1(tuned: Sequence[Sequence[float]], some: Sequence[Passage], least: float)
 
 
 def _written(bias: float, known: Mapping[str, float], stacked: Numbers, least: float) -> str:
-    return _MODULE.format(
-        bias=bias,
-        least=least,
-        own=tuple(stacked[:2].tolist()),
-        nearby=tuple(stacked[2:].tolist()),
-        lines="\n".join(lines(known)),
-    )
+    own, nearby = tuple(stacked[:2].tolist()), tuple(stacked[2:].tolist())
+    return module(_TOLD, known, _FIGURES.format(bias=bias, least=least, own=own, nearby=nearby))
 
 
-def lines(known: Mapping[str, float]) -> list[str]:
-    """Signs of one weight stand together, parted by ' | '."""
-    by_weight: dict[float, list[str]] = {}
-    for sign, weight in known.items():
-        by_weight.setdefault(weight, []).append(sign)
-    return [line for weight in sorted(by_weight) for line in _wrapped(weight, sorted(by_weight[weight]))]
-
-
-def _wrapped(weight: float, signs: Iterable[str]) -> list[str]:
-    """At most 120 letters a line; a sign is never broken."""
-    held = " | ".join(sign.replace(" ", "\0") for sign in signs)
-    lines = wrap(held, 112, break_long_words=False, break_on_hyphens=False)
-    return [f"{weight} {line.replace(chr(0), ' ').strip('| ')}" for line in lines]
-
-
-_MODULE = '''"""How much each sign of an event weighs: made by `python -m bench.measures.learn`, not by hand.
+_TOLD = """How much each sign of an event weighs: made by `python -m bench.measures.learn`, not by hand.
 
 Learned from the train passages of LitBank (David Bamman and others, CC BY 4.0; `NOTICES.md`). A weight is what the
 sign adds to the natural logarithm of the odds that the word is an event.
 """
-
-from collections.abc import Mapping
-from functools import cache
-
-from afterdraft.reading.weights_written import entries
-
-BIAS = {bias}
+_FIGURES = """BIAS = {bias}
 OWN = {own}  # constant, and how much the score of the word by itself counts
 NEARBY = {nearby}  # of what `event_nearby.nearby` gives
-LEAST = {least}  # score from which a word is taken for an event
-
-
-@cache
-def weights() -> Mapping[str, float]:
-    """By sign."""
-    return dict(entries(_LINES))
-
-
-# A weight, and the signs that have it.
-_LINES = """
-{lines}
-"""
-'''
+LEAST = {least}  # score from which a word is taken for an event"""
 
 if __name__ == "__main__":
     main()

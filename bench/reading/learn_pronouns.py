@@ -16,8 +16,9 @@ from afterdraft.whole import pronouns
 from afterdraft.whole.pronoun_cautions import Owner
 from afterdraft.whole.pronoun_signs import Place, nobody, signs
 from afterdraft.whole.pronoun_walk import walk
-from bench.measures.learn import MEMORY, lines
+from bench.measures.learn import MEMORY
 from bench.reading.pronouns import Known, known
+from bench.weights_module import module
 
 RIDGE = 2.0
 SEEN = 4  # times that a sign must occur
@@ -31,7 +32,7 @@ Weights = dict[str, float]
 def main() -> None:
     train = known("train")
     found = learned(train)
-    TARGET.write_text(_MODULE.format(lines="\n".join(lines(found))), encoding="utf-8")
+    TARGET.write_text(module(_TOLD, found), encoding="utf-8")
     print(f"{len(found)} signs")
 
 
@@ -113,29 +114,11 @@ def _descended(
     return found
 
 
-_MODULE = '''"""How much each sign of whom a pronoun means weighs: by `python -m bench.reading.learn_pronouns`.
+_TOLD = """How much each sign of whom a pronoun means weighs: by `python -m bench.reading.learn_pronouns`.
 
 Learned from the train passages of LitBank (David Bamman and others, CC BY 4.0; `NOTICES.md`). A weight is what the
 sign adds to the natural logarithm of how likely that one is, beside the others.
 """
-
-from collections.abc import Mapping
-from functools import cache
-
-from afterdraft.reading.weights_written import entries
-
-
-@cache
-def weights() -> Mapping[str, float]:
-    """By sign."""
-    return dict(entries(_LINES))
-
-
-# A weight, and the signs that have it.
-_LINES = """
-{lines}
-"""
-'''
 
 if __name__ == "__main__":
     main()

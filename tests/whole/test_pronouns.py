@@ -8,7 +8,8 @@ from afterdraft.whole.owners import BY_NAME, owners_in
 from afterdraft.whole.pronoun_cautions import ALONE, DOUBTED
 from afterdraft.whole.pronoun_signs import Candidate, Place, form, nobody, signs
 from afterdraft.whole.pronoun_weights import weights
-from afterdraft.whole.pronouns import likeliest
+from afterdraft.whole.pronouns import antecedents, likeliest
+from afterdraft.whole.turns import meant as meant_by_name
 from tests.reading.hand import scene
 
 KNOWN = [
@@ -42,8 +43,13 @@ def test_whoever_is_nobody_of_the_cast_is_nobody() -> None:
 
 
 def test_an_i_is_never_he() -> None:
-    owners = meant("I sat down by the door, and I was tired of it. His eyes were grey.")
-    assert all(owner is None or "narrator" not in owner[0] for owner in owners)
+    """The same words, where the I is Mr. Pike and where nobody knows who it is."""
+    facts = scene(*KNOWN, "I sat down by the door. His eyes were grey.")
+    cast, spoken = read_book([facts]).told[0], read_book([facts]).spoken[0]
+    people = meant_by_name(facts, cast)
+    told = ["read:mr pike" if one.kind == "self" else who for one, who in zip(facts.mentions, people, strict=True)]
+    assert "read:mr pike" in {owner[0] for owner in antecedents(facts, people, spoken, cast) if owner}
+    assert "read:mr pike" not in {owner[0] for owner in antecedents(facts, told, spoken, cast) if owner}
 
 
 @pytest.mark.parametrize(
