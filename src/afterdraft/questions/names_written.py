@@ -123,7 +123,8 @@ class Names:
         return (self.seen.span(number, place, *match.span(group)) for number, place, match in self.found(pattern))
 
     def is_name(self, word: str) -> bool:
-        named = len(word) >= LONG and word in self.stands and word.lower() not in self.small | _NO_NAMES
+        small = word.lower()
+        named = len(word) >= LONG and word in self.stands and small not in self.small and small not in _NO_NAMES
         return named and word not in self.places
 
     @cached_property

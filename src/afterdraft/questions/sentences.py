@@ -5,8 +5,11 @@ from collections.abc import Sequence
 
 from afterdraft.reading.facts import Quote
 
-_ABBREVIATED = r"(?<!\bMr)(?<!\bMrs)(?<!\bMs)(?<!\bDr)(?<!\bSt)(?<!\bProf)(?<!\bRev)(?<!\bCapt)(?<!\bCol)(?<!\b[A-Z])"
-_END = re.compile(rf"{_ABBREVIATED}[.!?…]+[”’\"')\]*_]*(?=\s+[“‘\"'(\[*_—]*[A-Z0-9])|\n")
+_POINT = "[.!?…]"
+_SHORT = "Mr Mrs Ms Dr St Prof Rev Capt Col [A-Z]"
+_NO_SHORT = "".join(rf"(?<!\b{short}{_POINT})" for short in _SHORT.split())
+# The point comes first, so that the pattern is tried at points only: ten times as fast.
+_END = re.compile(rf"{_POINT}{_NO_SHORT}{_POINT}*[”’\"')\]*_]*(?=\s+[“‘\"'(\[*_—]*[A-Z0-9])|\n")
 
 
 def sentence(text: str, start: int, end: int) -> tuple[int, int]:
