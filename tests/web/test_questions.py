@@ -337,6 +337,21 @@ def test_checks_are_reached_by_kind(shown: tuple[TestClient, Book]) -> None:
             "The maimed hand of Bram is on the left and on the right. Which is meant?",
             [["left"], ["right"], ["left", "right"]],
         ),
+        (
+            ("“It is quite all right,” he said, and left, his right knee stiff.", "She saw the limp of the left leg."),
+            "The bad leg of Bram is on the right and on the left. Which is meant?",
+            [["right"], ["left"]],
+        ),
+        (
+            ("He left at once, right as rain.", "The patch was on the right."),
+            "The bad eye of Bram is on the left and on the right. Which is meant?",
+            [["left", "right"], ["right"]],
+        ),
+        (
+            ("He was sixteen, and the eldest of four.", "Toby would be eighty in June, they said; all four knew it."),
+            "Toby Lark is 16 in Scene 1 and 79 in Scene 4. Are both meant?",
+            [["sixteen"], ["eighty"]],
+        ),
         ((), "Nothing follows.", []),
         (("four", "", "three"), "four or three", [["four"], [], ["three"]]),
     ],

@@ -1,7 +1,7 @@
 """Which words of passages that stand side by side tell them apart."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from difflib import SequenceMatcher
 
 from afterdraft.questions.named_days import SHORT_DAY
@@ -20,23 +20,29 @@ _COMMON = words_of(
 )  # of a question's words, which point at nothing
 _QUOTED = re.compile(r"“([^”]+)”")
 _DAY = "|".join(day.capitalize() for day in DAYS)
+_SIDED = r"\bon the (?:left|right)\b"
 _ABOUT = tuple(
-    (re.compile(asks), re.compile(rf"\b(?:{words})\b"))
+    (re.compile(asks), re.compile(words))
     for asks, words in (
-        (rf"\ba (?:{_DAY})\b", rf"{_DAY}|{SHORT_DAY}"),  # 'that day was a Friday'
-        (r"\bon the (?:left|right)\b", "left|right"),
+        (rf"\ba (?:{_DAY})\b", rf"\b(?P<it>{_DAY}|{SHORT_DAY})\b"),  # 'that day was a Friday'
+        (
+            _SIDED,  # but not 'quite all right', nor 'he left'
+            r"\b(?:(?i:the|his|her|my|its|to)\s|(?=\w+[ -]hand))(?P<it>left|right)\b(?! (?:thing|time|to)\b)",
+        ),
+        (_SIDED, r"\b(?P<it>left|right)\b"),
     )
-)  # what a question says in words of its own → what it is about
+)  # what a question says in words of its own → what it is about; what stands later only where the former finds nothing
+_AGES = re.compile(r" is (\d+) in \D.* and (\d+) in ")
 _WORD = re.compile(r"[^\W_]+(?:[’'-][^\W_]+)*")
 
 
 def differing(passages: Sequence[str], asks: str) -> tuple[tuple[Place, ...], ...]:
     """For each passage the words to be marked.
 
-    Weekdays or sides, where it asks about those. Of one alone, what the question quotes of it; of several, if each has
-    something that it quotes. Of two that are alike, all words that the other has not. Else what it quotes of one, and
-    the words that it names and not every passage has: 'dark' and 'blue' where it asks about dark eyes and blue ones;
-    names only where nothing else tells them apart.
+    Weekdays, sides or ages, where it asks about those. Of one alone, what the question quotes of it; of several, if
+    each has something that it quotes. Of two that are alike, all words that the other has not. Else what it quotes of
+    one, and the words that it names and not every passage has: 'dark' and 'blue' where it asks about dark eyes and blue
+    ones; names only where nothing else tells them apart.
 
     >>> differing(["She had grey eyes.", "Her eyes, brown as ale."], "Grey eyes and brown ones: are both meant?")
     (((8, 12),), ((10, 15),))
@@ -81,7 +87,19 @@ def _plain(word: str) -> str:
 
 def _about(passage: str, asks: str) -> tuple[Place, ...]:
     said = _QUOTED.sub("", asks)
-    return tuple(one.span() for asked, words in _ABOUT if asked.search(said) for one in words.finditer(passage))
+    if ages := _AGES.search(said):
+        return _ages(passage, {int(ages[1]), int(ages[2])})
+    found = (tuple(one.span("it") for one in words.finditer(passage)) for asked, words in _ABOUT if asked.search(said))
+    return next(filter(None, found), ())
+
+
+def _ages(passage: str, asked: Set[int]) -> tuple[Place, ...]:
+    """Numbers that are one of those asked about, or else next to one: who is 79 'would be eighty in June'."""
+    told = {one.span(): number(one[0].casefold()) for one in _WORD.finditer(passage)}
+    for beside in (asked, {age + step for age in asked for step in (-1, 1)}):
+        if found := tuple(place for place, age in told.items() if age in beside):
+            return found
+    return ()
 
 
 def _quoted(passage: str, asks: str) -> tuple[Place, ...]:
