@@ -3,8 +3,8 @@
 import pytest
 
 from afterdraft import wiring
-from afterdraft.manuscript.blocks import Block, Look
-from afterdraft.manuscript.set_in import set_in
+from afterdraft.manuscript.blocks import Block, Look, Run
+from afterdraft.manuscript.set_in import in_italics, set_in
 from afterdraft.questions.of_draft import seen_of
 
 TEXT = Block("It rained all day, and nobody came.", look=Look(indent=18.0))
@@ -44,3 +44,19 @@ def test_checks_know_of_it_by_scene() -> None:
     seen = seen_of(wiring.read([("book.md", text.encode())]), lambda texts: [])
     ((scene, paragraph),) = seen.set_in
     assert seen.texts[scene][paragraph] == "Dear Ada, it rains."
+
+
+def test_what_stands_in_italics_within_a_paragraph() -> None:
+    letter = Block("She read it again. I was here.", (Run(19, 30, "italic"), Run(0, 3, "bold")))
+    assert in_italics([TEXT, letter, block(italic=True), TEXT, TEXT]) == {1: ((19, 30),), 2: ((0, 19),)}
+    assert not in_italics([letter])  # so much of it is no exception
+
+
+def test_italics_reach_the_checks() -> None:
+    draft = f"# One\n\n{TEXT.text}\n\nShe read it again. *I was here.* It had no name to it, and no date either.\n"
+    seen = seen_of(wiring.read([("one.md", draft.encode())]), lambda _: [])
+    assert seen.italics == {(0, 1): ((19, 30),)}
+    assert seen.is_in_italics(0, 1, 19, 30)
+    assert seen.is_in_italics(0, 1, 15, 30)
+    assert not seen.is_in_italics(0, 1, 0, 30)
+    assert not seen.is_in_italics(0, 0, 0, 30)

@@ -1,6 +1,7 @@
 """A turn of phrase that comes again."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from afterdraft.questions.each.echoes import CHECK
 from afterdraft.questions.question import Finding
@@ -34,6 +35,14 @@ def test_asks_where_a_gesture_comes_again_in_the_same_words() -> None:
     (one,) = asked([f"Tobias {TURN} and sat.", *FAR], [*FAR, f"Later he {TURN}, and was gone."])
     assert quotes([one]) == [[f"Tobias {TURN} and sat.", f"Later he {TURN}, and was gone."]]
     assert one.words["words"] == TURN
+
+
+def test_is_silent_about_a_title_in_italics() -> None:
+    title = "The progress of the borrowed bowler in the treatment of ague"
+    told = book([[f"Tobias wrote {title}.", *FAR], [*FAR, f"There lay {title}, in a heap."]])
+    assert list(CHECK.find(told))
+    slanted = {(0, 0): ((13, 13 + len(title)),), (1, len(FAR)): ((10, 10 + len(title)),)}
+    assert not list(CHECK.find(replace(told, italics=slanted)))
 
 
 def test_is_silent_about_words_that_everybody_uses() -> None:

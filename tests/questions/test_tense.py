@@ -144,6 +144,15 @@ def test_is_silent_about_a_paragraph_of_what_is_so(now: str) -> None:
     assert not found_in(CHECK, [*QUIET * 4, now, *QUIET])
 
 
+def test_is_silent_about_a_note_in_italics() -> None:
+    notes = "He looks ill, poor lad."
+    told = f"{BEFORE} {notes} {AFTER}"
+    seen = read([[*ILSE, *MARTA, told]])
+    place, start = len(ILSE) + len(MARTA), told.find(notes)
+    assert list(CHECK.find(seen))
+    assert not list(CHECK.find(replace(seen, italics={(0, place): ((start, start + len(notes)),)})))
+
+
 def test_is_silent_about_a_note_set_in() -> None:
     note = "Marta takes the key and goes down. She minds the lamp, and waits for word, and Tobias comes."
     assert found_in(CHECK, [*QUIET * 4, "She read it twice.", note, *QUIET])

@@ -1,9 +1,11 @@
 """A passage that stands twice."""
 
+from dataclasses import replace
+
 import pytest
 
 from afterdraft.questions.each.twice import CHECK
-from tests.questions.asked import found, quotes
+from tests.questions.asked import book, found, quotes
 
 PASSAGE = "On the sill stood a jar of brass screws, and behind it the river went by as if it had been paid to."
 
@@ -17,6 +19,14 @@ def test_asks_where_a_passage_stands_in_two_scenes() -> None:
 def test_what_was_joined_into_another_sentence_is_found_as_far_as_it_is_the_same() -> None:
     (one,) = found(CHECK, [f"So it was: {PASSAGE.lower()}"], [f"{PASSAGE}"])
     assert one.numbers["words"] == 23
+
+
+def test_what_is_read_again_in_italics_is_meant() -> None:
+    letter = "I have been told many times what it shows, and I wish to hear from you whose it was."
+    told = book([[f"It said so. {letter}"], [f"{letter} He put it by."]])
+    assert list(CHECK.find(told))
+    slanted = {(0, 0): ((12, 12 + len(letter)),), (1, 0): ((0, len(letter)),)}
+    assert not list(CHECK.find(replace(told, italics=slanted)))
 
 
 def test_is_silent_about_few_words_and_refrains() -> None:

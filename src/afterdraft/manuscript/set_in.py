@@ -1,7 +1,7 @@
-"""Paragraphs that are set apart from the others: letters, reports, messages within the story."""
+"""What is set apart from the story's own words: letters, reports, and what is quoted or thought in italics."""
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from afterdraft.manuscript.blocks import Block
 
@@ -24,3 +24,22 @@ def set_in(blocks: Sequence[Block]) -> frozenset[int]:
     usual = Counter(one.left for one in prose.values()).most_common(1)[0][0]
     found = frozenset(at for at, one in prose.items() if one.left >= usual + IN or one.italic)
     return found if len(found) <= SOME * len(prose) else frozenset()
+
+
+def in_italics(blocks: Sequence[Block]) -> Mapping[int, tuple[tuple[int, int], ...]]:
+    """By index of the paragraph, where it stands in italics, in code points, in order; none where that is no exception.
+
+    >>> from afterdraft.manuscript.blocks import Run
+    >>> letter = Block("She read it again: I was here.", (Run(19, 30, "italic"), Run(0, 3, "bold")))
+    >>> in_italics([Block("It rained all day."), letter])
+    {1: ((19, 30),)}
+    """
+    found = {at: some for at, one in enumerate(blocks) if (some := _in_italics(one))}
+    slanted = sum(end - start for some in found.values() for start, end in some)
+    return found if slanted <= SOME * sum(len(one.text) for one in blocks) else {}
+
+
+def _in_italics(block: Block) -> tuple[tuple[int, int], ...]:
+    if block.look.italic:
+        return ((0, len(block.text)),)
+    return tuple(sorted((one.start, one.end) for one in block.runs if one.kind == "italic"))

@@ -7,8 +7,8 @@ from afterdraft.manuscript.draft import Draft
 from afterdraft.manuscript.headings import headings_over
 from afterdraft.manuscript.naming import scene_name
 from afterdraft.manuscript.outline import JOIN, SceneView, outline
-from afterdraft.manuscript.set_in import set_in
-from afterdraft.questions.seen import Seen
+from afterdraft.manuscript.set_in import in_italics, set_in
+from afterdraft.questions.seen import Italics, Seen
 from afterdraft.reading.facts import SceneFacts
 from afterdraft.whole.task import is_read
 
@@ -26,6 +26,7 @@ def seen_of(draft: Draft, read: Read) -> Seen:
         heads=tuple(map(tuple, headings_over(draft.division, scenes, texts))),
         titles=tuple(scene_name(one.scene, texts[one.story[0]] if one.story else "") for one in scenes),
         set_in=stands_in(scenes, draft.source.blocks),
+        italics=italics(scenes, draft.source.blocks),
     )
 
 
@@ -33,6 +34,14 @@ def stands_in(scenes: Sequence[SceneView], blocks: Sequence[Block]) -> frozenset
     """Scene, and paragraph among the scene's, of what stands in from the other paragraphs."""
     found = set_in(blocks)
     return frozenset((one.index, place) for one in scenes for place, index in enumerate(one.story) if index in found)
+
+
+def italics(scenes: Sequence[SceneView], blocks: Sequence[Block]) -> Italics:
+    """By scene, and paragraph among the scene's, where it stands in italics."""
+    found = in_italics(blocks)
+    return {
+        (one.index, place): found[index] for one in scenes for place, index in enumerate(one.story) if index in found
+    }
 
 
 def places_of(seen: Seen) -> tuple[tuple[int, ...], ...]:

@@ -31,6 +31,9 @@ READ: frozenset[Part] = frozenset({"facts", "cast", "time"})  # parts that there
 # traits, with what she says of them · time: story time, with her words for it · marks: what she marked
 
 
+Italics = Mapping[tuple[int, int], tuple[tuple[int, int], ...]]  # by scene and paragraph, where it stands in them
+
+
 @dataclass(frozen=True)
 class Seen:
     """Everything is by scene, in telling order. What takes work is worked out when first asked for."""
@@ -40,6 +43,7 @@ class Seen:
     heads: tuple[tuple[str, ...], ...] = ()  # lines of the heading right over each scene
     titles: tuple[str, ...] = ()  # what each scene is called on screen
     set_in: frozenset[tuple[int, int]] = frozenset()  # scene and paragraph of letters and reports that stand in
+    italics: Italics = field(default_factory=dict)
     given: Given = NOTHING
     marks: Marks = NO_MARKS
     keys: tuple[str, ...] = ()  # of each scene's facts, where they are known
@@ -103,6 +107,11 @@ class Seen:
         text = self.texts[span.scene][span.paragraph]
         return self.span(span.scene, span.paragraph, *sentence(text, span.start, span.end))
 
+    def is_in_italics(self, scene: int, paragraph: int, start: int, end: int) -> bool:
+        """Whether most of it is: then it is quoted, read or thought, and no words of the telling."""
+        inside = (min(end, done) - max(start, begun) for begun, done in self.italics.get((scene, paragraph), ()))
+        return 2 * sum(max(0, one) for one in inside) > end - start
+
     def digest(self, part: Part) -> str:
         """Of what a check that reads this part depends on."""
         if part not in self._digests:
@@ -129,7 +138,7 @@ def _time(seen: Seen) -> object:
 
 
 _OF: Mapping[Part, Callable[[Seen], object]] = {
-    "words": lambda seen: [seen.texts, seen.heads, sorted(seen.set_in)],
+    "words": lambda seen: [seen.texts, seen.heads, sorted(seen.set_in), sorted(seen.italics.items())],
     "facts": _facts,
     "cast": _cast,
     "time": _time,

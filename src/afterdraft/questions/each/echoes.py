@@ -82,11 +82,17 @@ def find(seen: Seen) -> Iterator[Finding]:
     asked: dict[tuple[int, ...], _Echo] = {}
     for one in sorted(found, key=lambda one: (-one.scarce, one.between, -len(one.first))):
         meant = _is_stock(one.first) or _is_catchphrase(one, phrases) or _takes_up(seen, one)
-        if _stays_in_mind(one) and not meant and not _points_back(seen, one.again):
+        quoted = any(_is_in_italics(seen, run) for run in (one.first, one.again))
+        if _stays_in_mind(one) and not (meant or quoted or _points_back(seen, one.again)):
             first, again = one.first[0], one.again[0]
             asked.setdefault((first.scene, first.paragraph, again.scene, again.paragraph), one)
     for one in list(asked.values())[:MOST]:
         yield _finding(seen, one)
+
+
+def _is_in_italics(seen: Seen, run: Sequence[_Word]) -> bool:
+    """Whether it is a title, or quoted."""
+    return seen.is_in_italics(run[0].scene, run[0].paragraph, run[0].start, run[-1].end)
 
 
 def _points_back(seen: Seen, run: Sequence[_Word]) -> bool:
@@ -258,5 +264,5 @@ CHECK = Check(
     blind="An echo that is meant is asked about too, if nothing says so. The same picture in other words is not seen.",
     reads=("words", "facts"),
     find=find,
-    recipe=3,
+    recipe=4,
 )

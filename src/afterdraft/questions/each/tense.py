@@ -55,6 +55,7 @@ def _in_scene(seen: Seen, number: int, scene: SceneFacts, *, alone: bool) -> Ite
             runs = _runs(seen, scene, place, text, speech)
         if not runs and not speech and is_told_now(seen, number, place):
             runs = [(0, len(text))]
+        runs = [one for one in runs if not seen.is_in_italics(number, place, *one)]
         if runs and "\n" not in text and (number, place) not in seen.set_in and stands_alone(seen, number, place):
             sharp = (0.85 if _long(text, runs) > 1 else 0.7) if somebody_acts(scene, place, text) else SOFT
             yield _finding(seen, number, place, runs, "present", sharp)
@@ -139,5 +140,5 @@ CHECK = Check(
     "where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=17,
+    recipe=18,
 )

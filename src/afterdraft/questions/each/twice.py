@@ -190,8 +190,10 @@ def _is_quoted(seen: Seen, span: Span) -> bool:
 
 def _is_meant(seen: Seen, first: Span, second: Span, *, quoted: bool) -> bool:
     """Whether the second is led in as a quotation, and is one: spoken, led in both times, or by words that say so; or
-    one opens a scene and the other closes it."""
+    both stand in italics; or one opens a scene and the other closes it."""
     if first.scene == second.scene and (first.paragraph, second.paragraph) == (0, len(seen.texts[first.scene]) - 1):
+        return True
+    if all(seen.is_in_italics(one.scene, one.paragraph, one.start, one.end) for one in (first, second)):
         return True
     if _OTHER.search(_opens(seen, second)) or _REFRAIN.search(_over(seen, second)):
         return True
@@ -240,5 +242,5 @@ CHECK = Check(
     "A passage that was changed in every few words is not seen.",
     reads=("words",),
     find=find,
-    recipe=8,
+    recipe=9,
 )

@@ -10,7 +10,7 @@ from afterdraft.desk.lines import Line as MarkedLine
 from afterdraft.manuscript.naming import scene_name
 from afterdraft.manuscript.outline import SceneView, outline
 from afterdraft.questions.marks import Carried, Line, Marks, Point, Renamed
-from afterdraft.questions.of_draft import Read, stands_in
+from afterdraft.questions.of_draft import Read, italics, stands_in
 from afterdraft.questions.question import Span
 from afterdraft.questions.seen import Seen
 from afterdraft.reading.facts import SceneFacts
@@ -51,6 +51,7 @@ def to_ask(book: Book, draft: str, task: Task, facts: Sequence[SceneFacts] = ())
         marks=marks(book, draft, scenes),
         keys=task.keys,
         set_in=stands_in(scenes, blocks),
+        italics=italics(scenes, blocks),
     )
 
 
