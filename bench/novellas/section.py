@@ -1,7 +1,7 @@
 """The novellas as a section of the results."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from afterdraft import wiring
@@ -10,12 +10,15 @@ from afterdraft.questions.seen import Seen
 from bench.judged.judgements import Judgement, judgements
 from bench.judged.score import FIRST, beside
 from bench.novellas.books import Novella, novellas
+from bench.novellas.fresh import Fresh, fresh, table
 from bench.report import Figure, Section
 from bench.slips.score import Result, result
 from bench.slips.seen import facts
 from bench.structure.halves import Half
 
 JUDGED = Path(__file__).parent / "judgements"
+SINCE = 9  # the first set asked after it was chosen which checks ask at first
+FRESH = "As first asked of drafts that nobody had worked on, all checks together, before what they show was mended:"
 HALVES: tuple[Half, Half] = ("tune", "report")
 
 
@@ -49,8 +52,8 @@ def measure(*, full: bool) -> Section:
             "reviser and 8 to 10 traps, by writers who knew nothing of the checks. A slip counts as found where one "
             "question shows two of its passages (one, where it has no other or the check shows one only)."
         ),
-        figures=tuple(figure for which in HALVES for figure in _figures(which, found)),
-        lines=(*_listed(found), "", *_by_check(found)),
+        figures=(*(figure for which in HALVES for figure in _figures(which, found)), *_fresh()),
+        lines=(*_listed(found), "", *_by_check(found), "", FRESH, "", *table(fresh())),
     )
 
 
@@ -75,6 +78,22 @@ def _figures(which: Half, found: Sequence[Asked]) -> Iterator[Figure]:
             at_most=False,
             note=f"{judged} judged, {open_} not yet",
         )
+
+
+def _fresh() -> Iterator[Figure]:
+    """Of each set of fresh drafts, as the program stood when it was asked; the target is for those since it was chosen
+    which checks ask at first."""
+    asked = [one for one in fresh() if one.at_first]
+    for number in sorted({one.set for one in asked}):
+        yield _good(f"questions of fresh drafts judged good, set {number}", [one for one in asked if one.set == number])
+    if since := [one for one in asked if one.set >= SINCE]:
+        name = f"questions of fresh drafts judged good, sets from {SINCE}"
+        yield replace(_good(name, since), target=0.7, at_most=False)
+
+
+def _good(name: str, asked: Sequence[Fresh]) -> Figure:
+    good = sum(one.verdict == "good" for one in asked)
+    return Figure(name, good / len(asked), note=f"{len(asked)} asked, of {len({one.draft for one in asked})} drafts")
 
 
 def _listed(found: Sequence[Asked]) -> Iterator[str]:

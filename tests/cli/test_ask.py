@@ -13,6 +13,7 @@ from afterdraft.questions.asking import ask
 from afterdraft.work.questions.let_stand import let_stand
 from afterdraft.work.questions.turn_check import turn_check
 from tests.facts import Read
+from tests.questions.people import ILSE, MARTA
 
 STORY = """Chapter One
 
@@ -92,6 +93,16 @@ def test_what_was_answered_in_a_book_is_not_asked_again(
     assert run(["ask", str(path), "--strict"], serve=no_program) == 0
     assert "Nothing to ask" in capsys.readouterr().out
     assert run(["ask", str(path), "--strict", "--check", "placeholder"], serve=no_program) == 1
+
+
+@pytest.mark.slow
+def test_less_sure_checks_are_asked_on_wish(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    file = tmp_path / "steps.txt"
+    told = "She came to the steps. He takes the rope, and he ties it. Nobody spoke."
+    file.write_text("\n\n".join([*ILSE, *MARTA, told]), encoding="utf-8")
+    for options, asked in (((), False), (("--less-sure",), True), (("--check", "tense"), True)):
+        assert run(["ask", str(file), "--strict", *options], serve=no_program) == asked
+        assert ("stands in the present" in capsys.readouterr().out) == asked
 
 
 def test_a_check_that_is_not_there_is_refused(file: Path, capsys: pytest.CaptureFixture[str]) -> None:

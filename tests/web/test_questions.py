@@ -1,7 +1,7 @@
 """The Questions screen: seven at a time, passages side by side, answers that hold, checks turned down and off."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from html import unescape
 from pathlib import Path
 from time import monotonic, sleep
@@ -9,12 +9,16 @@ from time import monotonic, sleep
 import pytest
 from starlette.testclient import TestClient
 
+from afterdraft.questions.question import Finding
+from afterdraft.questions.seen import Seen
 from afterdraft.web.asking import Asking
 from afterdraft.web.differing import differing
 from afterdraft.web.reading import Reading
 from afterdraft.web.told import NOTHING, Told
 from afterdraft.work.notes.mix_ink import mix_ink
 from afterdraft.work.ports import Book
+from afterdraft.work.questions.let_ask import let_ask
+from afterdraft.work.questions.turn_check import turn_check
 from tests.web.asked import found_here, low_boat, read
 from tests.web.opened import opened
 from tests.web.test_reading import Child
@@ -108,6 +112,37 @@ def test_the_seven_stay_together_until_they_are_answered_then_come_the_next(show
     for one in last:
         do(shown, "stand", one)
     assert "Every question is answered" in page(shown)
+
+
+def undo_top(book: Book, name: str) -> None:
+    top = book.edits().undo
+    assert top
+    assert top.name == name
+    book.undo(top.number)
+
+
+def test_less_sure_checks_wait_until_they_are_let_ask_all_at_once(tmp_path: Path) -> None:
+    def find(checks: Sequence[str], seen: Seen, facts: Sequence[str]) -> dict[str, tuple[Finding, ...]]:
+        span = seen.span(3, 0, 0, 12)
+        asked = Finding(evidence=(span,), strength=0.5, subject="boat", words={"charge": "keep it", "thing": "boat"})
+        return {check: (asked,) if check == "charge" else () for check in checks}
+
+    with opened(low_boat(tmp_path), asking=Asking(find=find)) as (client, book):
+        html = page((client, book))
+        assert not asks(html)
+        assert "they would ask one thing." in html
+        left = client.post(f"/books/{book.id}/questions/checks", data={"let": "all"}, follow_redirects=False)
+        assert left.status_code == 303
+        html = page((client, book))
+        assert len(asks(html)) == 1
+        assert "they would ask" not in html
+        undo_top(book, "Let the less sure checks ask")
+        turn_check(book, "charge", "off")
+        let_ask(book)
+        assert book.turned_checks()["charge"] == "off"  # as she turned it
+        let_ask(book)
+        undo_top(book, "Let the less sure checks ask")  # the same again is no edit
+        assert "they would ask" not in page((client, book))
 
 
 def test_those_left_for_now_make_room_for_others(shown: tuple[TestClient, Book]) -> None:

@@ -3,13 +3,14 @@
 import json
 import sys
 from argparse import ArgumentParser, ArgumentTypeError, Namespace
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from afterdraft import __version__, wiring
 from afterdraft.cli.options import Command, Serve
+from afterdraft.desk.answer import Turned
 from afterdraft.questions.ask_form import ask_form
 from afterdraft.questions.asking import ask
-from afterdraft.questions.at_first import AT_FIRST
+from afterdraft.questions.at_first import AT_FIRST, is_held_back
 from afterdraft.questions.catalogue import CHECKS
 from afterdraft.questions.check import Check
 from afterdraft.questions.of_draft import places_of
@@ -31,6 +32,11 @@ def _options(parser: ArgumentParser) -> None:
     parser.add_argument(
         "--check", action="append", type=_check, metavar="ID", help="only this check; may be given several times"
     )
+    parser.add_argument(
+        "--less-sure",
+        action="store_true",
+        help="also the checks that do not ask at first, since they often ask in vain",
+    )
     parser.add_argument("--strict", action="store_true", help="exit code 1 if any question waits for an answer")
 
 
@@ -43,14 +49,13 @@ def _check(id: str) -> Check:
 
 def _run(options: Namespace, _: Serve) -> int:
     answers, turned = wiring.answers_in(options.name)
-    checks: Sequence[Check] = options.check or [
-        one for one in CHECKS if one.id in turned or AT_FIRST.get(one.id) != "off"
-    ]
+    let: Mapping[str, Turned] = {**dict.fromkeys(AT_FIRST, "on"), **turned} if options.less_sure else turned
+    checks: Sequence[Check] = options.check or [one for one in CHECKS if not is_held_back(one.id, let)]
     seen = wiring.seen_by_checks(options.name)
     if not seen.is_read:
         print(UNREAD, file=sys.stderr)
     questions = ask(seen, checks=checks)
-    open_ones = waiting(questions, answers, {} if options.check else turned)
+    open_ones = waiting(questions, answers, {one.id: "on" for one in options.check} if options.check else let)
     if options.json:
         print(
             json.dumps(

@@ -14,6 +14,7 @@ from afterdraft.web.body import form, text
 from afterdraft.web.questions import KEY, answering, asked_of
 from afterdraft.web.render import back, book_of, frame, go, render
 from afterdraft.web.view import BookView, view
+from afterdraft.work.questions.let_ask import let_ask
 from afterdraft.work.questions.turn_check import turn_check
 
 if TYPE_CHECKING:
@@ -82,13 +83,17 @@ def checks(request: Request) -> Response:
 
 
 def turn(request: Request) -> Response:
-    """`POST /books/{book}/questions/checks` with the check's id and how it shall ask: on, down, off."""
+    """`POST /books/{book}/questions/checks` with the check's id and how it shall ask: on, down, off; or `let`, for all
+    that do not ask at first."""
     book, posted = book_of(request), form(request)
     how: Turned | None = next((one for one in TURNS if one == text(posted, "turned")), None)
-    if how is None:
+    if how is None and not text(posted, "let"):
         raise NotPossible("A check asks, asks less, or does not ask.")
     with answering(request, view(book)):
-        turn_check(book, text(posted, "check"), how)
+        if how is None:
+            let_ask(book)
+        else:
+            turn_check(book, text(posted, "check"), how)
     top = book.edits().undo
     return go(back(posted, f"/books/{book.id}/questions/checks"), said=top.name if top else "")
 

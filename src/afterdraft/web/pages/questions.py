@@ -20,7 +20,7 @@ from afterdraft.web.view import BookView, view
 from afterdraft.work.questions.let_stand import let_stand
 from afterdraft.work.questions.note_question import note_question, plan_question
 from afterdraft.work.questions.take_answer_back import take_answer_back
-from afterdraft.work.questions.to_answer import waiting
+from afterdraft.work.questions.to_answer import held_back, waiting
 
 AT_ONCE = 7
 
@@ -37,6 +37,7 @@ class QuestionsPage:
     lacking: bool  # some checks want facts that are not read
     trouble: bool
     past: str = ""  # keys of those left for now
+    held_back: int = 0  # questions of checks that do not ask until she lets them
 
     @property
     def tells_of_reading(self) -> bool:
@@ -80,6 +81,7 @@ def questions(request: Request) -> Response:
         lacking=bool(asked and asked.lacking),
         trouble=bool(asked and asked.trouble),
         past=past,
+        held_back=len(held_back(asked.questions if asked else (), answers.values(), seen.book.turned_checks())),
     )
     return render(request, "questions.html", context, around)
 

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from afterdraft.desk.anchor import Passage
 from afterdraft.desk.answer import Answer, Turned
 from afterdraft.manuscript.outline import SceneView
-from afterdraft.questions.at_first import turned_as
+from afterdraft.questions.at_first import is_held_back, turned_as
 from afterdraft.questions.question import Question
 
 STRONG = 0.85  # from which a check that is turned down still asks; 8 of the 29 questions of the demonstration book
@@ -22,6 +22,14 @@ def waiting(
     return tuple(
         one for one in questions if one.fingerprint not in answered and asks(turned_as(one.check, turned), one.strength)
     )
+
+
+def held_back(
+    questions: Iterable[Question], answers: Iterable[Answer], turned: Mapping[str, Turned]
+) -> tuple[Question, ...]:
+    """Those without an answer, of checks that do not ask until she lets them."""
+    answered = {one.fingerprint for one in answers}
+    return tuple(one for one in questions if one.fingerprint not in answered and is_held_back(one.check, turned))
 
 
 def asks(turned: Turned, strength: float) -> bool:

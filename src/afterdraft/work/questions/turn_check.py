@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from afterdraft.desk.answer import Turned
 from afterdraft.errors import Missing
-from afterdraft.questions.at_first import turned_as
+from afterdraft.questions.at_first import is_held_back, turned_as
 from afterdraft.work.called import quoted
 from afterdraft.work.ports import Book
 
@@ -21,7 +21,8 @@ def turn_check(book: Book, check: str, turned: Turned) -> None:
 
     if check not in BY_ID:
         raise Missing("This kind of question")
-    if turned_as(check, book.turned_checks()) == turned:
-        return  # the same again is no edit
+    known = book.turned_checks()
+    if turned_as(check, known) == turned and not is_held_back(check, known):
+        return  # the same again is no edit; of one that waits it says that it shall not be let ask with the others
     name = _SAID[turned].format(quoted(BY_ID[check].name))
     book.edit(name, lambda desk: desk.turn_check(check, turned))
