@@ -17,16 +17,17 @@ TARGETS = {  # of a name left over only where the writer wrote the earlier one d
     **dict.fromkeys(("weekday", "date", "interval", "name", "duplicate", "tense", "renamed"), OFTEN),
     **dict.fromkeys(("trait", "age", "two places", "gone", "viewpoint"), HALF_WAY),
 }
-ROUNDS = 2  # copies of each novel, with other seeds
+ROUNDS, SHORT = 4, 2  # copies of each novel, with other seeds: docs/decisions/0021
 
 
 def measure(*, full: bool) -> Section:
-    results = measured(HALVES, tuple(KINDS), full=full)
+    rounds = ROUNDS if full else SHORT
+    results = measured(HALVES, tuple(KINDS), full=full, copies=range(rounds))
     return Section(
         title="Planted faults",
         corpus=(
             f"{len({one.title for one in results})} novels of the structure corpus with one fault of each kind in it "
-            f"that it has a place for, {ROUNDS} copies of each with other seeds; the planter (`bench/faults`) imports "
+            f"that it has a place for, {rounds} copies of each with other seeds; the planter (`bench/faults`) imports "
             "nothing of the program. A fault counts as found where one question quotes the planted words and what they "
             "disagree with. Checks were mended on the tuning half."
         ),
@@ -40,7 +41,7 @@ def measured(
     kinds: Sequence[str],
     *,
     full: bool,
-    copies: Sequence[int] = range(ROUNDS),
+    copies: Sequence[int],
     processes: int = 2,
 ) -> list[Result]:
     """Of each novel copies with these numbers, which are their seeds."""
