@@ -161,6 +161,13 @@ def test_is_silent_about_a_note_set_in() -> None:
     assert not found_in(CHECK, [*QUIET * 4, "She read it twice.", letter, *QUIET])
 
 
+def test_a_day_that_begins_a_paragraph_of_the_telling_is_over_no_letter() -> None:
+    now = "Tobias takes the lamp and goes down to the landing. He ties the boat, and he waits for the bell."
+    told = "On the next day, May 12, they had some hopes of the ferry, and Tobias went down to the landing with her."
+    assert quotes(found_in(CHECK, [*QUIET * 4, told, now, *QUIET])) == [[now]]
+    assert not found_in(CHECK, [*QUIET * 4, "May 12.", now, "Ada Kell", *QUIET])
+
+
 def test_is_silent_about_how_a_house_stands_that_nobody_is() -> None:
     lies = "She had been there once. The Rectory stands half a mile beyond the ferry. Nobody spoke of it."
     assert not found_in(CHECK, [*ILSE, *MARTA, lies])

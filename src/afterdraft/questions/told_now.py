@@ -26,6 +26,7 @@ ROUND, CLOSE = 8, 3  # paragraphs on either side, and before it where the neares
 AROUND, LEAST_AROUND = 2, 3  # verbs in the past on either side for each in the present, and at all
 MANY, LONG = 4, 120  # verbs in the present, words
 MOST = 3  # signs of one kind that count
+HEADING = 12  # words of the date over a letter, with its place; a paragraph of more goes on with the story
 SIGNED = 2  # paragraphs from the words of a letter to its date and its signature
 MIXED = 0.1  # share of such a book's paragraphs in the past that have a deed in the present too; novels have 0.05
 DIARY = 0.1  # share of a book's scenes that are headed by a date
@@ -136,7 +137,9 @@ def stands_alone(seen: Seen, number: int, place: int) -> bool:
 def _is_of_a_letter(seen: Seen, number: int, place: int) -> bool:
     """Whether a date or a name by itself stands over or under it."""
     texts = seen.texts[number]
+    counted = seen.facts[number].counted
     heads = {one.paragraph for one in seen.facts[number].times if one.dateline}
+    heads = {place for place in heads if counted[place].words <= HEADING}
     near = range(max(0, place - SIGNED), min(len(texts), place + SIGNED + 1))
     return any(one in heads or texts[one].isupper() for one in near if one != place)
 

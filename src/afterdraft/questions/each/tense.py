@@ -140,5 +140,5 @@ CHECK = Check(
     "where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=18,
+    recipe=19,
 )
