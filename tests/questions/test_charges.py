@@ -73,3 +73,75 @@ def test_another_packet_that_is_told_of_otherwise_is_not_that_one() -> None:
     first = [given, "“Put that by,” said Joan."]
     later = "Tom had a packet of seeds for the lawn."
     assert found(CHECK, first, *REST[:4], [later], *REST[4:])
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "“You are not to take it personally,” she said.",
+        "“You’re to take it easy till Monday,” she said.",
+        "“You will take it as read when he comes,” she said.",
+        "“You must put it down to nerves,” she said.",
+        "“You are to leave it at that. Keep it up. Let it go,” she said.",
+        "“You will give it a rest until Easter,” she said.",
+        "“You’ll take it to the post before five,” she said.",
+        "“You must give it to me straight when he comes,” she said.",
+        "“You’ll keep it, will you?” she said.",
+        "“Open it when you like,” she said.",
+        "“Read it when you’ve a minute,” she said.",
+        "“Keep it for me while I dance,” she said.",
+        "“They don’t open it till nine,” she said of the mill.",
+        "She put that by to think about.",
+        "“I put that by to think about,” she said.",
+        "She put that by.",
+    ],
+)
+def test_what_may_be_meant_of_anything_lays_no_thing_by(said: str) -> None:
+    assert not found(CHECK, ["They stood in the yard.", "He gave her a white envelope.", said], *REST)
+
+
+@pytest.mark.parametrize(
+    "named",
+    [
+        "Behind the town there was a ring road.",
+        "It was the key question.",
+        "There was a letter box in the wall.",
+        "They found the pane before the letter S.",
+        "They found the pane before the letter A.",
+        "There was fire in his chest, and he had a plan.",
+        "She held him to the letter.",
+        "It shone like a ring, and she took his arm.",
+        "She thought of the letter for a long time.",
+    ],
+)
+def test_a_word_before_another_and_a_letter_of_the_alphabet_are_no_things(named: str) -> None:
+    assert not found(CHECK, ["They stood in the yard.", named, "“You will put it into Ada’s hand,” he said."], *REST)
+
+
+@pytest.mark.parametrize(
+    ("named", "said"),
+    [
+        ("He pressed a small parcel on her.", "“You are to open it on your birthday, not before.”"),
+        ("She gave Tom a locket.", "“Give it to Ada when she marries,” she said."),
+        ("He gave me a box tied with string.", "“Don’t open it till you’re on the train,” he said."),
+        ("She handed me a letter.", "“You must put it into Mr. Vane’s own hands.”"),
+        ("He had a key in his hand.", "“And I mean to find out what it opens,” he said. “I’ll see what it fits.”"),
+    ],
+)
+def test_asks_where_a_thing_is_given_with_words_for_later(named: str, said: str) -> None:
+    assert len(found(CHECK, ["They stood in the yard.", named, said], *REST)) == 1
+
+
+@pytest.mark.parametrize(
+    ("here", "later"),
+    [
+        ("He went out, and she opened it.", "It rained."),
+        ("He went out, and she broke the seal.", "It rained."),
+        ("He went out.", "On the stairs she tore open the envelope."),
+        ("He went out.", "She read the white envelope in bed."),
+    ],
+)
+def test_asks_nothing_where_it_is_opened_soon(here: str, later: str) -> None:
+    given = ["He gave her a white envelope.", "“You’re not to open it till Easter.”"]
+    assert not found(CHECK, [*given, here], [later], *REST)
+    assert found(CHECK, [*given, "He went out, and she opened the window."], ["She had not opened it."], *REST)

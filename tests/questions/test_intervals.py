@@ -91,3 +91,62 @@ def test_asks_about_an_evening_of_another_day_than_it_says(evening: str) -> None
 def test_is_silent_about_an_evening_that_time_has_passed_before(between: str) -> None:
     told = dated(["On the 3rd of May it rained.", between, "That evening, the 5th of May, the dog barked."])
     assert not list(CHECK.find(told))
+
+
+@pytest.mark.parametrize(
+    "second",
+    [
+        "They sat up on the Sunday night of the week after, and on the Tuesday they met.",
+        "He came on the Friday of the next week, and on the Saturday he went.",
+        "The following week, on Friday, they set out.",
+        "The week after, on the Thursday, they set out.",
+        "A week later, on the Friday, they set out.",
+        "The next day but one, a Thursday, they set out.",
+        "The day after Easter, a Friday, they set out.",
+        "The day after he came, a Friday, they set out.",
+        "Two days after Ada’s wedding, on the Friday, they set out.",
+        "Two days later they buried him, and on the Friday Tom went.",
+        "The next day she was ill; on Thursday she was dead.",
+        "They left the next day and arrived on Friday.",
+        "On Tuesday it rained, two days later, on the Friday, too.",
+        "Not two days later, on Friday, they set out.",
+        "More than two days later, on Friday, they set out.",
+        "Some two days later, on a Friday, they set out.",
+        "By the next evening, a Friday, they were gone.",
+        "“Two days later,” she said on Friday, “I saw him.”",
+        "The day before, Saturday, she was ill.",
+        "Two days later he read the notice of the dance on the Friday.",
+    ],
+)
+def test_is_silent_where_what_is_said_belongs_to_another_day(second: str) -> None:
+    assert not list(CHECK.find(dated(["It was Monday."], [second])))
+
+
+@pytest.mark.parametrize(
+    "second",
+    [
+        "A week later, on the 9th of May, they set out.",
+        "Between the next day and the 9th of May nobody came.",
+        "Three days later came the news of the 9th of May.",
+    ],
+)
+def test_is_silent_about_dates_likewise(second: str) -> None:
+    assert not list(CHECK.find(dated(["On the 3rd of May it rained."], [second])))
+
+
+@pytest.mark.parametrize("alone", ["The following week he came.", "Six days after the fire he came."])
+def test_is_silent_about_days_of_which_it_is_not_said_that_they_have_passed(alone: str) -> None:
+    assert not list(CHECK.find(dated(["On the 3rd of May it rained.", alone, "It was now the 6th of May."])))
+
+
+@pytest.mark.parametrize(
+    "second",
+    [
+        "Three days later they set out, on Friday.",
+        "He set out on Friday, three days later.",
+        "The following morning was Friday.",
+        "Three days later, on the Friday, they set out, and on the Sunday they were there.",
+    ],
+)
+def test_asks_where_what_is_said_belongs_to_the_day(second: str) -> None:
+    assert list(CHECK.find(dated(["It was Monday."], [second])))

@@ -1,10 +1,10 @@
 """'Three days later' between two days that lie otherwise."""
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from afterdraft.questions.check import Check
+from afterdraft.questions.days_reckoned import ABOUT, Reckoned, length, reckoned
 from afterdraft.questions.days_told import happens, has_month
 from afterdraft.questions.passing import passes_time
 from afterdraft.questions.question import Finding, Span
@@ -16,16 +16,8 @@ from afterdraft.whole.story_points import Said
 
 FAR = 60  # days between two dates up to which they are of one telling; chosen by hand
 SCENES = 2  # scenes apart, likewise
-DAYS = {"D": 1, "W": 7}
-_LENGTH = re.compile(r"P(\d+)([DW])")
 FIRST = 8  # characters of a sentence in which an interval moves the telling on, likewise
 BACK = 10  # days by which the second may lie before the first, and both still be of one telling, likewise
-_SAME = re.compile(
-    r"(?:that|the|this)\s(?:very\s)?(?:same\s)?(?:very\s)?(?:evening|night|afternoon|day)\b", re.IGNORECASE
-)
-_APPOSED = re.compile(r",\s(?:on\s)?(?:the\s|a\s)?")
-_LASTS = re.compile(r"\sof\b")
-_RECKONED = re.compile(r"(?<=\bafter)\s(?:\w+ing|the|a|an|his|her|their|its|my|our)\b")  # from what happened then
 _WHOLE = len("XXXX-05-03")
 
 
@@ -37,36 +29,39 @@ class _Day:
 
 def find(seen: Seen) -> Iterator[Finding]:
     last: dict[str, _Day] = {}
-    passed: list[_Day] = []  # 'Three days later', with no day beside them, since the last day told
+    passed: list[tuple[int, Reckoned]] = []  # 'Three days later', with no day beside them, since the last day told
     for number, scene in enumerate(seen.facts):
-        for place, one in enumerate(scene.times):
+        for one in scene.times:
             text = seen.texts[number][one.paragraph]
-            kind = _kind(text, one)
-            if one.spoken or not (kind or _length(one)) or not happens(text, one):
+            kind, days = _kind(text, one), length(text, one)
+            if one.spoken or not (kind or days) or not happens(text, one):
                 continue
             here = _Day(number, one)
             if not kind:
-                passed += [here] if _begins(text, one) and not _beside(seen, here, scene.times) else []
+                alone = days and _begins(text, one) and not _beside(seen, here, scene.times)
+                passed += [(number, days)] if days and alone else []
                 continue
             before, last[kind] = last.get(kind), here
             if before and number - before.scene <= SCENES:
-                yield from _held_against(seen, before, here, _between(seen, number, scene.times, place), passed)
+                yield from _held_against(seen, before, here, reckoned(text, scene.times, one), passed)
             passed = []
 
 
 def _held_against(
-    seen: Seen, before: _Day, after: _Day, length: tuple[int, Time] | None, passed: Sequence[_Day]
+    seen: Seen, before: _Day, after: _Day, said: Reckoned | None, passed: Sequence[tuple[int, Reckoned]]
 ) -> Iterator[Finding]:
-    if length:
-        days, said = length
-        apart = _apart(before.time, after.time, days)
-        if apart is not None and apart != days and _is_next_told(seen, before, after):
-            yield _finding(seen, before, _Day(after.scene, said), after, days, apart)
+    if said:
+        if said.rough and after.time.kind == "weekday":
+            return  # 'a week later, on the Thursday'
+        apart = _apart(before.time, after.time, said.days)
+        if apart is not None and abs(apart - said.days) > said.rough and _is_next_told(seen, before, after):
+            yield _finding(seen, before, _Day(after.scene, said.said), after, said.days, apart)
     elif passed and after.time.kind == "date":
-        days = sum(_length(one.time) for one in passed)
+        days = sum(one.days for _, one in passed)
         apart = _apart(before.time, after.time, days)
-        if apart is not None and 0 <= apart < days:
-            yield _finding(seen, before, passed[0], after, days, apart)
+        if apart is not None and 0 <= apart < days - sum(one.rough for _, one in passed):
+            number, first = passed[0]
+            yield _finding(seen, before, _Day(number, first.said), after, days, apart)
 
 
 def _kind(text: str, one: Time) -> str:
@@ -77,15 +72,9 @@ def _kind(text: str, one: Time) -> str:
     return "weekday" if one.kind == "weekday" and text[one.end - 1] != "s" else ""
 
 
-def _length(one: Time) -> int:
-    """'Three days later', in days; 0 for what is none."""
-    match = _LENGTH.fullmatch(one.value) if one.kind == "interval" and not one.lasting else None
-    return int(match.group(1)) * DAYS[match.group(2)] if match else 0
-
-
 def _begins(text: str, one: Time) -> bool:
     """Whether the telling goes on by it."""
-    if _LASTS.match(text, one.end) or text[: one.end].endswith("since"):
+    if text[: one.end].endswith("since"):
         return False
     return one.start - sentence(text, one.start, one.end)[0] <= FIRST
 
@@ -95,23 +84,6 @@ def _beside(seen: Seen, one: _Day, times: tuple[Time, ...]) -> bool:
     text = seen.texts[one.scene][one.time.paragraph]
     start, end = sentence(text, one.time.start, one.time.end)
     return any(it.paragraph == one.time.paragraph and start <= it.start < end and _kind(text, it) for it in times)
-
-
-def _between(seen: Seen, number: int, times: tuple[Time, ...], place: int) -> tuple[int, Time] | None:
-    """'Three days later' in the sentence of the day, or 'that same evening' right before it, in days, and where that
-    stands."""
-    one = times[place]
-    text = seen.texts[number][one.paragraph]
-    start, end = sentence(text, one.start, one.end)
-    for other in times:
-        if other.paragraph == one.paragraph and start <= other.start < end:
-            behind = one.end <= other.start and not _APPOSED.fullmatch(text[one.end : other.start])
-            from_it = not any(pattern.match(text, other.end) for pattern in (_LASTS, _RECKONED))
-            if (days := _length(other)) and not behind and from_it:
-                return days, other
-            if _SAME.match(text, other.start) and _APPOSED.fullmatch(text[other.end : one.start]):
-                return 0, other
-    return None
 
 
 def _is_next_told(seen: Seen, before: _Day, after: _Day) -> bool:
@@ -165,12 +137,12 @@ CHECK = Check(
     family="continuity",
     looks_at="‘Three days later’ or ‘that same evening’ beside a day that lies otherwise from the day told before it, "
     "or before a day that comes too soon.",
-    method="Two days told outside speech, dates with their month or weekdays, and an interval in the sentence of the "
-    "second, or at the head of a sentence between two dates. Each has to be reckoned from the one before. The rule is "
-    "our own.",
-    blind="Intervals reckoned from an event whose day is not told beside it, and days between which a "
-    "morning, a night’s sleep or some days pass. ‘A week’ and ‘a month’ that are meant roughly.",
+    method="Two days told outside speech, dates with their month or weekdays, and an interval right beside the second, "
+    "or at the head of a sentence between two dates. Each has to be reckoned from the one before. The rule is our own.",
+    blind="Intervals reckoned from an event whose day is not told beside it, those that stand in the words for another "
+    "day (‘the Sunday of the week after’), and days between which a morning, a night’s sleep or some days pass. ‘A "
+    f"week later’ may be {ABOUT} days off, and says nothing of a weekday.",
     reads=("words", "facts"),
     find=find,
-    recipe=4,
+    recipe=5,
 )
