@@ -51,6 +51,14 @@ def may_fit(one: NamedDay, other: NamedDay, most: int) -> bool | None:
     return any(not amiss(one, other, count) for count in days)
 
 
+def is_one_step_off(one: NamedDay, other: NamedDay) -> bool:
+    """Whether it is the same weekday and the number beside, or the same number and the weekday beside."""
+    if one.called != other.called or (one.month and other.month and one.month != other.month):
+        return False
+    off = (one.weekday - other.weekday) % 7
+    return {abs(one.day - other.day), min(off, 7 - off)} == {0, 1}
+
+
 def amiss(one: NamedDay, other: NamedDay, days: int) -> int:
     """By how many days of the week the other is off, if it lies so many days after."""
     return (one.weekday + days - other.weekday) % 7

@@ -12,13 +12,13 @@ from afterdraft.questions.question import Span
 from afterdraft.questions.running_days import Placed
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.speech import speech
+from afterdraft.questions.years_agreed import are_of_another_year, feast_days, is_background, years_pass
 from afterdraft.reading.times import times
 
 REFORM = 1753  # first whole year of the Gregorian calendar in Britain and its colonies
 FITTING = 3  # days of years before it that fit a calendar, for one that fits none; chosen by hand
 BEFORE = 3  # scenes in which the last date with its year is looked for, the day's own among them; chosen by hand
 YEAR_NEAR = 120  # days from that date up to which its year is taken, likewise
-_EVERY = range(2000, 2028)  # years with which weekdays come again in all ways
 YEAR = re.compile(r"\b(?:1[7-9]\d\d|20\d\d)\b|\b[Ee]ighteen\b|\b[Nn]ineteen\b")
 _FIGURES = re.compile(r"\b(?:1[5-9]|20)\d\d\b")
 _ELSEWHEN = re.compile(r"\b(?:had|when|since|ago|until|till|before|after)\b|[’']d\b", re.IGNORECASE)
@@ -69,47 +69,52 @@ def julian(day: date) -> int:
 
 def _by_year_near(seen: Seen, found: Sequence[Placed]) -> Iterator[Amiss]:
     """Days of a named month whose year stands a page or two before. Where several are off by the same, the book has a
-    calendar of its own."""
+    calendar of its own; where more agree on another year, that one is of another time."""
     known = [(one, *told) for one in found if (told := _day_near(seen, one))]
     off = Counter((day.isoweekday() - one.day.weekday) % 7 for one, day, _ in known)
+    days = list({(it.day.month, it.day.day, it.day.weekday): it.day for it in found}.values()) if any(off) else []
+    feasts = list(feast_days(seen)) if days else []
     for one, day, near in known:
-        days = (day.isoweekday() - one.day.weekday) % 7
-        if days and off[days] == 1 and not _is_of_another_year(found, one, day.year):
+        others = [it for it in (*days, *feasts) if (it.month, it.day) != (one.day.month, one.day.day)]
+        amiss = (day.isoweekday() - one.day.weekday) % 7
+        if amiss and off[amiss] == 1 and not are_of_another_year([one.day, *others], day):
             yield Amiss(one, day, near, 0.8)
-
-
-def _is_of_another_year(found: Sequence[Placed], one: Placed, year: int) -> bool:
-    """Whether the book's other days agree with it in some year, and none of them with that one, which is then another
-    time's."""
-    others = [it.day for it in found if (it.day.month, it.day.day) != (one.day.month, one.day.day)]
-    beside = any(_is_right(one.day, other) and _is_right(it, other) for it in others for other in _EVERY)
-    return beside and not any(_is_right(it, year) for it in others)
-
-
-def _is_right(day: NamedDay, year: int) -> bool:
-    own = replace(day, year=year).own
-    return own is not None and own.isoweekday() == day.weekday
 
 
 def _day_near(seen: Seen, one: Placed) -> tuple[date, Span] | None:
     """The day in the year of the last date before it that has a year and a month, if that lies near; and that date.
-    None where a year that its scene says would make it right."""
+    None where a year that its scene says would make it right, or years pass between."""
     here = {int(year) for text in seen.texts[one.scene] for year in _FIGURES.findall(text)}
     own = (it for year in here if (it := replace(one.day, year=year).own))
     if any(it.isoweekday() == one.day.weekday for it in own):
         return None
-    for number in range(one.scene, max(-1, one.scene - BEFORE), -1):
-        scene = seen.texts[number]
-        spoken = speech(scene)
-        for place in range(one.day.paragraph if number == one.scene else len(scene) - 1, -1, -1):
-            if YEAR.search(scene[place]) and (said := _dates_with_year(scene[place])):
-                near, start, end = said[-1]
-                back = _ELSEWHEN.search(seen.sentence(seen.span(number, place, start, end)).quote)
-                if back or spoken(place, start):
-                    return None  # what is looked back on, read out or talked of says no year of what is told
-                day = _nearest(one.day, near)
-                return (day, seen.span(number, place, start, end)) if day else None
+    between: list[str] = []
+    for number, place in _before(seen, one):
+        text = seen.texts[number][place]
+        ends = one.day.start if (number, place) == (one.scene, one.day.paragraph) and not one.heading else len(text)
+        if YEAR.search(text) and (said := _dates_with_year(text)):
+            near, start, end = said[-1]
+            told = seen.span(number, place, start, end)
+            if _is_of_then(seen, told) or years_pass([*between, text[end:ends]]):
+                return None
+            day = _nearest(one.day, near)
+            return (day, told) if day else None
+        between.append(text[:ends])
     return None
+
+
+def _is_of_then(seen: Seen, told: Span) -> bool:
+    """Whether a year is looked back on, read out, talked of or in the background: it says no year of what is told."""
+    sentence = seen.sentence(told).quote
+    spoken = speech(seen.texts[told.scene])(told.paragraph, told.start)
+    return spoken or is_background(sentence) or bool(_ELSEWHEN.search(sentence))
+
+
+def _before(seen: Seen, one: Placed) -> Iterator[tuple[int, int]]:
+    """Scenes and paragraphs from its own backwards, as far as a year is looked for."""
+    for number in range(one.scene, max(-1, one.scene - BEFORE), -1):
+        last = one.day.paragraph if number == one.scene else len(seen.texts[number]) - 1
+        yield from ((number, place) for place in range(last, -1, -1))
 
 
 def _dates_with_year(text: str) -> list[tuple[date, int, int]]:

@@ -5,18 +5,17 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from afterdraft.questions.check import Check
-from afterdraft.questions.days_apart import either_way, forward, in_other_calendars, may_fit
+from afterdraft.questions.days_apart import either_way, forward, in_other_calendars, is_one_step_off, may_fit
 from afterdraft.questions.known_years import YEAR, Amiss, amiss_in_known_years
-from afterdraft.questions.named_days import NamedDay
+from afterdraft.questions.months_told import FAR, may_be_held
 from afterdraft.questions.question import Finding
 from afterdraft.questions.remembered_days import remembered
 from afterdraft.questions.running_days import Placed, is_shown, is_spoken, looks_back, placed, running
 from afterdraft.questions.seen import Seen
-from afterdraft.reading.time_words import DAYS, MONTHS
+from afterdraft.reading.time_words import DAYS
 
 NEAR = 45  # days between two days of named months up to which no other year is thought of; chosen by hand
 NEXT = 10  # likewise where the month is not named of both; chosen on the demonstration book
-FAR = 10  # scenes between two days, from which they may be of two years; chosen by hand
 _YEAR_TOLD = re.compile(
     rf"{YEAR.pattern}|[’'‘](?:(?:twen|thir|for|fif|six|seven|eigh|nine)ty|\d\d)\b"
     r"|\byears? (?:later|ago|earlier|before|since|back)\b|\b(?:last|that|the (?:next|same|other|previous)) year\b"
@@ -25,12 +24,6 @@ BESIDE = 4  # scenes between a day that is talked of, or looked back on, and tho
 BY = 2  # scenes between two days told, of one of which the month is not said, likewise
 ALONE = 14  # days from the one that is told alone, likewise
 ABOUT = 31  # days from those told to one whose month is not said, likewise
-_MONTH = "|".join(month.capitalize() for month in MONTHS)
-_MONTH_SHORT = "|".join(month[:3].upper() for month in MONTHS)
-_MONTHS = re.compile(
-    rf"\b(?:in|of|till|until|since|early|late|this|last|next)\s(?P<behind>{_MONTH})\b|\b(?P<before>{_MONTH})\s\d"
-    rf"|\b\d{{1,2}}(?:st|nd|rd|th)?\s(?:of\s)?(?P<day>{_MONTH}|{_MONTH_SHORT})\b"
-)
 WEEKDAYS = tuple(day.capitalize() for day in DAYS)
 
 
@@ -68,7 +61,7 @@ def _against_each_other(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding
     """Days whose year no page says, in the order in which they are told, each held against those that agree."""
     agreed: list[Placed] = []
     for place, one in enumerate(found):
-        if agreed and not _may_be_held(seen, agreed[-1], one, BY):
+        if agreed and not may_be_held(seen, agreed[-1], one, BY, found):
             agreed = [one]
             continue
         if not agreed or _can_follow(agreed[-1], one):
@@ -76,7 +69,7 @@ def _against_each_other(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding
             continue
         last = agreed[-1]
         after = found[place + 1] if place + 1 < len(found) else None
-        same = _of_that_date(found[max(0, place - FAR) : place], one)
+        same = _of_that_date(seen, found[max(0, place - FAR) : place], one)
         if same and same.day.month and _apart(last, one) is None and not _may_be_years_apart(seen, same, one):
             yield _finding(seen, same, one, 0.8)
         elif _apart(last, one) is None or _may_be_years_apart(seen, last, one):  # no holding against each other
@@ -91,29 +84,11 @@ def _against_each_other(seen: Seen, found: Sequence[Placed]) -> Iterator[Finding
             )
 
 
-def _may_be_held(seen: Seen, one: Placed, other: Placed, by: int) -> bool:
-    """Whether two days may be of one month, or of two that are named: where the month of one is not said, it is the
-    last named above it in its scene, or else that of the other, so many scenes off at most."""
-    if all(it.day.month or it.day.called for it in (one, other)):
-        return True
-    months = [it.day.month or _month_above(seen, it) for it in (one, other)]
-    return months[0] == months[1] if all(months) else not any(months) or abs(one.scene - other.scene) <= by
-
-
-def _month_above(seen: Seen, one: Placed) -> int | None:
-    """The month that is named last before it in its scene."""
-    if one.heading:
-        return None
-    scene = seen.texts[one.scene]
-    texts = [*scene[: one.day.paragraph], scene[one.day.paragraph][: one.day.start]]
-    named = [next(filter(None, match.groups())) for text in texts for match in _MONTHS.finditer(text)]
-    return next(number for name, number in MONTHS.items() if name.startswith(named[-1].lower())) if named else None
-
-
-def _of_that_date(found: Sequence[Placed], one: Placed) -> Placed | None:
+def _of_that_date(seen: Seen, found: Sequence[Placed], one: Placed) -> Placed | None:
     """The last of the same date, if of another weekday: it says most plainly what is amiss."""
     same = [it for it in found if it != one and it.day.day == one.day.day and it.day.called == one.day.called]
-    near = [it for it in same if abs(one.scene - it.scene) <= FAR and not _of_two_months(it, one)]
+    near = [it for it in same if not _of_two_months(it, one) and may_be_held(seen, it, one, FAR, found)]
+    near = [it for it in near if abs(one.scene - it.scene) <= FAR]
     return near[-1] if near and near[-1].day.weekday != one.day.weekday else None
 
 
@@ -149,39 +124,29 @@ def _beside_those_told(seen: Seen, left: Sequence[Placed], runs: Sequence[Placed
     for one in left:
         if one in asked or not _is_nearby(seen, one):
             continue
-        fits = [(other, _may_fit(other, one)) for other in runs if other != one and _is_near(seen, other, one)]
+        fits = [(other, _may_fit(other, one)) for other in runs if other != one and _is_near(seen, other, one, runs)]
         against = [other for other, fit in fits if fit is False]
         if not against or any(fit for _, fit in fits) or not _agree(against) or not _are_enough(against, one):
             continue
-        off = next((it for it in runs if _is_off_by_one(it.day, one.day) and _agree_with(against, it)), None)
+        off = next((it for it in runs if is_one_step_off(it.day, one.day) and _agree_with(against, it)), None)
         if off or not is_shown(seen, one):
             nearest = min(
                 against, key=lambda it: (abs(it.scene - one.scene), abs(it.day.paragraph - one.day.paragraph))
             )
-            told = _of_that_date(runs, one) or off or nearest
+            told = _of_that_date(seen, runs, one) or off or nearest
             asked.append(told)
             yield _finding(seen, told, one, 0.8 if len(against) > 1 else 0.7)
 
 
-def _is_near(seen: Seen, told: Placed, one: Placed) -> bool:
+def _is_near(seen: Seen, told: Placed, one: Placed, runs: Sequence[Placed]) -> bool:
     """Whether they may be of one time: further apart, where the month is said of neither, if they would be one day but
     for one step, as of no two months beside each other."""
     if told.day.year and not one.day.month and told.scene != one.scene:
         return False  # a wedding day of long ago says no month of now
-    off = not told.day.month and not one.day.month and _is_off_by_one(told.day, one.day)
+    off = not told.day.month and not one.day.month and is_one_step_off(told.day, one.day)
     by = FAR if off else BESIDE
     held = BY if one.day.month and not told.day.month else by
-    return abs(told.scene - one.scene) <= by and _may_be_held(seen, told, one, held)
-
-
-def _is_off_by_one(one: NamedDay, other: NamedDay) -> bool:
-    """Whether it is the same weekday and the number beside, or the same number and the weekday beside."""
-    if one.called != other.called or (one.month and other.month and one.month != other.month):
-        return False
-    return {abs(one.day - other.day), min((one.weekday - other.weekday) % 7, (other.weekday - one.weekday) % 7)} == {
-        0,
-        1,
-    }
+    return abs(told.scene - one.scene) <= by and may_be_held(seen, told, one, held, runs)
 
 
 def _agree_with(against: Sequence[Placed], one: Placed) -> bool:
@@ -236,16 +201,17 @@ CHECK = Check(
     name="Weekday and date",
     family="continuity",
     looks_at="A weekday and a date that are named together as one day, in the text or over a chapter.",
-    method="Where the year is said, there or a page or two before, and not looked back on or read out, the calendar "
-    "decides (Gregorian, from the standard library). Where it is not, days named near one another are held against "
-    "each other: whole weeks lie between the same weekdays. What somebody says, or looks back on, is held against the "
-    f"days that are told within {BESIDE} scenes. A month that is not said is the one named above it in the scene, or "
-    f"else may be that of days told up to {BY} scenes off, the one before or the one after.",
+    method="Where the year is said, there or a page or two before, and not looked back on, read out or told of lives "
+    "and houses, the calendar decides (Gregorian, from the standard library), unless more of the book’s days agree on "
+    "another year. Where it is not, days named near one another are held against each other: whole weeks lie between "
+    "the same weekdays. What somebody says, or looks back on, is held against the days that are told within "
+    f"{BESIDE} scenes. A month that is not said is that of the chapter’s heading, or the one named above it in the "
+    f"scene, or else that of a day told up to {BY} scenes before; not that of a day announced.",
     blind="Days on what somebody reads or hears, which may be of any year, unless they are one step beside a day told. "
     "Dates before 1753 went by one calendar or the other: they are asked about where the book’s others keep to them; "
     "Russian ones before 1918 went by the other too. A day of another year told between two of this one may be asked "
     "about where nothing says so.",
     reads=("words",),
     find=find,
-    recipe=11,
+    recipe=12,
 )
