@@ -66,6 +66,9 @@ def test_a_day_between_two_of_one_month_is_of_that_month() -> None:
         "In September of 1985 he was appointed to the mill.",
         "The mill was built in the September of 1985.",
         "He came to live there in September 1985.",
+        "A brass plate in the hall said September 1985.",
+        "The lease ran from September 1985.",
+        "By September 1985 he was alone.",
     ],
 )
 def test_a_year_told_in_the_background_is_not_the_days(background: str) -> None:
@@ -73,6 +76,17 @@ def test_a_year_told_in_the_background_is_not_the_days(background: str) -> None:
     day = "On Saturday, the eighth of November, he went."
     assert found(CHECK, ["It was September of 1985, and dry.", day])
     assert not found(CHECK, [background, day])
+
+
+@pytest.mark.parametrize(
+    "event", ["They met in September 1985 and quarrelled.", "It was in September 1985 that the bridge came down."]
+)
+def test_a_month_and_year_without_a_day_are_those_of_what_stands_right_behind(event: str) -> None:
+    day = "On Saturday, the eighth of November, he went."
+    assert found(CHECK, [event, day])
+    assert not found(CHECK, [event, "It rained.", "They slept.", "The dog barked.", day])
+    for told in ("It was September 1985.", "Mill House, September 1985", "On the first of September 1985 they met."):
+        assert found(CHECK, [told, "It rained.", "They slept.", "The dog barked.", day])
 
 
 @pytest.mark.parametrize("between", ["In his second year he was ill.", "Two years later it rained.", "A year went by."])

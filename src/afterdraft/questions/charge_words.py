@@ -38,14 +38,14 @@ _TO_ANOTHER = (
     r"|the\s(?:one|man|woman|boy|girl|child|lad|lawyer|police|doctor|priest)\b)[\w’'. -]{0,40}?"
 )
 _EVERYWHERE = (
-    rf"{_NOT}(?:(?:{_OPEN}|read)\s{_IT}|be\s(?:opened|unpicked|unsealed|unwrapped|read))\b[^.!?;]{{0,40}}?\b(?:till|until|before)\b",
+    rf"{_NOT}(?:(?:{_OPEN}|read)\s{_IT}|be\s(?:opened|unpicked|unsealed|unwrapped|read))\b(?=[^.!?;]{{0,40}}?\b(?:till|until|before)\b)",
     r"\bdo(?:\snot|n[’']t)\sopen\s(?:till|until|before)\b",
     r"(?:\bwould|[’']d|\bmeant\sto|\bgoing\sto)\s(?:\w+\s)?(?:know|learn|find\sout|see)\swhat\swas\s(?:in|inside)\sit\b",
     r"\bask\syou\swhat\swas\sin\sit\b",
 )
 _IN_SPEECH = (
     rf"{_WILL}(?:put|give|deliver)\s{_IT}\sin(?:to)?\s(?!your\b|my\b|our\b)[\w’'. -]{{2,30}}?\bhands?\b",
-    rf"(?:{_WILL}|{_BEGINS})(?:give|hand|deliver|take|carry|bring)\s{_IT}{_TO_ANOTHER}\b{_LATER}",
+    rf"(?:{_WILL}|{_BEGINS})(?:give|hand|deliver|take|carry|bring)\s{_IT}{_TO_ANOTHER}(?=\s{_LATER})",
     rf"{_WILL}(?:keep|carry|take|hold|mind)\s{_IT}\s(?:safe\s)?for\s(?:me|him|her|us|them)\b(?=[^.!?\n]*\b{_LATER})",
     rf"(?:{_WILL}|{_BEGINS})(?:{_OPEN})\s{_IT}\s(?:together|only|with\sme|{_LATER})(?!\w)",
     rf"{_BEGINS}put\s(?:that|this|it)\sby\b(?!\s(?:to|for\sthe|the|my|your|his|her|our|a)\b)",

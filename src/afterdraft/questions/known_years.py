@@ -18,6 +18,7 @@ from afterdraft.reading.times import times
 REFORM = 1753  # first whole year of the Gregorian calendar in Britain and its colonies
 FITTING = 3  # days of years before it that fit a calendar, for one that fits none; chosen by hand
 BEFORE = 3  # scenes in which the last date with its year is looked for, the day's own among them; chosen by hand
+BESIDE = 3  # paragraphs from a month and year without a day, from which only 'It was' tells what year it is, likewise
 YEAR_NEAR = 120  # days from that date up to which its year is taken, likewise
 YEAR = re.compile(r"\b(?:1[7-9]\d\d|20\d\d)\b|\b[Ee]ighteen\b|\b[Nn]ineteen\b")
 _FIGURES = re.compile(r"\b(?:1[5-9]|20)\d\d\b")
@@ -93,9 +94,10 @@ def _day_near(seen: Seen, one: Placed) -> tuple[date, Span] | None:
         text = seen.texts[number][place]
         ends = one.day.start if (number, place) == (one.scene, one.day.paragraph) and not one.heading else len(text)
         if YEAR.search(text) and (said := _dates_with_year(text)):
-            near, start, end = said[-1]
+            near, whole, start, end = said[-1]
             told = seen.span(number, place, start, end)
-            if _is_of_then(seen, told) or years_pass([*between, text[end:ends]]):
+            alone = not whole and len(between) >= BESIDE
+            if _is_of_then(seen, told, alone=alone) or years_pass([*between, text[end:ends]]):
                 return None
             day = _nearest(one.day, near)
             return (day, told) if day else None
@@ -103,11 +105,13 @@ def _day_near(seen: Seen, one: Placed) -> tuple[date, Span] | None:
     return None
 
 
-def _is_of_then(seen: Seen, told: Span) -> bool:
-    """Whether a year is looked back on, read out, talked of or in the background: it says no year of what is told."""
-    sentence = seen.sentence(told).quote
+def _is_of_then(seen: Seen, told: Span, *, alone: bool) -> bool:
+    """Whether a year is looked back on, read out, talked of or in the background: it says no year of what is told.
+    `alone` is a month and year without a day and not right before: how a story tells what was before it."""
+    one = seen.sentence(told)
     spoken = speech(seen.texts[told.scene])(told.paragraph, told.start)
-    return spoken or is_background(sentence) or bool(_ELSEWHEN.search(sentence))
+    front = one.quote[: told.start - one.start]
+    return spoken or is_background(one.quote, front, alone=alone) or bool(_ELSEWHEN.search(one.quote))
 
 
 def _before(seen: Seen, one: Placed) -> Iterator[tuple[int, int]]:
@@ -117,13 +121,14 @@ def _before(seen: Seen, one: Placed) -> Iterator[tuple[int, int]]:
         yield from ((number, place) for place in range(last, -1, -1))
 
 
-def _dates_with_year(text: str) -> list[tuple[date, int, int]]:
-    """In order, with where they stand; of a month its middle."""
+def _dates_with_year(text: str) -> list[tuple[date, bool, int, int]]:
+    """In order, whether they have their day, and where they stand; of a month its middle."""
     found = []
     for one in times(text, 0):
         if one.kind == "date" and one.value.replace("-", "").isdecimal() and len(one.value) >= len("1893-05"):
             with suppress(ValueError):  # the thirty-first of June
-                found.append((date.fromisoformat((one.value + "-15")[: len("1893-05-03")]), one.start, one.end))
+                near = date.fromisoformat((one.value + "-15")[: len("1893-05-03")])
+                found.append((near, len(one.value) == len("1893-05-03"), one.start, one.end))
     return found
 
 

@@ -10,6 +10,7 @@ from afterdraft.questions.seen import Seen
 from afterdraft.reading.time_words import DAYS, FEASTS
 
 HALF = 183  # days
+LINE = 30  # characters of a sentence up to which it may head what follows; chosen by hand
 _EVERY = range(2000, 2028)  # years with which weekdays come again in all ways
 _FEAST = "|".join(sorted((re.escape(name).replace("’", "[’']") for name in FEASTS), key=len, reverse=True))
 _WEEKDAY = rf"(?P<weekday>{'|'.join(day.capitalize() for day in DAYS)})"
@@ -31,14 +32,21 @@ _OF_LIVES = re.compile(
     r"\b(?:appointed|born|built|rebuilt|founded|established|published|printed|patented|invented|died|dead|killed|buried"
     r"|married|ordained|elected|enlisted|demobbed|retired|graduated|qualified|emigrated|restored|taught|lived|belonged"
     r"|first\s(?:came|went|met|saw|heard|set)|moved\s(?:to|in|into)|came\sto\s(?:live|work|teach)|bought|inherited|named"
-    r"|dates?\sfrom|closed|opened\sin|began\sas|joined|took\sup|trained|apprenticed)\b",
+    r"|dates?\sfrom|closed|opened\sin|began\sas|joined|took\sup|trained|apprenticed"
+    r"|said|says|reads?|stamped|marked|inscribed|engraved|dated|plate|plaque|lease|deed|copyright|edition)\b",
     re.IGNORECASE,
+)
+_BY = re.compile(r"\b(?:by|from|to|until|till|since)\s(?:the\s)?$", re.IGNORECASE)
+_IT_WAS = re.compile(
+    r"\W*(?:(?:and|but|so|now)\s)?(?:it|this|that)(?:\s(?:was|is)\b|[’']s\b)(?!\s(?:in|on)\b)", re.IGNORECASE
 )
 
 
-def is_background(sentence: str) -> bool:
-    """Whether a sentence tells of lives and houses, as a story does before it begins: 'In 1961 I was appointed'."""
-    return bool(_OF_LIVES.search(sentence))
+def is_background(sentence: str, front: str, *, alone: bool) -> bool:
+    """Whether a sentence tells of lives and houses, as a story does before it begins ('In 1961 I was appointed'), or
+    what is written; `front` stands before the year. Where it stands alone, all but 'It was the May of 1961'."""
+    said = _IT_WAS.match(sentence) or len(sentence) <= LINE
+    return bool(_OF_LIVES.search(sentence) or _BY.search(front) or (alone and not said))
 
 
 def years_pass(texts: Sequence[str]) -> bool:
