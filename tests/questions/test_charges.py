@@ -88,6 +88,10 @@ def test_another_packet_that_is_told_of_otherwise_is_not_that_one() -> None:
         "“You must give it to me straight when he comes,” she said.",
         "“You’ll keep it, will you?” she said.",
         "“Open it when you like,” she said.",
+        "“Open it only a crack,” she said of the window.",
+        "“Take it to Mr. Vane on Monday,” she said.",
+        "“I can’t read it before supper,” she said.",
+        "She would see what was in it when she had eaten.",
         "“Read it when you’ve a minute,” she said.",
         "“Keep it for me while I dance,” she said.",
         "“They don’t open it till nine,” she said of the mill.",
@@ -105,6 +109,7 @@ def test_what_may_be_meant_of_anything_lays_no_thing_by(said: str) -> None:
     [
         "Behind the town there was a ring road.",
         "It was the key question.",
+        "There was a note of hope in it.",
         "There was a letter box in the wall.",
         "They found the pane before the letter S.",
         "They found the pane before the letter A.",
