@@ -5,6 +5,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from afterdraft.questions.from_outside import is_from_outside
+from afterdraft.questions.reported import is_reported
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence, silenced
 from afterdraft.questions.telling import is_known
@@ -20,9 +22,6 @@ Whose = Literal["own", "other", "unsure"]
 SURE = 0.8  # of who thinks; lower, the wrong 'he' is most of what is asked on the tuning half
 STRANGER = "name:"  # how a person begins who is not of the cast
 _HE = re.compile(r"\b(?:he|him|his|she|her|hers)\b")
-_TELLS = r"\b([A-Z]\w+|he|she|He|She) (?:said|reported|explained|told (?:him|her|them|me|us))"
-_REPORTS_THAT = re.compile(rf"{_TELLS} (?:that|he|she|it|they|I|we)\b")
-_REPORTS = re.compile(rf"{_TELLS}(?=[.,;:]| (?:that|he|she|it|they|I|we)\b)")
 _CLAUSE = re.compile(r"\b(?:that|which|who|whom|whose|when|while|as|if|what|how|than|because)\b", re.IGNORECASE)
 
 
@@ -38,7 +37,13 @@ class Thought:
     secret: bool  # it is said beside it that nobody is told
     known: bool  # told as known, and not as shown, guessed or heard
     sure: float  # of who, from 0 to 1
+    by_others: bool  # though told as known, somebody tells it aloud, or sees it from outside
     plain: bool  # the paragraph says who: by name, or by a name behind which 'he' can be nobody else
+
+    @property
+    def is_bare(self) -> bool:
+        """Whether the telling alone has it: nobody says it, or sees it."""
+        return self.known and not self.by_others
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +78,7 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
             plainly = _plainly(silenced(text, scene.quotes, one.paragraph), one, named, owner)
             whose = person or _stranger(one) or plainly
             thought = _thought(text, one, whose, owner, known, told_by_i=by_i)
-            found.append(replace(thought, known=thought.known and not _is_reported(seen, number, thought)))
+            found.append(replace(thought, by_others=thought.known and _is_by_others(seen, number, thought)))
     return tuple(found)
 
 
@@ -91,6 +96,7 @@ def _thought(
         secret=inward and is_secret(text, one),
         known=inward and is_known(text, one, deep=deep, told_by_i=told_by_i),
         sure=sure,
+        by_others=False,
         plain=bool(plainly),
     )
 
@@ -107,16 +113,13 @@ def _gender_behind(text: str, one: Mention) -> Gender:
     return "" if match is None else "m" if match.group() in ("he", "him", "his") else "f"
 
 
-def _is_reported(seen: Seen, number: int, thought: Thought) -> bool:
-    """Whether what stands before it is that person's report: 'There was more, Ada said. She thought she had seen'; in a
-    paragraph with speech only 'she said that', since 'she said' there is of the speech."""
+def _is_by_others(seen: Seen, number: int, thought: Thought) -> bool:
+    """Whether somebody tells it aloud, or sees it from outside."""
     mention, quotes = thought.mention, seen.facts[number].quotes
-    text = silenced(seen.texts[number][mention.paragraph], quotes, mention.paragraph)
-    spoken = any(one.paragraph == mention.paragraph for one in quotes)
+    at = mention.paragraph
+    texts = [silenced(seen.texts[number][one], quotes, one) if at - 1 <= one <= at else "" for one in range(at + 1)]
     names = {*seen.name(thought.person).split(), "he" if thought.gender == "m" else "she"}
-    before = text[: sentence(text, mention.start, mention.end)[0]]
-    found = (_REPORTS_THAT if spoken else _REPORTS).finditer(before)
-    return any(match[1] in names or match[1].lower() in names for match in found)
+    return is_reported(texts, mention, names) or is_from_outside(texts[at], mention, names)
 
 
 def teller(seen: Seen, number: int) -> str | None:

@@ -6,6 +6,7 @@ from collections.abc import Sequence, Set
 
 from afterdraft.questions.minds import SURE, Thought, teller
 from afterdraft.questions.minds_book import LIKELY, Minds, goes_with, known_in, knows_all, leads
+from afterdraft.questions.reported import is_told_me
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.questions.telling import SHORT
@@ -15,6 +16,7 @@ from afterdraft.whole.book import genders
 FEW, SHARE = 2, 0.1  # scenes with such thoughts, and their share, above which they are the manner
 LEAST = 2  # scenes of a book, below which nothing is rare
 ELSEWHERE = 1  # other scenes that somebody may lead of whom this is the only thought told as known
+NEAR = 3  # paragraphs on either side of a thought in which the I that tells is there
 _OPINION = re.compile(
     r"\s(?:\w+ly\s|had\s|always\s)?(?:(?:thought|believed|supposed|considered|knew)[,.;]"
     r"|(?:thought|believed|supposed)\s(?:that\s)?(?:she|he|it|I|they)\s(?:was|were)\b)"
@@ -38,13 +40,22 @@ def of_no_i(seen: Seen, minds: Minds) -> dict[int, list[Thought]]:
 
 
 def _is_anothers(seen: Seen, number: int, one: Thought) -> bool:
-    """Whether a name thinks, or a 'he' who surely is somebody."""
+    """Whether a name thinks, or a 'he' who surely is somebody, where the I is near and does not say how it knows."""
+    if not _is_near(seen, number, one) or is_told_me(seen.texts[number][one.mention.paragraph]):
+        return False
     if one.mention.kind == "name":
         return _is_plain(one)
     text = seen.texts[number][one.mention.paragraph]
     if one.mention.form not in ("he", "she") or _TOLD_SINCE.match(text, one.mention.end):
         return False
-    return _is_plain(one) or (one.known and one.deep and one.sure >= SURE)
+    return _is_plain(one) or (one.is_bare and one.deep and one.sure >= SURE)
+
+
+def _is_near(seen: Seen, number: int, stray: Thought) -> bool:
+    """Whether the I tells of itself a few paragraphs off: else it tells a tale that it was not in."""
+    at = stray.mention.paragraph
+    selves = [one.paragraph for one in seen.facts[number].mentions if one.kind == "self" and not one.spoken]
+    return any(abs(one - at) <= NEAR for one in selves)
 
 
 def entered_once(seen: Seen, minds: Minds) -> dict[int, list[Thought]]:
@@ -78,12 +89,12 @@ def _is_told(seen: Seen, number: int, one: Thought, goes: Set[str]) -> bool:
 
 def _is_plain(one: Thought) -> bool:
     """Whether it is told as known, of somebody who can be nobody else."""
-    return bool(one.person) and one.known and one.plain and one.mention.kind != "self"
+    return bool(one.person) and one.is_bare and one.plain and one.mention.kind != "self"
 
 
 def _is_the_only(seen: Seen, number: int, one: Thought, goes: Set[str]) -> bool:
     """Whether a 'she' is likely somebody, and nobody else of her gender is there with whom the book goes."""
-    told = one.deep and one.known and one.mention.form in ("he", "she")
+    told = one.deep and one.is_bare and one.mention.form in ("he", "she")
     if not told or not one.person or one.sure < LIKELY or len(_sentence(seen, number, one).split()) < SHORT:
         return False
     like = {who for who, gender in genders(seen.book.cast.people).items() if gender in ("", one.gender)}

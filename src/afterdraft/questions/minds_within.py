@@ -16,6 +16,7 @@ AROUND, ALL_BUT = (
     3,
     1,
 )  # thoughts before and behind another's; how many of them may be another's too; on the tuning half
+LED = 2  # thoughts and perceptions that surely are the one's, before a stray and behind it
 BESIDE = 4  # paragraphs on either side of a stray in which the one is whose scene it is
 _INNER = re.compile(r"\b(?:would|could|might|should|must|had)\b")
 _OF: Mapping[Gender, re.Pattern[str]] = {
@@ -31,7 +32,7 @@ def strays_in(scene: MindScene) -> list[Thought]:
         one
         for place, (one, its) in enumerate(scene.pairs())
         if its == "other"
-        and one.known
+        and one.is_bare
         and one.mention.kind != "self"
         and not one.mention.form.endswith("self")
         and (one.plain or not scene.tells)  # an I that is guessed at may be 'he' in a tale within the tale
@@ -60,19 +61,31 @@ def _is_passage(scene: MindScene, place: int) -> bool:
 
 
 def is_within(seen: Seen, scene: MindScene, stray: Thought) -> bool:
-    """Whether the one whose scene it is was there before it, is named or meant right beside it and is so afterwards,
-    and nothing behind it goes on with the other: else the telling has turned."""
-    if scene.tells:
-        return True
-    facts, at = seen.facts[scene.number], stray.mention.paragraph
-    owners = zip(facts.mentions, seen.owners(scene.number), strict=True)
+    """Whether it is told as nobody sees it, by a telling that was with the one whose scene it is before it and is so
+    behind, and nothing behind it goes on with the other: else the telling has turned."""
+    if not (stray.deep or stray.secret) or not _is_led(scene, stray):
+        return False
+    at = stray.mention.paragraph
+    owners = zip(seen.facts[scene.number].mentions, seen.owners(scene.number), strict=True)
     own = [one for one, owner in owners if owner and owner[0] == scene.viewpoint and owner[1] >= SURE]
-    here = [*(one.paragraph for one in own), *(one.mention.paragraph for one, its in scene.pairs() if its == "own")]
-    return (
-        min(here) <= at <= max(here)
-        and any(_is_beside(seen, scene.number, stray.mention, one) for one in own)
-        and not _goes_on(seen, scene.number, stray)
-    )
+    near = [one for one in own if _is_beside(seen, scene.number, stray.mention, one)]
+    before = any((one.paragraph, one.start) < (at, stray.mention.start) for one in near)
+    behind = any((one.paragraph, one.start) > (at, stray.mention.start) for one in near)
+    return before and (behind or scene.tells) and not _goes_on(seen, scene.number, stray)
+
+
+def _is_led(scene: MindScene, stray: Thought) -> bool:
+    """Whether the one whose scene it is surely thinks and perceives several times before it and behind, first of all,
+    and the other in that one paragraph alone."""
+    at = stray.mention.paragraph
+    own: list[tuple[int, int]] = []
+    for one, its in scene.pairs():
+        if one.person == stray.person and (one.inward or (one.plain and not own)) and one.mention.paragraph != at:
+            return False
+        if its == "own" and one.person == scene.viewpoint and (one.plain or one.sure >= SURE):
+            own.append((one.mention.paragraph, one.mention.start))
+    before = sum(one < (at, stray.mention.start) for one in own)
+    return before >= LED and len(own) - before >= LED
 
 
 def _is_beside(seen: Seen, number: int, stray: Mention, own: Mention) -> bool:
