@@ -80,3 +80,58 @@ def test_a_name_that_is_also_a_word_has_its_own_looks() -> None:
     gold = ["Mr. Gold came in.", "“No,” said Mr. Gold.", "“Yes,” said Gold. He sat down.", "Gold laughed at him."]
     first, other = [*ILSE, *gold, "Tobias had black eyes."], [*NIGHT, "Tobias let go. Gold rubbed his blue eyes."]
     assert not found_in(CHECK, first, MARTA, other)
+
+
+RED, BLACK = "Ilse had red hair, cropped like a boy’s.", "Ilse’s hair was as black as tar."
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "“What in God’s name have you done?” said Marta.",
+        "“What have you done to your hair?” said Marta.",
+        "“It’ll grow out,” said Ilse. “I lost a bet.”",
+        "“Your hair!” said Marta.",
+        "“Do you like it?” said Ilse. “It came out of a packet. I’ve dyed it.”",
+        "Ilse had bleached it in the sink, with the window open.",
+        "“You’ve been to the hairdresser,” said Marta.",
+        "The red was showing at the roots.",
+        "It was a good wig.",
+        "“I hardly knew you,” said Marta. “It’s a fine disguise.”",
+        "Marta stared at her hair and said nothing.",
+    ],
+)
+def test_is_silent_where_hair_is_dyed_or_astonishes_beside_either(told: str) -> None:
+    assert found_in(CHECK, [*ILSE, RED], MARTA, [*NIGHT, BLACK])
+    assert not found_in(CHECK, [*ILSE, RED], MARTA, [*NIGHT, BLACK, told])
+    assert not found_in(CHECK, [*ILSE, RED], MARTA, [*NIGHT, told, BLACK])
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Ilse had dyed her hair in the sink.",
+        "Ilse’s hair was growing out, and Marta laughed at it.",
+        "It was the hair dye that she minded.",
+        "Ilse had got a wig for her poor cropped head.",
+    ],
+)
+def test_is_silent_where_hair_is_dyed_between(told: str) -> None:
+    assert not found_in(CHECK, [*ILSE, RED], [*MARTA, told, *MARTA], [*NIGHT, BLACK])
+
+
+def test_dyed_wool_and_other_peoples_roots_account_for_no_hair() -> None:
+    for told in ("Marta had dyed the wool in the sink.", "The roots of the old tree were in the drain."):
+        assert found_in(CHECK, [*ILSE, RED], [*MARTA, told, *MARTA], [*NIGHT, BLACK])
+
+
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [
+        ("Ilse had red hair.", "Ilse came in out of the rain, and her wet hair was black."),
+        ("Tobias rubbed the scar on his left cheek.", "In the mirror Tobias saw the scar on his right cheek."),
+        ("Ilse had blue eyes.", "Ilse’s brown eyes were sore from the contact lenses."),
+    ],
+)
+def test_is_silent_about_wet_hair_mirrors_and_lenses(first: str, other: str) -> None:
+    assert not found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from itertools import combinations
 
 from afterdraft.questions.check import Check
+from afterdraft.questions.looks_changed import is_accounted_for
 from afterdraft.questions.question import Finding, Span
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
@@ -41,7 +42,8 @@ def find(seen: Seen) -> Iterator[Finding]:
         if told and not any(of(seen, one) for of in (_of_another, _of_somebody_there, _of_one_behind)):
             by[one.person, one.trait].append(one)
     for (person, trait), said in by.items():
-        differing = [pair for pair in combinations(said, 2) if not can_both_be(trait, pair[0].value, pair[1].value)]
+        pairs = [pair for pair in combinations(said, 2) if not can_both_be(trait, pair[0].value, pair[1].value)]
+        differing = [pair for pair in pairs if not is_accounted_for(seen, *pair)]
         if differing:
             yield _finding(seen, person, trait, max(differing, key=lambda pair: _strength(seen, pair)))
 
@@ -141,11 +143,13 @@ CHECK = Check(
     "one person in two places.",
     method="What is said of looks is given to whoever is named or most likely meant by ‘his’ or ‘her’, with how sure "
     "that is; only owners that are surer than three in four are held against each other. Colours that shade "
-    "into one another (grey, pale blue), hair gone grey, and light that changes are let be. The rules are our "
-    "own.",
+    "into one another (grey, pale blue), hair gone grey, and light that changes are let be; and "
+    "hair of two colours where the text from the one place to the other tells that it is dyed or growing out, or "
+    "somebody is astonished at it beside either. The rules are our own.",
     blind="Most looks are told of ‘he’ or ‘she’ at a distance from the name, and are passed over as unsure. Dyed "
-    "hair and disguise are asked about. ‘The red-haired man’ behind a sentence about somebody is nobody’s.",
+    "hair and disguise of which nothing is said are asked about. ‘The red-haired man’ behind a sentence about "
+    "somebody is nobody’s.",
     reads=("words", "cast"),
     find=find,
-    recipe=7,
+    recipe=8,
 )

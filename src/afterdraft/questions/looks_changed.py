@@ -1,0 +1,81 @@
+"""Where the text accounts for hair or eyes of two colours: dyed, grown out, astonished at; or for a side: a mirror."""
+
+import re
+from collections.abc import Iterator
+
+from afterdraft.questions.seen import Seen
+from afterdraft.questions.sentences import sentence
+from afterdraft.whole.traits import PersonTrait
+
+NEAR = 4  # paragraphs on either side of a place in which somebody may be astonished at it
+_HAIR = re.compile(
+    r"\b(?:hair\w*|heads?|roots|beards?|moustaches?|curls?|plaits?|braids?|fringe|bob|locks|blonde?|brunette|redhead)\b",
+    re.IGNORECASE,
+)
+_DYED = re.compile(
+    r"\b(?:dye(?:s|d|ing)?|bleach\w*|henna\w*|peroxide\w*|tint(?:s|ed|ing)?|rinse[sd]?|highlights|streak(?:s|ed)|wigs?"
+    r"|hairpiece|hairdressers?|salon|coloured\s(?:it|her|his|my|in)|colou?ring|gr(?:ow|ew|owing|own)\s(?:it\s)?(?:out|back)"
+    r"|(?:at|in|to)\sthe\sroots|(?:her|his|my|the|dark|fair|red|black|grey|gray|white)\sroots|walnut\sjuice|boot\spolish"
+    r"|shoe\spolish|natural\scolou?r|(?:new|another|different|own|real|true)\scolou?r|chang(?:e|ed|ing)\s(?:the\scolou?r"
+    r"|her\shair|his\shair|my\shair)|(?:cut|chopp?ed|cropped|shaved|shorn)\s(?:it\s)?(?:all\s)?off"
+    r"|went\s(?:blonde?|red|dark|black|fair|ginger))\b",
+    re.IGNORECASE,
+)
+_PLAINLY = re.compile(
+    r"\b(?:dyed|bleached|hennaed|tinted|peroxided?)\b[^.;]{0,30}\b(?:hair|head|beard|curls|plait|blonde?)\b"
+    r"|\b(?:hair|head|beard|curls|plait)\b[^.;]{0,30}\b(?:dye(?:d|ing)?|bleach(?:ed)?|henna(?:ed)?|tint(?:ed)?|wig)\b"
+    r"|\bhair\sdye\b|\bgrow(?:n|ing)?\sout\b[^.;]{0,40}\broots\b|\broots\b[^.;]{0,40}\bgrow(?:n|ing)?\sout\b",
+    re.IGNORECASE,
+)
+_ASTONISHED = re.compile(
+    r"\b(?:what\s(?:in\s[\w’']+\sname|on\searth|the\s\w+|ever|in\sthe\sworld)?\s?(?:have|has|did)\s(?:you|he|she|they)\s"
+    r"(?:gone\sand\s)?(?:done|do)\b|what(?:[’']s|\shas|\s(?:on\searth|the\s\w+))?\s?happened\sto\s(?:your|his|her)\s(?:hair|head"
+    r"|beard)|(?:your|her|his)\snew\s(?:hair|beard|look)|(?:something|what)\s(?:\w+\s){0,3}(?:done\s)?to\s(?:your|her|his|my)\s"
+    r"(?:hair|head|beard)|disguise[sd]?|it[’'\s](?:ll|will)\s(?:grow|wash)\s(?:out|back)|lost\sa\sbet"
+    r"|(?:lik(?:e|ed)|hat(?:e|ed)|suit(?:s|ed)|notic(?:e|ed)|star(?:ed|ing)\sat)\s(?:\w+\s)?(?:your|her|his|my)\shair)\b"
+    r"|\b[Yy]our\shair\b[!?.…,—]",
+    re.IGNORECASE,
+)
+_LENSES = re.compile(r"\b(?:contact\slens(?:es)?|(?:tinted|colou?red)\slens(?:es)?|glass\seye)\b", re.IGNORECASE)
+_MIRROR = re.compile(r"\b(?:mirror\w*|reflect(?:ion|ed)|looking[- ]glass)\b", re.IGNORECASE)
+_WET = re.compile(r"\b(?:wet|soaked|sodden|drenched|damp|dripping|rain|soot|sooty|coal|oiled|greased|mud|muddy)\b")
+
+
+def is_accounted_for(seen: Seen, first: PersonTrait, other: PersonTrait) -> bool:
+    """Whether the text from the one place to the other, or near either, tells why they differ."""
+    if first.trait in ("scar", "limp", "hand"):
+        return any(_MIRROR.search(_sentence(seen, one)) for one in (first, other))
+    if first.trait == "eyes":
+        return any(map(_LENSES.search, _between(seen, first, other)))
+    if first.trait not in ("hair", "beard"):
+        return False
+    if any(_WET.search(_sentence(seen, one)) for one in (first, other) if one.value in ("dark", "black")):
+        return True
+    near = [text for one in (first, other) for text in _near(seen, one)]
+    if any(map(_ASTONISHED.search, near)) or any(map(_DYED.search, near)):
+        return True
+    return any(_is_dyed(seen.name(first.person), text) for text in _between(seen, first, other))
+
+
+def _is_dyed(name: str, text: str) -> bool:
+    """Whether a paragraph tells of hair that is dyed, or of that person's that is growing out."""
+    named = any(word in text for word in name.split())
+    return bool(_PLAINLY.search(text) or (named and _HAIR.search(text) and _DYED.search(text)))
+
+
+def _between(seen: Seen, first: PersonTrait, other: PersonTrait) -> Iterator[str]:
+    """The paragraphs from a little before the one to a little behind the other."""
+    (begins, start), (ends, end) = sorted((one.scene, one.paragraph) for one in (first, other))
+    for scene in range(begins, ends + 1):
+        for place, text in enumerate(seen.texts[scene]):
+            if (scene > begins or place >= start - NEAR) and (scene < ends or place <= end + NEAR):
+                yield text
+
+
+def _near(seen: Seen, one: PersonTrait) -> tuple[str, ...]:
+    return seen.texts[one.scene][max(0, one.paragraph - NEAR) : one.paragraph + NEAR + 1]
+
+
+def _sentence(seen: Seen, one: PersonTrait) -> str:
+    text = seen.texts[one.scene][one.paragraph]
+    return text[slice(*sentence(text, one.start, one.end))]
