@@ -219,9 +219,8 @@ def test_is_silent_about_a_letter_that_is_read_without_marks() -> None:
         "water is down. The dog has had five. I carried a sack on Tuesday and I rowed it over. Ada was lame."
     )
     assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, letter])
-    assert found_in(
-        CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, letter.replace(", he wrote", "").replace("read his aloud", "sat")]
-    )
+    sat = letter.replace(", he wrote", "").replace("read his aloud", "sat").replace("read them", "sat there")
+    assert found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, sat])
 
 
 def test_an_i_that_is_read_out_tells_no_scene() -> None:

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 
+from afterdraft.questions.own_words import is_set_in
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence
 from afterdraft.reading.facts import Mention
@@ -14,6 +15,9 @@ from afterdraft.whole.turns import meant
 
 OFTEN = 3  # scenes of one narrator with their name in them so, from which it is the manner, or not their name
 SHARE = 0.2  # share of a narrator's scenes, likewise
+OFTEN_I = 0.4  # share of the telling's paragraphs in which the I is that tells them
+NEAR = 2  # paragraphs off which the I is, where its name stands
+LONG = 8  # words of a paragraph that tells
 _MINE = re.compile(r"\b(?:I|me|my|mine|myself)\b|^\W*[*_>]")
 _UNREAL = re.compile(
     r"\b(?:if|though|dream(?:ed|t|s)?|imagin\w+|pictur\w+|called|named|headline|caption|read|wrote|written|says:|said:|that)\b"
@@ -58,20 +62,35 @@ def _is_alone(seen: Seen) -> bool:
 
 
 def _is_hers(seen: Seen, number: int) -> bool:
-    """Whether the I stands in the telling too, and not only in a letter that is set in."""
-    selves = [one for one in seen.facts[number].mentions if one.kind == "self" and not one.spoken]
+    """Whether the I stands in the telling throughout, and not only in a letter that is set in or read out."""
+    told = [place for place, text in enumerate(seen.texts[number]) if _is_told(seen, number, place, text)]
+    mine = _mine(seen, number)
+    return bool(mine) and len(mine) >= OFTEN_I * len(told)
+
+
+def _mine(seen: Seen, number: int) -> set[int]:
+    """Paragraphs of the telling in which the I is."""
     texts = seen.texts[number]
-    return any(
-        (number, one.paragraph) not in seen.set_in and not _READ_OUT.search(texts[one.paragraph][: one.start])
-        for one in selves
-    )
+    return {
+        one.paragraph
+        for one in seen.facts[number].mentions
+        if one.kind == "self" and not one.spoken and not _READ_OUT.search(texts[one.paragraph][: one.start])
+        if (number, one.paragraph) not in seen.set_in and not is_set_in(seen, number, one.paragraph)
+    }
+
+
+def _is_told(seen: Seen, number: int, place: int, text: str) -> bool:
+    """Whether a paragraph is of the telling, with no speech in it, and long enough for an I."""
+    talks = any(one.paragraph == place for one in seen.facts[number].quotes)
+    return not talks and len(text.split()) >= LONG and (number, place) not in seen.set_in
 
 
 def _in_scene(seen: Seen, number: int) -> Iterator[Mention]:
     scene, cast = seen.facts[number], seen.book.told[number]
-    narrator = cast.narrator
+    narrator, mine = cast.narrator, _mine(seen, number)
     for one, person in zip(scene.mentions, meant(scene, cast), strict=True):
-        if narrator and person == narrator.id and _is_by_name(one, narrator):
+        near = any(abs(place - one.paragraph) <= NEAR for place in mine)
+        if near and narrator and person == narrator.id and _is_by_name(one, narrator):
             text = seen.texts[number][one.paragraph]
             said = text[slice(*sentence(text, one.start, one.end))]
             if "\n" not in text and not _MINE.search(said) and _acts(text, one, said):

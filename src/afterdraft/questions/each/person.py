@@ -12,6 +12,7 @@ from afterdraft.questions.own_words import acts, is_aside, is_set_in, is_thought
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
+from afterdraft.questions.stray_i import is_slip, selves_in
 from afterdraft.reading.counted import Counted
 from afterdraft.reading.facts import Mention
 from afterdraft.whole.evidence import told_by_i
@@ -19,7 +20,6 @@ from afterdraft.whole.evidence import told_by_i
 PRONOUNS = 8  # outside speech, of a scene at least
 MOSTLY = 0.92  # share of them that are 'he', 'she', 'they' in a scene told so; chosen on the tuning half
 OWN = 0.1  # share of scenes told of others, outside speech an 'I' in them, from which a teller's asides are the manner
-_I = re.compile(r"(?<!\b[A-Z]\s)(?<![\w’'*_-])(?:I|me|my|myself)(?=[\s,.;!?—]|[’'](?:d|ll|ve|m)\b)(?!\.\w)")
 _WROTE = re.compile(
     r"\b(?:he|she|[A-Z]\w+)\s(?:had\s)?(?:wrote|written|writes|read\s(?:out|aloud))\b|\bit\s(?:said|read|ran):"
 )
@@ -29,18 +29,19 @@ BY_I = 0.3  # share of all scenes told by an I, from which an I among others is 
 FEW = 2  # of them in a sentence or two
 MANY = 3  # of them in a paragraph, from which a teller's asides elsewhere explain them less
 SHOWN = 3  # sentences that are shown
-OWN_MANY = 0.2  # share of scenes with such a paragraph, from which they too are the manner; chosen on the tuning half
+SOME, MANNER = (
+    4,
+    0.2,
+)  # scenes told of others with an I or we outside speech, and their share, above which a teller says so
 
 
 def find(seen: Seen) -> Iterator[Finding]:
     found = [one for number in seen.scenes for one in _selves(seen, number)]
     told = sum(_is_told_of_others(seen.facts[number].counted) for number in seen.scenes)
-    many = [one for one in found if one.numbers["times"] >= MANY]
     by_i = [number for number in seen.scenes if told_by_i(seen.facts[number])]
-    for some, share in ((found, OWN), (many, OWN_MANY)) if len(by_i) <= BY_I * len(seen.facts) else ():
-        if len({one.all_scenes for one in some}) <= share * max(told, 1 / OWN):
-            yield from some
-            break
+    rare = len({one.all_scenes for one in found}) <= OWN * max(told, 1 / OWN)
+    if rare and len(by_i) <= BY_I * len(seen.facts) and not _is_manner(seen, told):
+        yield from found
     stray = [_of_whom(seen, number, one) for number in by_i for one in he_for_i(seen, number)]
     if len(stray) <= max(1, OWN * len(by_i)):
         yield from stray
@@ -51,6 +52,24 @@ def find(seen: Seen) -> Iterator[Finding]:
 def _is_told_of_others(paragraphs: Sequence[Counted]) -> bool:
     first, third = sum(one.first for one in paragraphs), sum(one.third for one in paragraphs)
     return first + third >= PRONOUNS and third >= MOSTLY * (first + third)
+
+
+def _is_manner(seen: Seen, told: int) -> bool:
+    """Whether an I, or a we, stands outside speech in many scenes that are told of others."""
+    some = [
+        number
+        for number in seen.scenes
+        if _is_told_of_others(seen.facts[number].counted)
+        and any(_has_i(seen, number, place) for place in range(len(seen.texts[number])))
+    ]
+    return len(some) > max(SOME, MANNER * told)
+
+
+def _has_i(seen: Seen, number: int, place: int) -> bool:
+    """Whether a paragraph of nobody's speech and no letter has one."""
+    scene = seen.facts[number]
+    talks = any(one.paragraph == place for one in scene.quotes)
+    return scene.counted[place].first > 0 and not talks and (number, place) not in seen.set_in
 
 
 def _selves(seen: Seen, number: int) -> Iterator[Finding]:
@@ -65,12 +84,13 @@ def _selves(seen: Seen, number: int) -> Iterator[Finding]:
             continue  # read out of a letter, without marks
         if not _is_told_of_others([*scene.counted[:place], *scene.counted[place + 1 :]]):
             continue  # a scene of its own
-        own = [(start, end) for start, end in sentences(text) if _I.search(text, start, end)]
+        own = [(start, end) for start, end in sentences(text) if selves_in(text[start:end])]
         plain = [one for one in own if not is_aside(text[slice(*one)])]
         if not plain or is_thought(text, own) or is_set_in(seen, number, place):
             continue
-        count = sum(len(_I.findall(text[slice(*one)])) for one in plain)
-        if count >= MANY or any(acts(text[slice(*one)]) for one in plain):
+        count = sum(selves_in(text[slice(*one)]) for one in plain)
+        acting = count >= MANY or any(acts(text[slice(*one)]) for one in plain)
+        if acting and is_slip(seen, number, place, plain):
             yield Finding(
                 evidence=(seen.span(number, place, plain[0][0], plain[-1][1]),),
                 strength=0.8 if count >= FEW else 0.65,
