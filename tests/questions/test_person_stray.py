@@ -7,7 +7,7 @@ import pytest
 from afterdraft.questions.each.person import CHECK
 from tests.questions.asked import found_in, quotes, read
 from tests.questions.people import MARTA, NIGHT
-from tests.questions.test_person import NELL, OF_OTHERS, OTHERS, TESS
+from tests.questions.test_person import NELL, OF_OTHERS, OTHERS, STRAY, TELLER, TESS
 
 pytestmark = pytest.mark.slow
 
@@ -87,3 +87,10 @@ def test_a_letter_in_a_scene_told_of_somebody_makes_no_teller_of_her() -> None:
     ]
     seen = replace(read([one[1:] for one in scenes]), heads=tuple((one[0],) for one in scenes))
     assert not list(CHECK.find(seen))
+
+
+def test_a_he_for_the_i_is_asked_about_amid_the_i_alone() -> None:
+    assert found_in(CHECK, [*TELLER, *TELLER, STRAY, *TELLER])
+    assert not found_in(CHECK, [*TELLER, *TELLER, STRAY, "The rain had stopped.", "The boats lay still."])
+    assert not found_in(CHECK, [*TELLER, "I had left the rope for Tobias, and I sat down.", *TELLER, STRAY, *TELLER])
+    assert not found_in(CHECK, [*TELLER, *TELLER, "I had the story in a letter, and I read it.", STRAY, *TELLER])

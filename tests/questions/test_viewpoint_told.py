@@ -125,3 +125,26 @@ def test_is_silent_where_the_i_is_away_or_says_how_it_knows() -> None:
     assert not found_in(CHECK, [*ILSE, *TELLS], scene(*away, HIS, *away))
     for how in ("He told me so at Easter.", "I like to think that he did.", "I learned of it much later."):
         assert not found_in(CHECK, [*ILSE, *TELLS], scene(f"{HIS} {how}"))
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Jonas had always hoped to be a priest, and his mother had hoped so before him.",
+        "Jonas had dreaded the water ever since the flood took his brother.",
+        "Years later Jonas wondered if she had had enough to eat in that house.",
+        "Jonas wondered who had the oil, as did she.",
+        "Ilse and Jonas wondered who had the oil, and how much of it was gone.",
+        "Jonas hoped that she would excuse him, and that the towel was dry.",
+        "Jonas feared that he must be going, with the river as it was.",
+        "Jonas remembered the towel.",
+        "Jonas hoped that it would not rain, like everybody.",
+    ],
+)
+def test_is_silent_about_what_those_around_may_know(told: str) -> None:
+    assert not found_in(CHECK, *BEFORE, [*SHORT, told, *SHORT[1:], SHORT[0]])
+
+
+def test_is_silent_about_a_beast() -> None:
+    dog = "Jonas, the dog, lay down. Jonas barked twice at the water."
+    assert not found_in(CHECK, *BEFORE, [*SHORT, dog, THOUGHT, *SHORT[1:], SHORT[0]])

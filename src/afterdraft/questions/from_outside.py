@@ -15,7 +15,7 @@ _ASIDE = re.compile(rf"[,;—]\s{_WHO}\s(?:\w+ly\s|had\s)?{_SEES}(?=\s*[,.;—])
 _LOOKS = re.compile(
     rf"\b{_WHO}\s(?:\w+ly\s|had\s|had\salways\s|always\s)?(?:(?:could|can)\s(?:\w+\s)?(?:see|tell|read|guess)\b"
     r"|(?:knew|knows|saw|sees|guessed|recogni[sz]ed|understood)\s(?:(?:that|what|how|why|it|this|him|her)\b|(?:the|his|her)\s"
-    r"(?:look|face|eyes|silence|expression|sign))|(?:watched|watches|studied|studies|imagined|pictured)\s(?:him|her|[A-Z]\w+|(?:his|her)\sface)\b)"
+    r"(?:look|face|eyes|silence|expression|sign))|(?:watched|watches|studied|studies|imagined|pictured|dreamed\sof|dreamt\sof)\s(?:him|her|[A-Z]\w+|(?:his|her)\sface)\b)"
 )
 _SHOWS = re.compile(
     r"\b(?:face|eyes|look|expression|silence)\s(?:said|told|showed|gave)\b|\b(?:[Ii]t|[Tt]hat)\s(?:was|is)\s(?:\w+\s)?"

@@ -8,6 +8,7 @@ from typing import Literal
 
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence, sentences
+from afterdraft.questions.stray_i import is_read_out
 from afterdraft.reading.facts import Gender, Mention
 from afterdraft.reading.lexicon import words_of
 from afterdraft.reading.trait_words import KINSHIP, PEOPLE, TRADES
@@ -15,8 +16,8 @@ from afterdraft.whole.book import genders
 from afterdraft.whole.turns import GENDERS, meant
 
 MANY = 3  # times that 'he', 'him' or 'his' stands there at least
-NEAR = 3  # paragraphs before, in which somebody stands who may be meant
-AROUND, MINE = 2, 2  # paragraphs on either side; how many of them say I, where an I tells
+NEAR = 6  # paragraphs before, in which somebody stands who may be meant
+AROUND = 2  # paragraphs on either side, one of which says I, where an I tells
 _MINE = re.compile(r"\b(?:I|me|my|mine|myself|we|us|our|ours)\b", re.IGNORECASE)
 _SOMEBODY = PEOPLE | TRADES | KINSHIP | words_of("one other others another first second third fourth fifth sixth last")
 _WORD = re.compile(r"\w+")
@@ -53,7 +54,8 @@ def he_for_i(seen: Seen, number: int) -> Iterator[Run]:
     met = list(_met(seen, number))
     talked = {quote.paragraph for quote in scene.quotes}
     for place, text in enumerate(seen.texts[number]):
-        runs = () if not place or place in talked or not _is_mine(seen.texts[number], place) else _without_i(text)
+        silent = not place or place in talked or (number, place) in seen.set_in or is_read_out(seen, number, place)
+        runs = () if silent or not _is_mine(seen.texts[number], place) else _without_i(text)
         for run, gender in product(runs, (own,) if own in GENDERS else GENDERS):
             his = [
                 one
@@ -66,9 +68,9 @@ def he_for_i(seen: Seen, number: int) -> Iterator[Run]:
 
 
 def _is_mine(texts: Sequence[str], place: int) -> bool:
-    """Whether paragraphs on either side say I."""
-    around = [*texts[max(0, place - AROUND) : place], *texts[place + 1 : place + 1 + AROUND]]
-    return sum(bool(_MINE.search(text)) for text in around) >= MINE
+    """Whether paragraphs before it and behind say I."""
+    before, behind = texts[max(0, place - AROUND) : place], texts[place + 1 : place + 1 + AROUND]
+    return all(any(map(_MINE.search, side)) for side in (before, behind))
 
 
 def _without_i(text: str) -> Iterator[range]:

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from afterdraft.questions.from_outside import is_from_outside
+from afterdraft.questions.known_anyway import is_known_anyway
 from afterdraft.questions.reported import is_reported
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence, silenced
@@ -114,12 +115,13 @@ def _gender_behind(text: str, one: Mention) -> Gender:
 
 
 def _is_by_others(seen: Seen, number: int, thought: Thought) -> bool:
-    """Whether somebody tells it aloud, or sees it from outside."""
+    """Whether somebody tells it aloud, or sees it from outside, or it is known anyway."""
     mention, quotes = thought.mention, seen.facts[number].quotes
     at = mention.paragraph
     texts = [silenced(seen.texts[number][one], quotes, one) if at - 1 <= one <= at else "" for one in range(at + 1)]
     names = {*seen.name(thought.person).split(), "he" if thought.gender == "m" else "she"}
-    return is_reported(texts, mention, names) or is_from_outside(texts[at], mention, names)
+    known = is_known_anyway(texts[at], mention) and not thought.secret
+    return known or is_reported(texts, mention, names) or is_from_outside(texts[at], mention, names)
 
 
 def teller(seen: Seen, number: int) -> str | None:

@@ -42,9 +42,9 @@ def is_slip(seen: Seen, number: int, place: int, own: Sequence[tuple[int, int]])
     text, texts = seen.texts[number][place], seen.texts[number]
     before = [text[slice(*one)] for one in sentences(text) if one[1] <= own[0][0]]
     above = texts[place - 1] if place and not _talks(seen, number, place - 1) else ""
-    if _DASH.match(text) or _READ.search(text) or _READ.search(above) or _SAID_BEHIND.search(text):
+    if _DASH.match(text) or is_read_out(seen, number, place) or _SAID_BEHIND.search(text):
         return False
-    last = [text_of_last(above)] if not before else []
+    last = [_last(above)] if not before else []
     if any(map(_SAID.search, [*before, *last])):
         return False
     said = [text[slice(*one)] for one in own]
@@ -52,7 +52,13 @@ def is_slip(seen: Seen, number: int, place: int, own: Sequence[tuple[int, int]])
     return several and not any(_is_remembered(seen, (number, place), one) for one in said)
 
 
-def text_of_last(text: str) -> str:
+def is_read_out(seen: Seen, number: int, place: int) -> bool:
+    """Whether a paragraph, or the one before it where nobody speaks, tells of something that is read."""
+    above = place > 0 and not _talks(seen, number, place - 1)
+    return any(map(_READ.search, seen.texts[number][place - above : place + 1]))
+
+
+def _last(text: str) -> str:
     """Its last sentence."""
     found = sentences(text)
     return text[slice(*found[-1])] if found else ""

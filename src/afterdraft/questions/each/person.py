@@ -130,16 +130,18 @@ CHECK = Check(
     looks_at="‘I’, ‘me’ or ‘my’ in the telling of a scene that is told of ‘he’ and ‘she’; and, in a scene that an ‘I’ "
     "tells, ‘he’ again and again with nobody near who may be meant, or the teller’s own name.",
     method="In scenes whose pronouns outside speech are nearly all of the third person: paragraphs without speech in "
-    "which somebody says ‘I’ and did something, is not said to think or write it, nor are others right beside it, and "
-    "is no teller who fancies; no letter or report set in between a date, a name or a colon and a name; not "
-    "in a book of which an ‘I’ tells more than a few scenes. Where a teller says ‘I’ in a tenth of such scenes, that "
-    "is the book’s manner, and only paragraphs full of it are asked about. In scenes that an ‘I’ tells: sentences "
-    "without an ‘I’ and with ‘he’ three times, told of what is past, where nobody of that gender stands near; and "
-    "sentences without an ‘I’ in which the one whose chapter it is, or who is known to tell, does or says something "
-    "by name, or is looked at, where that is rare. The rule is our own.",
+    "which somebody says ‘I’ and did something, by several such words or in a sentence that goes on from the one "
+    "before; where nothing there or right before it is read, written, said, thought or remembered, the words stand "
+    "nowhere else in the book, and no letter or report is set in between a date, a name or a colon and a name; not in "
+    "a book of which an ‘I’ tells more than a few scenes, nor where an ‘I’ or a ‘we’ stands in many that are told of "
+    "others. In scenes that an ‘I’ tells: sentences without an ‘I’ and with ‘he’ three times, told of what is past, "
+    "where nobody of that gender stands near and the ‘I’ is there before and behind; and sentences without an ‘I’ in "
+    "which the one whose chapter it is, or who is known to tell, does or says something by name, or is looked at, "
+    "where that is rare, the ‘I’ is near, and tells throughout and not only in a letter. The rule is our own.",
     blind="Paragraphs with speech in them, but for the name. ‘He’ for the one who tells, where another man is near. "
-    "A surname with a title for the one who tells. Thoughts in the past that nothing marks are asked about.",
+    "A surname with a title for the one who tells. A single short sentence with an ‘I’, which may be a line that "
+    "somebody remembers; paragraphs that tell of letters, and what is beside them.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=12,
+    recipe=13,
 )

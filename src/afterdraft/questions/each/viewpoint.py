@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 
 from afterdraft.questions.check import Check
+from afterdraft.questions.known_anyway import is_beast
 from afterdraft.questions.minds import STRANGER, SURE, Thought, teller, thoughts
 from afterdraft.questions.minds_book import knows_all
 from afterdraft.questions.minds_once import entered_once, of_no_i
@@ -51,6 +52,8 @@ def _findings(seen: Seen, scene: MindScene | None, strays: Sequence[Thought], nu
         by.setdefault(one.person if one.sure >= SURE else one.gender, []).append(one)
     at, own = (scene.number, scene.viewpoint) if scene else (number, "")
     for who, some in by.items():
+        if is_beast(seen, who.removeprefix(STRANGER) if who.startswith(STRANGER) else seen.name(who)):
+            continue
         said = [seen.span(at, one.mention.paragraph, one.mention.start, one.mention.end) for one in some]
         named = said[0].quote if who.startswith(STRANGER) else seen.name(who)
         yield Finding(
