@@ -12,9 +12,17 @@ BEFORE = [*[[*ILSE, *MIND]] * 3, [*JONAS]]
 THOUGHT = "Jonas wondered if she got enough to eat."
 
 
-@pytest.mark.parametrize("around", ["{}", "The lamp was low. {}", "{} He took the cap down.", "The talk died. {}"])
+@pytest.mark.parametrize(
+    "around",
+    ["{}", "The lamp was low. {}", "{} He took the cap down.", "The talk died. {}"],
+)
 def test_asks_where_nobody_says_or_sees_it(around: str) -> None:
     assert quotes(found_in(CHECK, *BEFORE, [*SHORT, around.format(THOUGHT), *SHORT[1:], SHORT[0]])) == [[THOUGHT]]
+
+
+def test_a_deed_and_a_thought_are_no_thought_of_two() -> None:
+    told = "Ilse shut the door and Jonas wondered if she got enough to eat."
+    assert quotes(found_in(CHECK, *BEFORE, [*SHORT, told, *SHORT[1:], SHORT[0]])) == [[told]]
 
 
 @pytest.mark.parametrize(

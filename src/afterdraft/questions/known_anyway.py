@@ -17,6 +17,7 @@ _SHARED = re.compile(
     r"\b(?:(?:as|so)\s(?:did|was|had|were)\s(?:she|he|I|they|we|[A-Z]\w+)|as\s(?:she|he|I|they|we)\s(?:did|had|all\sdid)"
     rf"|they\s(?:both|all)\s{_FELT}|both\sof\sthem|like\s(?:her|him|me|the\srest\sof\sthem|everybody|everyone)(?=[,.;]))\b"
 )
+_BOTH = re.compile(r"(?:^|[.!?…;,:—]\s|\b(?:but|for)\s)(?:[Tt]he\s\w+|(?!I\b)[A-Z]\w+|[Ss]?[Hh]e|I)\sand\s(?:the\s)?$")
 _POLITE = re.compile(
     r"\s(?:\w+ly\s)?(?:hoped|trusted|feared|regretted|wished)\s(?:that\s)?(?:s?he|they|it|there|[A-Z]\w+(?:\s[A-Z]\w+)?"
     r"|(?:the|his|her)\s\w+)\s(?:would|might|could|must|had|was|were)\s(?:not\s|all\s)*(?:be\s|been\s|have\s)?"
@@ -38,8 +39,11 @@ def is_known_anyway(text: str, mention: Mention) -> bool:
     said = text[slice(*sentence(text, mention.start, mention.end))]
     end = behind(text, mention)
     ways = (_OF_OLD, _POLITE, _RECOGNISED)
-    return mention.joined or bool(
-        any(one.match(text, end) for one in ways) or _LATER.search(said) or _SHARED.search(said)
+    return bool(
+        _BOTH.search(text[: mention.start])
+        or any(one.match(text, end) for one in ways)
+        or _LATER.search(said)
+        or _SHARED.search(said)
     )
 
 
