@@ -97,23 +97,13 @@ def test_speech_in_marks_and_what_is_not_told_are_no_report(told: str) -> None:
     ("before", "behind"),
     [
         ([], [*MIND, *MIND]),
-        ([*MIND, *MIND], ["Ilse heard the door."]),
-        (["Ilse heard the door."], [*MIND, *MIND]),
         (["Tobias saw the light go out across the water.", *MIND], MIND),
-        (MIND, [*MIND, "Tobias remembered the dog, and the smell of the oil.", *MIND]),
     ],
 )
-def test_is_silent_where_the_one_does_not_think_several_times_first_and_last(
-    before: list[str], behind: list[str]
-) -> None:
+def test_is_silent_where_the_one_does_not_think_first_or_last(before: list[str], behind: list[str]) -> None:
     book = [*ILSE, *MIND]
     assert found_in(CHECK, book, [*ILSE, *MIND, OTHER, *MIND], book)
     assert not found_in(CHECK, book, [*ILSE, *before, OTHER, *behind], book)
-
-
-def test_is_silent_where_an_opinion_shows() -> None:
-    told = "Tobias believed that the boat would sink before the morning."
-    assert not found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, told, *MIND], [*ILSE, *MIND])
 
 
 TELLS = [

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 
 from afterdraft.questions.seen import Seen
-from afterdraft.questions.sentences import sentence
+from afterdraft.questions.sentences import sentence, sentences
 from afterdraft.whole.traits import PersonTrait
 
 NEAR = 4  # paragraphs on either side of a place in which somebody may be astonished at it
@@ -12,33 +12,33 @@ _HAIR = re.compile(
     r"\b(?:hair\w*|heads?|roots|beards?|moustaches?|curls?|plaits?|braids?|fringe|bob|locks|blonde?|brunette|redhead)\b",
     re.IGNORECASE,
 )
+_STRONG = re.compile(r"\b(?:dye(?:s|d|ing)?|bleach(?:ed|ing)|henna\w*|peroxided?|wigs?|hairpiece)\b", re.IGNORECASE)
 _DYED = re.compile(
-    r"\b(?:dye(?:s|d|ing)?|bleach\w*|henna\w*|peroxide\w*|tint(?:s|ed|ing)?|rinse[sd]?|highlights|streak(?:s|ed)|wigs?"
-    r"|hairpiece|hairdressers?|salon|coloured\s(?:it|her|his|my|in)|colou?ring|gr(?:ow|ew|owing|own)\s(?:it\s)?(?:out|back)"
-    r"|(?:at|in|to)\sthe\sroots|(?:her|his|my|the|dark|fair|red|black|grey|gray|white)\sroots|walnut\sjuice|boot\spolish"
-    r"|shoe\spolish|natural\scolou?r|(?:new|another|different|own|real|true)\scolou?r|chang(?:e|ed|ing)\s(?:the\scolou?r"
-    r"|her\shair|his\shair|my\shair)|(?:cut|chopp?ed|cropped|shaved|shorn)\s(?:it\s)?(?:all\s)?off"
-    r"|went\s(?:blonde?|red|dark|black|fair|ginger))\b",
+    rf"{_STRONG.pattern}|\b(?:rinse[sd]?|highlights|streak(?:s|ed)|hairdressers?|salon|colou?red\s(?:it|her|his|my)"
+    r"|(?:tint(?:ed|ing)|colou?ring)\s(?:it|her|his|my)|gr(?:ow|ew|owing|own)\s(?:it\s)?(?:out|back)"
+    r"|(?:dark|fair|red|black|grey|gray|white)\sroots|roots\s(?:show\w*|gr[eo]w\w*)|at\sthe\sroots|walnut\sjuice"
+    r"|(?:boot|shoe)\spolish|natural\scolou?r|(?:new|another|different|own|real|true)\scolou?r"
+    r"|chang(?:e|ed|ing)\s(?:the\scolou?r|(?:her|his|my)\shair)|went\s(?:blonde?|red|dark|black|fair|ginger))\b",
     re.IGNORECASE,
 )
 _PLAINLY = re.compile(
-    r"\b(?:dyed|bleached|hennaed|tinted|peroxided?)\b[^.;]{0,30}\b(?:hair|head|beard|curls|plait|blonde?)\b"
-    r"|\b(?:hair|head|beard|curls|plait)\b[^.;]{0,30}\b(?:dye(?:d|ing)?|bleach(?:ed)?|henna(?:ed)?|tint(?:ed)?|wig)\b"
-    r"|\bhair\sdye\b|\bgrow(?:n|ing)?\sout\b[^.;]{0,40}\broots\b|\broots\b[^.;]{0,40}\bgrow(?:n|ing)?\sout\b",
+    r"\b(?:dyed|bleached|hennaed|peroxided?)\b[^.;]{0,30}\b(?:hair|head|beard|curls|plait|blonde?)\b"
+    r"|\b(?:hair|head|beard|curls|plait)\b[^.;]{0,30}\b(?:dye(?:d|ing)?|bleached|hennaed|wig)\b|\bhair\sdye\b"
+    r"|\bgrow(?:n|ing)?\sout\b[^.;]{0,40}\broots\b|\broots\b[^.;]{0,40}\bgrow(?:n|ing)?\sout\b",
     re.IGNORECASE,
 )
 _ASTONISHED = re.compile(
     r"\b(?:what\s(?:in\s[\w’']+\sname|on\searth|the\s\w+|ever|in\sthe\sworld)?\s?(?:have|has|did)\s(?:you|he|she|they)\s"
     r"(?:gone\sand\s)?(?:done|do)\b|what(?:[’']s|\shas|\s(?:on\searth|the\s\w+))?\s?happened\sto\s(?:your|his|her)\s(?:hair|head"
-    r"|beard)|(?:your|her|his)\snew\s(?:hair|beard|look)|(?:something|what)\s(?:\w+\s){0,3}(?:done\s)?to\s(?:your|her|his|my)\s"
-    r"(?:hair|head|beard)|disguise[sd]?|it[’'\s](?:ll|will)\s(?:grow|wash)\s(?:out|back)|lost\sa\sbet"
+    r"|beard)|(?:your|her|his)\snew\s(?:hair|beard|look)|(?:an?|the|your|her|his|my)\s(?:\w+\s)?disguise|(?:something|what)\s(?:\w+\s){0,3}(?:done\s)?to\s(?:your|her|his|my)\s"
+    r"(?:hair|head|beard)|it[’'\s](?:ll|will)\s(?:grow|wash)\s(?:out|back)|lost\sa\sbet"
     r"|(?:lik(?:e|ed)|hat(?:e|ed)|suit(?:s|ed)|notic(?:e|ed)|star(?:ed|ing)\sat)\s(?:\w+\s)?(?:your|her|his|my)\shair)\b"
     r"|\b[Yy]our\shair\b[!?.…,—]",
     re.IGNORECASE,
 )
 _LENSES = re.compile(r"\b(?:contact\slens(?:es)?|(?:tinted|colou?red)\slens(?:es)?|glass\seye)\b", re.IGNORECASE)
 _MIRROR = re.compile(r"\b(?:mirror\w*|reflect(?:ion|ed)|looking[- ]glass)\b", re.IGNORECASE)
-_WET = re.compile(r"\b(?:wet|soaked|sodden|drenched|damp|dripping|rain|soot|sooty|coal|oiled|greased|mud|muddy)\b")
+_WET = re.compile(r"\b(?:wet|soaked|sodden|drenched|damp|dripping|rain|soot|sooty|oiled|greased)\b")
 
 
 def is_accounted_for(seen: Seen, first: PersonTrait, other: PersonTrait) -> bool:
@@ -52,15 +52,19 @@ def is_accounted_for(seen: Seen, first: PersonTrait, other: PersonTrait) -> bool
     if any(_WET.search(_sentence(seen, one)) for one in (first, other) if one.value in ("dark", "black")):
         return True
     near = [text for one in (first, other) for text in _near(seen, one)]
-    if any(map(_ASTONISHED.search, near)) or any(map(_DYED.search, near)):
+    if any(_ASTONISHED.search(text) or _STRONG.search(text) or _is_dyed(text) for text in near):
         return True
-    return any(_is_dyed(seen.name(first.person), text) for text in _between(seen, first, other))
+    name = seen.name(first.person).split()
+    return any(
+        _PLAINLY.search(text) or (_is_dyed(text) and any(word in text for word in name))
+        for text in _between(seen, first, other)
+    )
 
 
-def _is_dyed(name: str, text: str) -> bool:
-    """Whether a paragraph tells of hair that is dyed, or of that person's that is growing out."""
-    named = any(word in text for word in name.split())
-    return bool(_PLAINLY.search(text) or (named and _HAIR.search(text) and _DYED.search(text)))
+def _is_dyed(text: str) -> bool:
+    """Whether a sentence tells of hair that is dyed, or growing out."""
+    told = (text[slice(*one)] for one in sentences(text))
+    return any(_HAIR.search(one) and _DYED.search(one) for one in told)
 
 
 def _between(seen: Seen, first: PersonTrait, other: PersonTrait) -> Iterator[str]:

@@ -16,7 +16,6 @@ AROUND, ALL_BUT = (
     3,
     1,
 )  # thoughts before and behind another's; how many of them may be another's too; on the tuning half
-LED = 2  # thoughts and perceptions that surely are the one's, before a stray and behind it
 BESIDE = 4  # paragraphs on either side of a stray in which the one is whose scene it is
 _INNER = re.compile(r"\b(?:would|could|might|should|must|had)\b")
 _OF: Mapping[Gender, re.Pattern[str]] = {
@@ -61,31 +60,24 @@ def _is_passage(scene: MindScene, place: int) -> bool:
 
 
 def is_within(seen: Seen, scene: MindScene, stray: Thought) -> bool:
-    """Whether it is told as nobody sees it, by a telling that was with the one whose scene it is before it and is so
-    behind, and nothing behind it goes on with the other: else the telling has turned."""
-    if not (stray.deep or stray.secret) or not _is_led(scene, stray):
-        return False
-    at = stray.mention.paragraph
+    """Whether the one whose scene it is thinks before it, first of all, and behind it, and is named or meant right
+    beside it, and nothing behind it goes on with the other: else the telling has turned."""
+    if scene.tells:
+        return True
     owners = zip(seen.facts[scene.number].mentions, seen.owners(scene.number), strict=True)
     own = [one for one, owner in owners if owner and owner[0] == scene.viewpoint and owner[1] >= SURE]
-    near = [one for one in own if _is_beside(seen, scene.number, stray.mention, one)]
-    before = any((one.paragraph, one.start) < (at, stray.mention.start) for one in near)
-    behind = any((one.paragraph, one.start) > (at, stray.mention.start) for one in near)
-    return before and (behind or scene.tells) and not _goes_on(seen, scene.number, stray)
+    beside = any(_is_beside(seen, scene.number, stray.mention, one) for one in own)
+    return _is_led(scene, stray) and beside and not _goes_on(seen, scene.number, stray)
 
 
 def _is_led(scene: MindScene, stray: Thought) -> bool:
-    """Whether the one whose scene it is surely thinks and perceives several times before it and behind, first of all,
-    and the other in that one paragraph alone."""
-    at = stray.mention.paragraph
-    own: list[tuple[int, int]] = []
-    for one, its in scene.pairs():
-        if one.person == stray.person and (one.inward or (one.plain and not own)) and one.mention.paragraph != at:
-            return False
-        if its == "own" and one.person == scene.viewpoint and (one.plain or one.sure >= SURE):
-            own.append((one.mention.paragraph, one.mention.start))
-    before = sum(one < (at, stray.mention.start) for one in own)
-    return before >= LED and len(own) - before >= LED
+    own = [_place(one) for one, its in scene.pairs() if its == "own"]
+    other = [_place(one) for one in scene.minds if one.person == stray.person and one.plain]
+    return bool(own) and own[0] < min([*other, _place(stray)]) and _place(stray) < own[-1]
+
+
+def _place(thought: Thought) -> tuple[int, int]:
+    return thought.mention.paragraph, thought.mention.start
 
 
 def _is_beside(seen: Seen, number: int, stray: Mention, own: Mention) -> bool:

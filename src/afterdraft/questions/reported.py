@@ -56,9 +56,9 @@ _TO_ME = re.compile(
 
 
 def is_reported(texts: Sequence[str], mention: Mention, names: Set[str]) -> bool:
-    """Whether somebody says it, in its sentence or behind; whether the sentence before is a report; or whether that
-    person told something earlier in the paragraph, or in the one before where nobody speaks. `names` are the person's,
-    and the 'he' or 'she' that goes with them; of the scene's paragraphs what is spoken is silenced."""
+    """Whether somebody says it, in its sentence or behind; whether the sentence before tells of a report; or whether
+    that person told something earlier in the paragraph, or in the one before where nobody speaks. `names` are the
+    person's, and the 'he' or 'she' that goes with them; of the scene's paragraphs what is spoken is silenced."""
     text = texts[mention.paragraph]
     start, end = sentence(text, mention.start, mention.end)
     said, behind = text[start:end], _behind(text, end)
@@ -74,7 +74,7 @@ def is_reported(texts: Sequence[str], mention: Mention, names: Set[str]) -> bool
     if mention.paragraph and ",," not in texts[mention.paragraph - 1]:
         earlier.insert(0, texts[mention.paragraph - 1])
     before = _last(" ".join(filter(str.strip, earlier)))
-    if _tells(before) or _tags(before) or _is_told(before) or _ANSWERS.match(before):
+    if _is_told(before) or _ANSWERS.match(before):
         return True
     return any(_of([*_tells(one), *_tags(one)], names) for one in earlier)
 
