@@ -49,6 +49,14 @@ def test_is_silent_about_what_is_read_said_or_remembered(told: str) -> None:
     assert not found_in(CHECK, *OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told])
 
 
+def test_is_silent_about_a_line_in_italics() -> None:
+    told = "The key was on its nail. I took it down and I put it in my coat before she saw."
+    seen = read([*OTHERS, [*NIGHT, *MARTA, OF_OTHERS, told]])
+    assert list(CHECK.find(seen))
+    place = (len(OTHERS), len(NIGHT) + len(MARTA) + 1)
+    assert not list(CHECK.find(replace(seen, italics={place: ((25, len(told)),)})))
+
+
 def test_is_silent_about_a_line_that_stands_elsewhere_too() -> None:
     line = "The rope was new. I took the key down, and I put it in my coat."
     first = "Tobias gave it to her. “I took the key down, and I put it in my coat,” said Tobias."

@@ -1,9 +1,11 @@
 """What somebody tells aloud, or what is seen of somebody, is no thought of theirs that the telling enters."""
 
+from dataclasses import replace
+
 import pytest
 
 from afterdraft.questions.each.viewpoint import CHECK
-from tests.questions.asked import found_in, quotes
+from tests.questions.asked import found_in, quotes, read
 from tests.questions.people import ILSE
 from tests.questions.test_viewpoint import JONAS, MIND, OTHER, SHORT
 
@@ -91,6 +93,13 @@ def test_is_silent_about_what_somebody_else_sees(told: str) -> None:
 )
 def test_speech_in_marks_and_what_is_not_told_are_no_report(told: str) -> None:
     assert quotes(found_in(CHECK, *BEFORE, [*SHORT, told, *SHORT[1:], SHORT[0]])) == [[THOUGHT]]
+
+
+def test_is_silent_about_a_thought_in_italics() -> None:
+    seen = read([*BEFORE, [*SHORT, THOUGHT, *SHORT[1:], SHORT[0]]])
+    assert list(CHECK.find(seen))
+    slanted = {(len(BEFORE), len(SHORT)): ((0, len(THOUGHT)),)}
+    assert not list(CHECK.find(replace(seen, italics=slanted)))
 
 
 @pytest.mark.parametrize(

@@ -71,6 +71,8 @@ def thoughts(seen: Seen, number: int) -> tuple[Thought, ...]:
     for one, person, owner in zip(scene.mentions, people, seen.owners(number), strict=True):
         if one.spoken or one.kind == "role" or (number, one.paragraph) in seen.set_in:
             continue
+        if seen.is_in_italics(number, one.paragraph, one.start, one.end):
+            continue
         text = seen.texts[number][one.paragraph]
         inward = inside(text, one)[0]
         if past and inward and is_thought_now(text, one):

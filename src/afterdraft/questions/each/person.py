@@ -84,7 +84,8 @@ def _selves(seen: Seen, number: int) -> Iterator[Finding]:
             continue  # read out of a letter, without marks
         if not _is_told_of_others([*scene.counted[:place], *scene.counted[place + 1 :]]):
             continue  # a scene of its own
-        own = [(start, end) for start, end in sentences(text) if selves_in(text[start:end])]
+        own = [one for one in sentences(text) if selves_in(text[slice(*one)])]
+        own = [one for one in own if not seen.is_in_italics(number, place, *one)]
         plain = [one for one in own if not is_aside(text[slice(*one)])]
         if not plain or is_thought(text, own) or is_set_in(seen, number, place):
             continue
