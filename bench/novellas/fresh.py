@@ -14,8 +14,7 @@ from bench.judged.judgements import FOLDER as FINISHED
 from bench.judged.judgements import VERDICTS, Verdict, judgements
 
 KEPT = Path(__file__).parent / "as_first_asked.json"
-FEW, HALF = 3, 1 / 2  # questions of fresh drafts from which a check is known, and the share of good ones it has to have
-MANY, THIRD = 10, 1 / 3  # likewise with those of finished novels, in which hardly anything is wrong
+FEW, HALF = 3, 1 / 2  # questions from which a check is known, and the share of good ones that it has to have
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,17 +47,11 @@ def finished() -> Mapping[str, Counter[Verdict]]:
 
 
 def in_vain(drafts: Mapping[str, Counter[Verdict]], novels: Mapping[str, Counter[Verdict]]) -> frozenset[str]:
-    """Checks whose questions are answered in the text, or mistaken, so often that they should not ask at first."""
-    return frozenset(
-        check
-        for check in {*drafts, *novels}
-        if _is_below(drafts.get(check, Counter()), FEW, HALF)
-        or _is_below(drafts.get(check, Counter()) + novels.get(check, Counter()), MANY, THIRD)
-    )
-
-
-def _is_below(verdicts: Counter[Verdict], enough: int, share: float) -> bool:
-    return verdicts.total() >= enough and verdicts["good"] < share * verdicts.total()
+    """Checks whose questions are answered in the text, or mistaken, so often that they should not ask at first: of
+    fresh drafts, or where they asked too few of them, of these and finished novels."""
+    known = {check: drafts.get(check, Counter()) for check in {*drafts, *novels}}
+    asked = {check: one if one.total() >= FEW else one + novels.get(check, Counter()) for check, one in known.items()}
+    return frozenset(check for check, one in asked.items() if one.total() >= FEW and one["good"] < HALF * one.total())
 
 
 def table(asked: Sequence[Fresh]) -> Iterator[str]:

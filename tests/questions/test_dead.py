@@ -71,6 +71,15 @@ def test_is_silent_about_what_somebody_said_before() -> None:
     assert not found_in(CHECK, [*ILSE, "Tobias died in the spring, of his chest."], last)
 
 
+def test_is_silent_about_a_dream() -> None:
+    dies = [*MARTA, "Tobias died in the spring, of his chest."]
+    told = "Ilse dreamed that she went down to the ferry. The lamp was lit. “It’s a good light,” said Tobias."
+    assert found_in(CHECK, [*ILSE, *NIGHT], dies, ["It rained.", told.replace("dreamed that she", "woke, and")])
+    assert not found_in(CHECK, [*ILSE, *NIGHT], dies, ["It rained.", told])
+    spoken = ["In her dream the lamp was lit.", "“It’s a good light,” said Tobias."]
+    assert not found_in(CHECK, [*ILSE, *NIGHT], dies, ["It rained.", *spoken])
+
+
 def test_what_seems_to_say_says_nothing() -> None:
     dies = [*MARTA, "Tobias died in the spring, of his chest."]
     assert not found_in(CHECK, [*ILSE, *NIGHT], dies, ["It rained.", "Tobias seemed to say, “Have you forgotten me?”"])

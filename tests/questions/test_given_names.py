@@ -76,6 +76,23 @@ def test_is_silent_about_somebody_else_of_the_surname(other: list[str]) -> None:
     assert not found(CHECK, known, ["It rained."], other)
 
 
+def test_is_silent_about_a_place_and_what_comes_from_it() -> None:
+    place = ["They brought it to Sallow Lomas by boat.", "There is nothing in Lomas but lace."]
+    assert not found(CHECK, place, ["It rained."], ["Real Lomas, said the ticket.", "It was a long way to Lomas."])
+
+
+@pytest.mark.parametrize(
+    ("short", "long"), [("Peg", "Margaret"), ("Hank", "Henry"), ("Elsie", "Elizabeth"), ("Bea", "Beatrice")]
+)
+def test_is_silent_about_pet_forms(short: str, long: str) -> None:
+    first = [
+        f"{short} Lomas dried a glass. {short} sang.",
+        f"“Now,” said {short}. {short} sat.",
+        f"{short} Lomas sang.",
+    ]
+    assert not found(CHECK, [*first, *first], ["It rained."], [f"{long} Lomas was in there with a mop."])
+
+
 @pytest.mark.parametrize("before", ["Then Mr", "But", "Miss Ilse and Mr"])
 def test_what_stands_before_a_full_name_hides_it_not(before: str) -> None:
     mop = [f"{before} Barry Lomas was in there with a mop.", "“Oh, heck,” said Lomas."]

@@ -68,6 +68,12 @@ def test_is_silent_about_somebody_else(other: str) -> None:
     assert not found(CHECK, *told(usual, other))
 
 
+def test_is_silent_about_a_thing_that_begins_a_sentence_with_a_capital() -> None:
+    assert found(CHECK, *told("Connie took the rope.", "Corrin sat down on the Friday."))
+    assert not found(CHECK, *told("Connie took the rope.", "Completion was on the Friday."))
+    assert not found(CHECK, *told("Connie took the rope.", "Contentment came on the Friday."))
+
+
 def test_is_silent_where_both_are_in_one_place() -> None:
     both = ["“No,” said Mr Sallow.", "“Yes,” said Mr Sawyer.", *REST]
     assert not found(CHECK, *told("“No,” said Mr Sallow.", "It rained."), both)

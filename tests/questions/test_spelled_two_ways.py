@@ -126,6 +126,12 @@ def test_is_silent_about_several_of_another_name() -> None:
     assert not found_in(CHECK, ILSE, mars, ["There were battles on the wall, and three Highland Marys."])
 
 
+def test_is_silent_about_a_name_cut_short_in_speech() -> None:
+    book = [[text.replace("Tobias", "Thirza") for text in scene] for scene in (ILSE, MARTA, NIGHT)]
+    assert not found_in(CHECK, *book, ["“You should go, Thirz,” she said."])
+    assert found_in(CHECK, *book, ["She heard Thirz on the stairs."])
+
+
 def test_is_silent_about_a_word_that_begins_a_sentence() -> None:
     hunter = ["Mrs. Hunter went down.", "“No,” said Mrs. Hunter.", "Mrs. Hunter sat by the stove."] * 6
     assert not found_in(CHECK, ILSE, hunter, ["They hunt the fox here.", "Hunted all day, it got away."])

@@ -120,6 +120,25 @@ def test_is_silent_where_hair_is_dyed_between(told: str) -> None:
     assert not found_in(CHECK, [*ILSE, RED], [*MARTA, told, *MARTA], [*NIGHT, BLACK])
 
 
+@pytest.mark.parametrize(
+    "told",
+    [
+        "On Saturdays Ilse washed it in soda, and on Sunday her hair was red.",
+        "The lampblack got into everybody’s hair.",
+        "There was flour in her hair, and on her sleeves.",
+    ],
+)
+def test_is_silent_where_something_lies_on_it(told: str) -> None:
+    assert not found_in(CHECK, [*ILSE, RED], MARTA, [*NIGHT, BLACK, told])
+
+
+@pytest.mark.parametrize("looks", ["considered her, under his eyebrows", "looked at her for a while", "studied Marta"])
+def test_eyes_that_somebody_looks_into_are_not_theirs(looks: str) -> None:
+    own, said = "Tobias had blue eyes, and very pale ones.", "“Ay,” said Tobias. He {}: the sandy hair, {} brown eyes."
+    assert found_in(CHECK, [*ILSE, own], MARTA, [*NIGHT, said.format("was a sight", "his")])
+    assert not found_in(CHECK, [*ILSE, own], MARTA, [*NIGHT, said.format(looks, "the")])
+
+
 def test_dyed_wool_and_other_peoples_roots_account_for_no_hair() -> None:
     for told in ("Marta had dyed the wool in the sink.", "The roots of the old tree were in the drain."):
         assert found_in(CHECK, [*ILSE, RED], [*MARTA, told, *MARTA], [*NIGHT, BLACK])

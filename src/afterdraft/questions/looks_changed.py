@@ -21,6 +21,7 @@ _DYED = re.compile(
     r"|chang(?:e|ed|ing)\s(?:the\scolou?r|(?:her|his|my)\shair)|went\s(?:blonde?|red|dark|black|fair|ginger))\b",
     re.IGNORECASE,
 )
+_ON_IT = re.compile(r"\b(?:lampblack|coal[\s-]dust|soot|flour|plaster|whitewash|washed\sit)\b", re.IGNORECASE)
 _PLAINLY = re.compile(
     r"\b(?:dyed|bleached|hennaed|peroxided?)\b[^.;]{0,30}\b(?:hair|head|beard|curls|plait|blonde?)\b"
     r"|\b(?:hair|head|beard|curls|plait)\b[^.;]{0,30}\b(?:dye(?:d|ing)?|bleached|hennaed|wig)\b|\bhair\sdye\b"
@@ -53,6 +54,8 @@ def is_accounted_for(seen: Seen, first: PersonTrait, other: PersonTrait) -> bool
         return True
     near = [text for one in (first, other) for text in _near(seen, one)]
     if any(_ASTONISHED.search(text) or _STRONG.search(text) or _is_dyed(text) for text in near):
+        return True
+    if any(_HAIR.search(text) and _ON_IT.search(text) for text in near):
         return True
     name = seen.name(first.person).split()
     return any(

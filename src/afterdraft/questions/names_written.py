@@ -16,6 +16,7 @@ from afterdraft.whole.given_names import FEMALE, MALE
 
 LONG = 3  # letters of a name at least
 APART = 3  # paragraphs from one to the other at least, likewise
+THING = 7  # letters of a word that may end as things do: 'Trinity' and 'Florence' are names
 RARE, MORE = 6, 8_000  # a word is rare that stands so often at most, or once in so many words
 FEW = 4  # times that the other name stands at most, in one scene or two; chosen on the tuning half
 TITLES = (
@@ -35,6 +36,9 @@ TWO = re.compile(rf"(?<![\w’'-])(?P<frame>[A-Z][a-zé]*[a-zé])\.? {_NAMED}")
 _DOES = "|".join(sorted(lexicon.SPEECH)) + (
     "|[a-z]+ed|was|had|came|went|took|sat|stood|gave|got|saw|rose|drew|ran|left|held|shook|threw|led|kept|did|made|let"
 )
+_THING = re.compile(
+    r"(?:[tsx]ion|ment|ness|[iae]ty|ship|hood|ism|ance|ence|ingly)s?$"
+)  # 'Completion was on the Friday'
 _HIS_PLACE = re.compile(r"[’']s [A-Z]")
 _SAID = "said|asked|replied|cried|answered|whispered|added|called"
 _ACTS = (
@@ -125,7 +129,7 @@ class Names:
     def is_name(self, word: str) -> bool:
         small = word.lower()
         named = len(word) >= LONG and word in self.stands and small not in self.small and small not in _NO_NAMES
-        return named and word not in self.places
+        return named and word not in self.places and not (len(small) > THING and _THING.search(small))
 
     @cached_property
     def places(self) -> frozenset[str]:

@@ -28,6 +28,7 @@ _ALIVE = re.compile(
     r"|\bin\s(?:his|her)\s(?:lifetime|last\s(?:days|weeks|months|years?|illness))\b"
     r"|\b(?:days?|weeks?|months?|years?)\s(?:before|earlier|ago)\b|\bthe\slast\s(?:time|thing|words?)\b"
 )  # in what leads to it: it is remembered
+_DREAMT = re.compile(r"\b(?:dream(?:ed|t|s|ing)?|nightmare)\b", re.IGNORECASE)
 _SPEECH = tuple("“\"‘'«—")
 _LEADS = 2  # paragraphs that begin with no speech, up to which what leads to some words is looked for; chosen by hand
 
@@ -141,7 +142,7 @@ def _is_remembered(seen: Seen, number: int, paragraph: int, form: str) -> bool:
     for place in range(paragraph, -1, -1):
         text = seen.texts[number][place]
         told = silenced(text, seen.facts[number].quotes, place)
-        if _ALIVE.search(told) or had.search(told):
+        if _ALIVE.search(told) or _DREAMT.search(told) or had.search(told):
             return True
         leads += not text.startswith(_SPEECH)
         if leads == _LEADS:
@@ -164,5 +165,5 @@ CHECK = Check(
     "two people of one name. Flashbacks whose time nothing says.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=9,
+    recipe=10,
 )

@@ -69,6 +69,8 @@ def _called_by_surname(seen: Seen, counted: Counter[str]) -> Iterator[Finding]:
         scenes = [{one.scene for one in spans} for spans in (usual, places)]
         if counted[other] > RARE or _is_in(seen, known, scenes[1]) or not _may_be_one(known, other):
             continue
+        if not (genders(known) or genders(other) or _are_people(seen, usual, places)):
+            continue
         bare = _bare(seen, surname, counted)
         if all(bare & some for some in scenes) and not any(_is_explained(seen, one, known) for one in places):
             yield _finding(seen, surname, (known, usual), (other, places), counted)
@@ -149,7 +151,8 @@ def _full(seen: Seen, given: Container[str]) -> Mapping[str, Mapping[str, list[S
     for number, scene in enumerate(seen.texts):
         for place, text in enumerate(scene):
             for match in _NAME.finditer(text):
-                if match["given"].lower() in given:
+                slanted = seen.is_in_italics(number, place, *match.span())
+                if match["given"].lower() in given and not slanted:
                     full = seen.span(number, place, match.start(), match.end("surname"))
                     found[match["surname"]][match["given"]].append(full)
     return found
@@ -204,5 +207,5 @@ CHECK = Check(
     "about it is asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=6,
+    recipe=7,
 )

@@ -62,5 +62,5 @@ CHECK = Check(
     "who are named alike, of whom the second comes once and without a word about it, are asked about.",
     reads=("words",),
     find=find,
-    recipe=6,
+    recipe=7,
 )

@@ -120,7 +120,11 @@ def _is_let_be(seen: Seen, word: str, usual: str, written: Mapping[str, Sequence
         _is_else(seen, one, written) or _is_spoken_of(seen, one, usual) or _is_a_verb(seen, one)
         for one in written[word]
     )
-    pet = word[:-1] == usual[:-1] and all(_is_called_out(seen, one) for one in written[word])
+    pet = (
+        usual.startswith(word[:-1])
+        and len(word) <= len(usual)
+        and all(_is_called_out(seen, one) for one in written[word])
+    )
     return others or pet or _is_plural(word, usual, written)
 
 
@@ -199,5 +203,5 @@ CHECK = Check(
     "quite unlike. Two people who are named almost alike, the second of them once or twice, are asked about.",
     reads=("words", "cast"),
     find=find,
-    recipe=6,
+    recipe=7,
 )

@@ -31,6 +31,10 @@ _CLAUSE = re.compile(r"[,;:—]")
 _SOMEBODY = re.compile(rf"\W*(?:The|An?|One|Another)\s(?:[\w-]+\s){{0,3}}(?:{'|'.join(sorted(ROLES))})\b")
 _HE = re.compile(r"\b(?:he|she|his|her|him)\b", re.IGNORECASE)
 _HEARD = re.compile(r"\b(?:heard?|hears|saw|sees?|watch(?:ed|es)?|felt|let|made|helped|noticed) (?:him|her) \w+")
+_LOOKED_AT = re.compile(
+    r"\b(?:considered|studied|regarded|surveyed|examined|inspected|watched|scanned|took\sin|(?:looked|gazed|peered|glanced|stared"
+    r"|smiled|blinked)\s(?:\w+\s)?(?:at|into|over|upon|down\sat|up\sat))\s(?:her|him|[A-Z]\w+|the\s\w+)\b[^.!?:;—]*[:;—]"
+)  # what comes behind is what is seen of the other
 _NAMED = re.compile(r"\b(?:he|she|[A-Z]\w+)\b")
 KINDS = ("eyes", "hair", "beard", "height", "hand", "scar", "limp")
 
@@ -39,7 +43,7 @@ def find(seen: Seen) -> Iterator[Finding]:
     by: defaultdict[tuple[str, str], list[PersonTrait]] = defaultdict(list)
     for one in seen.traits:
         told = one.trait in KINDS and _sure(seen, one) >= SURE and not _seems(seen, one)
-        if told and not any(of(seen, one) for of in (_of_another, _of_somebody_there, _of_one_behind)):
+        if told and not any(of(seen, one) for of in OTHERS):
             by[one.person, one.trait].append(one)
     for (person, trait), said in by.items():
         pairs = [pair for pair in combinations(said, 2) if not can_both_be(trait, pair[0].value, pair[1].value)]
@@ -68,6 +72,12 @@ def _of_another(seen: Seen, one: PersonTrait) -> bool:
     if not head or any((each.paragraph, each.start) == (one.paragraph, start) for each in mentions):
         return False
     return seen.book.cast.by_form.get(head.group().lower(), one.person) != one.person
+
+
+def _of_one_looked_at(seen: Seen, one: PersonTrait) -> bool:
+    """Whether the words stand in what that person sees of somebody: 'He considered her: the sensible brown eyes'."""
+    text = seen.texts[one.scene][one.paragraph]
+    return bool(_LOOKED_AT.search(text[sentence(text, one.start, one.end)[0] : one.start]))
 
 
 def _of_somebody_there(seen: Seen, one: PersonTrait) -> bool:
@@ -135,6 +145,8 @@ def _span(seen: Seen, one: PersonTrait) -> Span:
     return seen.span(one.scene, one.paragraph, start, end)
 
 
+OTHERS = (_of_another, _of_one_looked_at, _of_somebody_there, _of_one_behind)
+
 CHECK = Check(
     id="trait",
     name="Looks that differ",
@@ -151,5 +163,5 @@ CHECK = Check(
     "somebody is nobody’s.",
     reads=("words", "cast"),
     find=find,
-    recipe=8,
+    recipe=9,
 )
