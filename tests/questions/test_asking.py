@@ -2,9 +2,11 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
+from functools import partial
 
 from afterdraft.questions.asking import ask
 from afterdraft.questions.catalogue import BY_ID, CHECKS
+from afterdraft.questions.check import Check
 from afterdraft.questions.findings_form import findings_form, findings_of
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
@@ -41,6 +43,26 @@ def test_a_fingerprint_changes_with_the_words_in_evidence() -> None:
 def test_the_same_words_twice_are_two_questions() -> None:
     asked = ask(book([["He said TK."], ["He said TK."]]))
     assert len({one.fingerprint for one in asked}) == 2
+
+
+def test_of_one_repetition_one_check_asks() -> None:
+    def checks(start: int) -> list[Check]:
+        places = {"twice": (0, 20), "echo": (start, start + 6), "said twice": (start, start + 6)}
+        return [
+            replace(BY_ID[name], find=partial(_two_places, *place), reads=("words",)) for name, place in places.items()
+        ]
+
+    scenes = book([["On the sill stood a jar of screws, and he wept."]] * 2)
+    assert [one.check for one in ask(scenes, checks=checks(8))] == ["twice"]
+    assert [one.check for one in ask(scenes, checks=checks(8)[::-1])] == ["twice"]
+    assert {one.check for one in ask(scenes, checks=checks(24))} == {"twice", "echo"}
+    assert {one.check for one in ask(scenes, checks=checks(8)[1:])} == {"echo"}
+
+
+def _two_places(start: int, end: int, seen: Seen) -> Iterator[Finding]:
+    words = {"begins": "On the sill", "words": "the sill", "first": "one", "again": "two"}
+    spans = tuple(seen.span(scene, 0, start, end) for scene in seen.scenes)
+    yield Finding(spans, 0.5, words=words, numbers={"words": 8, "changed": 0})
 
 
 def test_nothing_is_looked_for_again_where_what_is_read_is_the_same() -> None:

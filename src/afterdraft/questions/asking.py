@@ -11,6 +11,7 @@ from afterdraft.questions.question import Finding, Question, Span, fingerprint
 from afterdraft.questions.seen import READ, Seen
 from afterdraft.questions.wording import worded
 
+REPEATS = ("twice", "echo", "said twice")  # of those on the same passages the first is asked
 Kept = MutableMapping[str, tuple[Finding, ...]]  # by `key`: what checks found
 
 
@@ -19,7 +20,7 @@ def ask(seen: Seen, *, checks: Sequence[Check] = CHECKS, kept: Kept | None = Non
     parts of the book are the same is not run again, and what is found anew is added. Where there are no facts, but
     their keys are known, checks that need them give what is kept."""
     found = [(check, finding) for check in checks for finding in _findings(seen, check, kept)]
-    return tuple(sorted(_questions(seen, found), key=_sharpest))
+    return tuple(sorted(_once(list(_questions(seen, found))), key=_sharpest))
 
 
 def key(seen: Seen, check: Check) -> str:
@@ -55,6 +56,27 @@ def _questions(seen: Seen, found: Iterable[tuple[Check, Finding]]) -> Iterator[Q
             nth=times[same],
         )
         times[same] += 1
+
+
+def _once(questions: Sequence[Question]) -> Iterator[Question]:
+    """Without those that ask about a repetition that another asks about: words of a passage that stands twice."""
+    for one in questions:
+        before = REPEATS[: REPEATS.index(one.check)] if one.check in REPEATS else ()
+        if not any(_meet(one, other) for other in questions if other.check in before):
+            yield one
+
+
+def _meet(one: Question, other: Question) -> bool:
+    """Whether all that the one shows overlaps with what the other shows."""
+    return bool(one.evidence) and all(
+        any(
+            (span.scene, span.paragraph) == (shown.scene, shown.paragraph)
+            and span.start < shown.end
+            and shown.start < span.end
+            for shown in other.evidence
+        )
+        for span in one.evidence
+    )
 
 
 def _first(evidence: Sequence[Span]) -> tuple[int, int, int]:
