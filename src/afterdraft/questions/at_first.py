@@ -9,7 +9,6 @@ AT_FIRST: Mapping[str, Turned] = dict.fromkeys(
         "age",
         "backstory",
         "charge",
-        "count",
         "dead",
         "doubled word",
         "interval",
