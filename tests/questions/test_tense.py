@@ -161,6 +161,14 @@ def test_is_silent_about_a_note_set_in() -> None:
     assert not found_in(CHECK, [*QUIET * 4, "She read it twice.", letter, *QUIET])
 
 
+def test_teeth_are_no_sermon() -> None:
+    for thing in ("his teeth", "the twentieth oar", "Elizabeth"):
+        now = f"Tobias takes the lamp and shows her {thing}. He ties the boat, and he waits for the bell to ring."
+        assert quotes(found_in(CHECK, [*QUIET * 4, now, *QUIET])) == [[now]]
+    sermon = "He maketh the lamp to shine, and he goes down to the landing, and he ties the boat, and he waits."
+    assert not found_in(CHECK, [*QUIET * 4, sermon, *QUIET])
+
+
 def test_a_day_that_begins_a_paragraph_of_the_telling_is_over_no_letter() -> None:
     now = "Tobias takes the lamp and goes down to the landing. He ties the boat, and he waits for the bell."
     told = "On the next day, May 12, they had some hopes of the ferry, and Tobias went down to the landing with her."

@@ -112,7 +112,7 @@ def test_is_silent_where_hair_is_dyed_or_astonishes_beside_either(told: str) -> 
     [
         "Ilse had dyed her hair in the sink.",
         "Ilse’s hair was growing out, and Marta laughed at it.",
-        "It was the hair dye that she minded.",
+        "Ilse minded the smell of the hair dye.",
         "Ilse had got a wig for her poor cropped head.",
     ],
 )
@@ -137,6 +137,18 @@ def test_eyes_that_somebody_looks_into_are_not_theirs(looks: str) -> None:
     own, said = "Tobias had blue eyes, and very pale ones.", "“Ay,” said Tobias. He {}: the sandy hair, {} brown eyes."
     assert found_in(CHECK, [*ILSE, own], MARTA, [*NIGHT, said.format("was a sight", "his")])
     assert not found_in(CHECK, [*ILSE, own], MARTA, [*NIGHT, said.format(looks, "the")])
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Marta had dyed her hair in the sink. Ilse laughed.",
+        "An old man with a bleached beard came by.",
+        "“I will give a good brush to your hair,” said Marta.",
+    ],
+)
+def test_hair_of_others_accounts_for_nothing(told: str) -> None:
+    assert found_in(CHECK, [*ILSE, RED], [*MARTA, told, *MARTA], [*NIGHT, BLACK])
 
 
 def test_dyed_wool_and_other_peoples_roots_account_for_no_hair() -> None:

@@ -1,7 +1,7 @@
 """Where the text accounts for hair or eyes of two colours: dyed, grown out, astonished at; or for a side: a mirror."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentence, sentences
@@ -34,7 +34,7 @@ _ASTONISHED = re.compile(
     r"|beard)|(?:your|her|his)\snew\s(?:hair|beard|look)|(?:an?|the|your|her|his|my)\s(?:\w+\s)?disguise|(?:something|what)\s(?:\w+\s){0,3}(?:done\s)?to\s(?:your|her|his|my)\s"
     r"(?:hair|head|beard)|it[’'\s](?:ll|will)\s(?:grow|wash)\s(?:out|back)|lost\sa\sbet"
     r"|(?:lik(?:e|ed)|hat(?:e|ed)|suit(?:s|ed)|notic(?:e|ed)|star(?:ed|ing)\sat)\s(?:\w+\s)?(?:your|her|his|my)\shair)\b"
-    r"|\b[Yy]our\shair\b[!?.…,—]",
+    r"|[“‘\"']\s*your\shair\b[!?.…,—]",
     re.IGNORECASE,
 )
 _LENSES = re.compile(r"\b(?:contact\slens(?:es)?|(?:tinted|colou?red)\slens(?:es)?|glass\seye)\b", re.IGNORECASE)
@@ -58,16 +58,14 @@ def is_accounted_for(seen: Seen, first: PersonTrait, other: PersonTrait) -> bool
     if any(_HAIR.search(text) and _ON_IT.search(text) for text in near):
         return True
     name = seen.name(first.person).split()
-    return any(
-        _PLAINLY.search(text) or (_is_dyed(text) and any(word in text for word in name))
-        for text in _between(seen, first, other)
-    )
+    return any(_is_dyed(text, name) for text in _between(seen, first, other))
 
 
-def _is_dyed(text: str) -> bool:
-    """Whether a sentence tells of hair that is dyed, or growing out."""
+def _is_dyed(text: str, name: Sequence[str] = ()) -> bool:
+    """Whether a sentence, of somebody of this name where there is one, tells of hair that is dyed, or growing out."""
     told = (text[slice(*one)] for one in sentences(text))
-    return any(_HAIR.search(one) and _DYED.search(one) for one in told)
+    about = (one for one in told if not name or any(word in one for word in name))
+    return any(_PLAINLY.search(one) or (_HAIR.search(one) and _DYED.search(one)) for one in about)
 
 
 def _between(seen: Seen, first: PersonTrait, other: PersonTrait) -> Iterator[str]:
