@@ -17,7 +17,7 @@ AROUND, ALL_BUT = (
     1,
 )  # thoughts before and behind another's; how many of them may be another's too; on the tuning half
 BESIDE = 4  # paragraphs on either side of a stray in which the one is whose scene it is
-_INNER = re.compile(r"\b(?:would|could|might|should|must|had)\b")
+_INNER = re.compile(r"\b(?:would|could|might|should|must|had not)\b")
 _OF: Mapping[Gender, re.Pattern[str]] = {
     "m": re.compile(r"\b(?:he|him|his)\b", re.IGNORECASE),
     "f": re.compile(r"\b(?:she|her|hers)\b", re.IGNORECASE),
@@ -60,20 +60,22 @@ def _is_passage(scene: MindScene, place: int) -> bool:
 
 
 def is_within(seen: Seen, scene: MindScene, stray: Thought) -> bool:
-    """Whether the one whose scene it is thinks before it, first of all, and behind it, and is named or meant right
-    beside it, and nothing behind it goes on with the other: else the telling has turned."""
+    """Whether the one whose scene it is thinks before it, first of all, is named or meant right beside it and goes on
+    behind it, and nothing behind it goes on with the other: else the telling has turned."""
     if scene.tells:
         return True
     owners = zip(seen.facts[scene.number].mentions, seen.owners(scene.number), strict=True)
     own = [one for one, owner in owners if owner and owner[0] == scene.viewpoint and owner[1] >= SURE]
     beside = any(_is_beside(seen, scene.number, stray.mention, one) for one in own)
-    return _is_led(scene, stray) and beside and not _goes_on(seen, scene.number, stray)
+    thinks = [_place(one) for one, its in scene.pairs() if its == "own"]
+    goes_on = any(at > _place(stray) for at in (*thinks, *((one.paragraph, one.start) for one in own)))
+    return beside and goes_on and _is_led(scene, stray) and not _goes_on(seen, scene.number, stray)
 
 
 def _is_led(scene: MindScene, stray: Thought) -> bool:
     own = [_place(one) for one, its in scene.pairs() if its == "own"]
     other = [_place(one) for one in scene.minds if one.person == stray.person and one.plain]
-    return bool(own) and own[0] < min([*other, _place(stray)]) and _place(stray) < own[-1]
+    return bool(own) and own[0] < min([*other, _place(stray)])
 
 
 def _place(thought: Thought) -> tuple[int, int]:

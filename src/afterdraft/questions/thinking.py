@@ -54,7 +54,8 @@ _OWN = re.compile(
 )  # 'Marta's mind went back to'
 _INVERTED = re.compile(r",\s(?:thought|wondered|thinks|wonders)\s$")  # 'it was late, thought Marta'
 _INWARD = re.compile(
-    r"\b(?:inwardly|(?:secretly|privately)(?=\s(?!\w+ing\b)\w)|in (?:his|her) (?:own )?(?:heart|soul|mind)|at heart)\b",
+    r"\b(?:inwardly|(?:secretly|privately)(?=\s(?!\w+ing\b)\w)|in (?:his|her) (?:own )?(?:heart|soul|mind)|at heart"
+    r"|(?:hoped|wished|prayed|longed|dreaded) with all (?:his|her) (?:heart|soul))\b",
     re.IGNORECASE,
 )
 _SEEMED = re.compile(r"\b(?:seem(?:ed|s)|appear(?:ed|s))\sto\s$")

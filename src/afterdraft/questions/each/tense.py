@@ -140,5 +140,5 @@ CHECK = Check(
     "where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=19,
+    recipe=20,
 )

@@ -163,5 +163,5 @@ CHECK = Check(
     "somebody is nobody’s.",
     reads=("words", "cast"),
     find=find,
-    recipe=9,
+    recipe=10,
 )

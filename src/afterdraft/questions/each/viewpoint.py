@@ -72,7 +72,7 @@ CHECK = Check(
     looks_at="A sentence that tells what somebody thinks or feels, in a scene that keeps to another's thoughts or that "
     "another tells as ‘I’; and the only thought of somebody in the whole book, where others are with whom it goes.",
     method="Whose scene it is comes from your marks, else from who plainly thinks and perceives most. Another's "
-    "thought is asked about where the thoughts around it are the viewpoint's, before it, first of all, and behind; "
+    "thought is asked about where the thoughts around it are the viewpoint's, the first of them before it; "
     "where a clause of its own tells it as known, and of those that stray alone in words for what nobody sees "
     "(wondered, was thinking of, it occurred to), or it is said that nobody was told; and where it can be nobody "
     "else's: a name thinks, or a ‘he’ or ‘she’ behind the one name; where the "
@@ -89,5 +89,5 @@ CHECK = Check(
     "telling knows everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
-    recipe=15,
+    recipe=16,
 )
