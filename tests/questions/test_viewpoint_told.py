@@ -134,6 +134,18 @@ def test_is_silent_where_the_i_is_away_or_says_how_it_knows() -> None:
         assert not found_in(CHECK, [*ILSE, *TELLS], scene(f"{HIS} {how}"))
 
 
+def test_asks_what_an_i_cannot_know_of_a_heart() -> None:
+    hoped = "Tobias hoped {}that nobody would ask, and turned the lamp down."
+    for how, asked in (("", []), ("with all his heart ", [[hoped.format("with all his heart ")]])):
+        assert quotes(found_in(CHECK, [*ILSE, *TELLS], [*ILSE, *TELLS, hoped.format(how), *TELLS])) == asked
+
+
+def test_the_one_whose_scene_it_is_need_not_think_behind_a_stray() -> None:
+    book = [*ILSE, *MIND]
+    told = [*ILSE, *MIND, *MIND, OTHER, "Ilse put the towel down. Ilse went to the door, and shut it."]
+    assert quotes(found_in(CHECK, book, told, book)) == [[OTHER]]
+
+
 @pytest.mark.parametrize(
     "told",
     [
