@@ -132,6 +132,17 @@ def test_is_silent_where_something_lies_on_it(told: str) -> None:
     assert not found_in(CHECK, [*ILSE, RED], MARTA, [*NIGHT, BLACK, told])
 
 
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [
+        ("Ilse rubbed the scar that she had on the left cheek.", "Ilse had a scar across her right cheek."),
+        ("Ilse, whose eyes were very dark, sat down.", "Ilse, whose eyes were pale green, sat down."),
+    ],
+)
+def test_asks_about_what_somebody_has_for_good(first: str, other: str) -> None:
+    assert found_in(CHECK, [*ILSE, first], MARTA, [*NIGHT, other])
+
+
 @pytest.mark.parametrize("looks", ["considered her, under his eyebrows", "looked at her for a while", "studied Marta"])
 def test_eyes_that_somebody_looks_into_are_not_theirs(looks: str) -> None:
     own, said = "Tobias had blue eyes, and very pale ones.", "“Ay,” said Tobias. He {}: the sandy hair, {} brown eyes."

@@ -28,7 +28,8 @@ MANY, LONG = 4, 120  # verbs in the present, words
 MOST = 3  # signs of one kind that count
 HEADING = 12  # words of the date over a letter, with its place; a paragraph of more goes on with the story
 SIGNED = 2  # paragraphs from the words of a letter to its date and its signature
-MIXED = 0.1  # share of such a book's paragraphs in the past that have a deed in the present too; novels have 0.05
+MIXED = 0.1  # share of such a teller's paragraphs in the past that have a deed in the present too; novels have 0.05
+NEAR_BY, LEAST_TOLD = 2, 20  # scenes on either side in which that is so, and paragraphs below which it is chance
 DIARY = 0.1  # share of a book's scenes that are headed by a date
 AT_THE_START = 1  # points more for the first paragraph behind a break, which may set the scene
 NONE_PAST, NEAR_PAST, ALL_PAST = 2.0, 1.5, 1.5  # points: no verb in the past, the one before is in it, all around are
@@ -145,20 +146,26 @@ def _is_of_a_letter(seen: Seen, number: int, place: int) -> bool:
     return any(one in heads or texts[one].isupper() for one in near if one != place)
 
 
-def mixes(seen: Seen) -> bool:
-    """Whether who tells goes from one tense to the other all along where the past is told: 'He come in and says'."""
-    paragraphs = [
-        (scene, place, text)
-        for scene, texts in zip(seen.facts, seen.texts, strict=True)
-        if _share(scene.counted) >= TOLD
-        for place, text in enumerate(texts)
-        if scene.counted[place].past
-    ]
-    both = sum(
-        any(tells(one) and acts(text, one) for one in scene.mentions if one.paragraph == place)
-        for scene, place, text in paragraphs
+def mixing(seen: Seen) -> frozenset[int]:
+    """Scenes whose teller, there and in those around, goes from one tense to the other all along where the past is
+    told: 'He come in and says'."""
+    counted = [_mixed(texts, scene) for texts, scene in zip(seen.texts, seen.facts, strict=True)]
+    around = [counted[max(0, number - NEAR_BY) : number + NEAR_BY + 1] for number in range(len(counted))]
+    return frozenset(
+        number
+        for number, some in enumerate(around)
+        if sum(both for both, _ in some) > MIXED * max(sum(told for _, told in some), LEAST_TOLD)
     )
-    return both > MIXED * len(paragraphs)
+
+
+def _mixed(texts: Sequence[str], scene: SceneFacts) -> tuple[int, int]:
+    """Of a scene that tells the past, how many of its paragraphs tell a deed in the present too, and how many there
+    are."""
+    if _share(scene.counted) < TOLD:
+        return 0, 0
+    told = [place for place in range(len(texts)) if scene.counted[place].past]
+    deeds = {one.paragraph for one in scene.mentions if tells(one) and acts(texts[one.paragraph], one)}
+    return len(deeds & {*told}), len(told)
 
 
 def goes_on(seen: Seen, number: int) -> bool:
@@ -179,7 +186,9 @@ def beside(seen: Seen, number: int, place: int) -> tuple[list[Counted], list[Cou
 
 
 def is_diary(seen: Seen) -> bool:
-    headed = sum(any(it.dateline and it.start <= 1 and not it.spoken for it in one.times) for one in seen.facts)
+    headed = sum(
+        any(it.dateline and it.start <= 1 >= it.paragraph and not it.spoken for it in one.times) for one in seen.facts
+    )
     return headed > DIARY * len(seen.facts)
 
 

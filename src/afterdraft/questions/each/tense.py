@@ -7,7 +7,7 @@ from afterdraft.questions.check import Check
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
-from afterdraft.questions.told_now import HAPPENS, acts, is_told_now, mixes, somebody_acts, stands_alone, tells
+from afterdraft.questions.told_now import HAPPENS, acts, is_told_now, mixing, somebody_acts, stands_alone, tells
 from afterdraft.questions.told_then import is_told_then
 from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.reading.tense_forms import form
@@ -34,10 +34,10 @@ _LIES = re.compile(
 
 
 def find(seen: Seen) -> Iterator[Finding]:
-    mixed = mixes(seen)
+    mixed = mixing(seen)
     for number, scene in enumerate(seen.facts):
         past, present = sum(one.past for one in scene.counted), sum(one.present for one in scene.counted)
-        if not mixed:
+        if number not in mixed:
             alone = past + present >= VERBS and past >= MOSTLY * (past + present)
             yield from _in_scene(seen, number, scene, alone=alone)
         then = [place for place in range(scene.paragraphs) if is_told_then(seen, number, place)]
@@ -140,5 +140,5 @@ CHECK = Check(
     "where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=20,
+    recipe=21,
 )

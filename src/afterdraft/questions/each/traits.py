@@ -20,12 +20,14 @@ SPEAKS = 0.8  # of 'she' in the paragraph of her own words; chosen on the demons
 BESIDE = 20  # characters behind the words
 _SEEMS = re.compile(
     r"\b(?:seem\w*|appear\w*|in (?:this|that|the) (?:light|dark\w*)|dyed|wig|bruised|blackened|swollen"
-    r"|shadow\w*|darkened|(?:dark|black|red|bright) with|more than usual\w*|had on|put on|all in a piece)\b"
+    r"|shadow\w*|darkened|(?:dark|black|red|bright) with|more than usual\w*|put on|all in a piece"
+    r"|had on(?!\s(?:the|his|her)\s(?:left|right)\b))\b"
 )
 _COLOUR = "(?:dark|black|light|grey|gray|green|blue|red|brown|white|fair|pale|tall|short)"
 _TURNS = re.compile(rf"\b(?:look(?:ed|s)?|grew|grown|turned|gone|went) (?:\w+ )?{_COLOUR}\b")
 _YOUNG = re.compile(r"\b(?:baby|babies|newborn|cradle|christened)\b")  # whose hair is another later
 _MOOD = re.compile(r"eyes?,?\s(?:too,?\s)?(?:was|were|are|is|dark\b)")  # 'her eyes were dark', 'her eyes dark and wild'
+_WHOSE = re.compile(r"\b(?:whose|who\shad)\s(?:\w+\s)?$")  # of somebody, as a rule, and not of an hour
 _LIKE = re.compile(r"\b(?:as if|as though|like|almost)\b")
 _CLAUSE = re.compile(r"[,;:—]")
 _SOMEBODY = re.compile(rf"\W*(?:The|An?|One|Another)\s(?:[\w-]+\s){{0,3}}(?:{'|'.join(sorted(ROLES))})\b")
@@ -58,7 +60,8 @@ def _seems(seen: Seen, one: PersonTrait) -> bool:
     start, end = sentence(text, one.start, one.end)
     behind = one.end + len(_CLAUSE.split(text[one.end : min(end, one.end + BESIDE)])[0])
     clause = start + max((found.end() for found in _CLAUSE.finditer(text[start : one.start])), default=0)
-    mood = one.trait == "eyes" and one.value in SHADES and _MOOD.match(text, one.start)
+    lasting = _WHOSE.search(text[: one.start])
+    mood = one.trait == "eyes" and one.value in SHADES and _MOOD.match(text, one.start) and not lasting
     young = one.trait == "hair" and _YOUNG.search(text)
     turns = bool(mood or young) or any(found.end() > one.start for found in _TURNS.finditer(text, start, one.end))
     return turns or bool(_SEEMS.search(text[start:behind]) or _LIKE.search(text[clause:behind]))
