@@ -144,5 +144,5 @@ CHECK = Check(
     "somebody remembers; paragraphs that tell of letters, and what is beside them.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=13,
+    recipe=14,
 )

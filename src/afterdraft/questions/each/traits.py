@@ -166,5 +166,5 @@ CHECK = Check(
     "somebody is nobody’s.",
     reads=("words", "cast"),
     find=find,
-    recipe=10,
+    recipe=11,
 )
