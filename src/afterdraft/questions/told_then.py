@@ -8,9 +8,9 @@ paragraph, and what they tell of before from 'had gone' into 'went'.
 import re
 from collections.abc import Sequence
 
+from afterdraft.questions.deeds import acts
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
-from afterdraft.questions.told_now import acts
 from afterdraft.reading.counted import Counted
 from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.reading.lexicon import words_of

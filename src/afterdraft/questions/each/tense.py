@@ -4,10 +4,12 @@ import re
 from collections.abc import Iterator, Sequence
 
 from afterdraft.questions.check import Check
+from afterdraft.questions.deeds import HAPPENS, acts, somebody_acts, tells
+from afterdraft.questions.mixing import mixing
 from afterdraft.questions.question import Finding
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
-from afterdraft.questions.told_now import HAPPENS, acts, is_told_now, mixing, somebody_acts, stands_alone, tells
+from afterdraft.questions.told_now import is_told_now, stands_alone
 from afterdraft.questions.told_then import is_told_then
 from afterdraft.reading.facts import Mention, SceneFacts
 from afterdraft.reading.tense_forms import form
