@@ -254,3 +254,45 @@ def test_is_silent_about_a_first_paragraph_that_sets_the_scene() -> None:
     there = f"Tobias comes down to the landing and looks at the mist. {sets}"
     seen = read([[*ILSE, *MARTA], [there, *QUIET]])
     assert quotes(list(CHECK.find(replace(seen, heads=(("One",), ()))))) == [[there]]
+
+
+OURS = [
+    "I came to the steps with Marta. Nobody spoke, and we listened for the dog.",
+    "I closed the gate behind us and went up to the house. It was late.",
+]
+
+
+@pytest.mark.parametrize(
+    "now",
+    [
+        "We take the path to the ferry, and we reach the landing before the rain. So we wait under the shed.",
+        "I take the lamp and go down to the landing, which is wet, and there is no light on the other side.",
+        "I go as far as you can throw a rope. Then I tie the boat up, and I take the oars out and wait.",
+        "I bring the box a reader’s slip is kept in. I open it, and I take the key out.",
+    ],
+)
+def test_asks_about_what_an_i_does_alone_or_with_others(now: str) -> None:
+    assert quotes(found_in(CHECK, [*OURS * 6, now, *OURS])) == [[now]]
+
+
+@pytest.mark.parametrize(
+    "now",
+    [
+        "The colonists run to the landing, and the two ferrymen bring the oars to them. They carry the box to the shed.",
+        "The Marshal springs back out of her reach and throws the rope on the bank. The leap is a long one.",
+    ],
+)
+def test_asks_about_deeds_of_people_whom_reading_does_not_note(now: str) -> None:
+    assert quotes(found_in(CHECK, [*QUIET * 4, now, *QUIET])) == [[now]]
+
+
+@pytest.mark.parametrize(
+    "now",
+    [
+        "We come now to the ferry, and we leave Marta with her box. It is late, and we return to Tobias.",
+        "The brain gets muddled at such work, the head grows heavy, and the rope seems to hang from the eyes.",
+        "I take you down to the ferry, where you see the rope. I tell you what it is, and I show you the bank.",
+    ],
+)
+def test_is_silent_about_an_author_with_the_reader_and_what_is_true_of_anybody(now: str) -> None:
+    assert not found_in(CHECK, [*QUIET * 4, now, *QUIET])

@@ -5,8 +5,9 @@ nouns.
 import re
 
 from afterdraft.reading.facts import Mention, SceneFacts
-from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.lexicon import ROLES, words_of
 from afterdraft.reading.tense_forms import form
+from afterdraft.whole.evidence import told_by_i
 
 _NEXT = re.compile(
     r"\s+(?:(?:\w+ly|then|now|still|just|only|also|even|at\s(?:once|last)|all\sat\sonce|soon|again)\s+)?([a-z]+)\b(?![’'])"
@@ -26,47 +27,91 @@ _THINKS = words_of(
     """
 ) | {""}  # after an I, of the time of telling
 _AND = re.compile(r"\band (?:then |now )?([a-z]+)\b")
-_THEY = re.compile(r"\b[Tt]hey\s(?:(?:\w+ly|then|now|still|just|only|also|even|both|all)\s)?([a-z]+)\b(?![’'])")
-_THING = re.compile(
-    r"\b(?:(?:[Tt]he|[Aa]n?|[Hh]is|[Hh]er|[Tt]heir|[Ii]ts|[Mm]y|[Oo]ur)\s(?:[a-z]+\s){1,2}?|(?:[Ii]t|[Ss]omebody|[Nn]obody)\s)([a-z]+s)"
+_HOW = r"(?:(?:\w+ly|then|now|still|just|only|also|even|both|all)\s)?"
+_BEHIND = (
     r"(?=[.,;]|\s(?:up|down|out|off|in|on|at|away|back|over|under|through|into|to|from|by|across|along|round|past|behind"
     r"|against|between|with|an?|the|his|her|their|its|it|him|them|me|us|like|\w+ly|and)\b)"
-)  # 'the foremast goes', 'a gull sits on': what follows a verb, and seldom a plural
+)  # what follows a verb, and seldom a noun
+_THEY = re.compile(rf"\b[Tt]hey\s{_HOW}([a-z]+)\b(?![’'])")
+_WE = re.compile(rf"\b[Ww]e\s{_HOW}([a-z]+)\b(?![’'])")
+_PEOPLE = "|".join(
+    [*(f"{role}s" for role in sorted(ROLES)), r"\w+(?:[eo]r|ist|ant|ian)s", r"\w*m[ae]n", "women", "children", "people"]
+)  # 'the colonists'
+_MANY = re.compile(
+    rf"\b(?:[Tt]he|[Tt]wo|[Tt]hree|[Hh]is|[Hh]er|[Tt]heir|[Mm]y|[Oo]ur)\s(?:[a-z]+\s)?(?:{_PEOPLE})"
+    rf"\s{_HOW}([a-z]+){_BEHIND}"
+)  # 'the riders drag the boat'
+_THING = re.compile(
+    r"\b(?:(?:[Tt]he|[Aa]n?|[Hh]is|[Hh]er|[Tt]heir|[Ii]ts|[Mm]y|[Oo]ur)\s(?:[a-z]+\s)?(?:[A-Za-z]+\s)|(?:[Ii]t|[Ss]omebody|[Nn]obody)\s)([a-z]+s)"
+    rf"{_BEHIND}"
+)  # 'the foremast goes', 'a gull sits on'
+_NO_DEED = words_of(
+    """
+    of in on at by to from with for into upon over under behind beside before after near down up through across along
+    against round about like than or but as toward until till between among without within who whom whose which that
+    where when while if because so such too very now then here there alone alike together out off away back only
+    themselves all both each one more most less least once twice ago apart aboard ashore ahead above below beyond
+    beneath around inside outside
+    """
+)  # behind several
 HAPPENS, AT_LEAST = 3, 2  # deeds of an I and of who is not named; of who is not named alone
 
 
 def somebody_acts(scene: SceneFacts, place: int, text: str) -> bool:
     """Whether somebody does something there: what only is so is an essay's, or a custom."""
-    here = [one for one in scene.mentions if one.paragraph == place and not one.spoken]
-    if sum(one.kind == "self" and acts_myself(text, one) for one in here) + nameless(text) >= HAPPENS:
+    if mine(scene, place, text) + len(_nameless(scene, text)) >= HAPPENS:
         return True
-    goes_on = any(form(word) == "s" and word not in _NO_VERB for word in _AND.findall(text))
-    return any(goes_on or acts(text, one) or many_act(text, one) for one in here if tells(one))
+    return bool(_named(scene, place, text)) or bool(_goes_on(text) and any(map(tells, _there(scene, place))))
 
 
 def others_act(scene: SceneFacts, place: int, text: str) -> bool:
     """Whether somebody but an I does something there, or things do."""
-    here = [one for one in scene.mentions if one.paragraph == place and not one.spoken]
-    return nameless(text) >= AT_LEAST or any(tells(one) and (acts(text, one) or many_act(text, one)) for one in here)
+    return len(_nameless(scene, text)) + _goes_on(text) >= AT_LEAST or bool(_named(scene, place, text))
 
 
 def deeds(scene: SceneFacts, place: int, text: str) -> int:
     """Verbs of the present right behind somebody, or behind an 'and'; the pipeline takes some of them for nouns."""
-    here = [one for one in scene.mentions if one.paragraph == place and not one.spoken and tells(one)]
-    after_and = sum(form(word) == "s" and word not in _NO_VERB for word in _AND.findall(text))
-    return after_and + nameless(text) + sum(acts(text, one) or many_act(text, one) for one in here)
+    return _goes_on(text) + of_others(scene, place, text)
 
 
-def many_act(text: str, one: Mention) -> bool:
+def mine(scene: SceneFacts, place: int, text: str) -> int:
+    """Deeds of an I."""
+    return sum(one.kind == "self" and acts_myself(text, one) for one in _there(scene, place))
+
+
+def of_others(scene: SceneFacts, place: int, text: str) -> int:
+    """Deeds of whoever else."""
+    return len(_named(scene, place, text) | _nameless(scene, text))
+
+
+def _goes_on(text: str) -> int:
+    """Deeds behind an 'and': 'and throws'."""
+    return sum(form(word) == "s" and word not in _NO_VERB for word in _AND.findall(text))
+
+
+def _there(scene: SceneFacts, place: int) -> list[Mention]:
+    return [one for one in scene.mentions if one.paragraph == place and not one.spoken]
+
+
+def _named(scene: SceneFacts, place: int, text: str) -> frozenset[int]:
+    """Where verbs of somebody stand whom reading notes."""
+    acting = (one for one in _there(scene, place) if tells(one) and (acts(text, one) or _many_act(text, one)))
+    return frozenset(match.start(1) for one in acting if (match := _NEXT.match(text, one.end)))
+
+
+def _nameless(scene: SceneFacts, text: str) -> frozenset[int]:
+    """Where verbs of those stand whom reading does not note: 'they take', 'the boat goes', 'the riders drag'; and 'we
+    take' where an I tells, which is elsewhere the author's with the reader."""
+    several = (_THEY, _MANY, *([_WE] if _WE.search(text) and told_by_i(scene) else []))
+    matches = (match for pattern in several for match in pattern.finditer(text))
+    they = {it.start(1) for it in matches if form(it[1]) == "base" and it[1] not in _NO_VERB | _THINKS | _NO_DEED}
+    return frozenset(they | {it.start(1) for it in _THING.finditer(text) if it[1] not in _NO_VERB})
+
+
+def _many_act(text: str, one: Mention) -> bool:
     """Whether several do something, whose verbs have no ending: 'the men run'."""
     several = one.kind == "role" and bool(re.search(r"(?:s|men|people)$", text[: one.end]))
     return several and acts_myself(text, one)
-
-
-def nameless(text: str) -> int:
-    """Deeds of those whom reading does not note: 'they take', 'the boat goes'."""
-    they = sum(form(word) == "base" and word not in _NO_VERB | _THINKS for word in _THEY.findall(text))
-    return they + sum(word not in _NO_VERB for word in _THING.findall(text))
 
 
 def tells(one: Mention) -> bool:

@@ -8,17 +8,7 @@ their authors wrote so, after a regression on them whose novels were left out in
 import re
 from collections.abc import Sequence
 
-from afterdraft.questions.deeds import (
-    HAPPENS,
-    acts,
-    acts_myself,
-    deeds,
-    many_act,
-    nameless,
-    others_act,
-    somebody_acts,
-    tells,
-)
+from afterdraft.questions.deeds import HAPPENS, deeds, mine, of_others, others_act, somebody_acts
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
 from afterdraft.reading.counted import Counted
@@ -29,7 +19,7 @@ ENOUGH, WHERE_NOBODY_ACTS = 4.5, 0.5  # points, and how many more
 FEW = 4  # verbs in the present of such a paragraph where somebody acts, for each in the past
 TELLERS_FEW = 8  # likewise where an I tells
 LEAST, SURE = 2, 6.5  # verbs there, points from which so few will do
-PLENTY = 4  # where nobody acts but an I, who may speak of the time of telling
+PLENTY = 3  # where nobody acts but an I, who may speak of the time of telling
 TOLD = 0.6  # share of a scene's verbs in the past beside it
 ROUND, CLOSE = 8, 3  # paragraphs on either side, and before it where the nearest verbs are looked for
 AROUND, LEAST_AROUND = 2, 3  # verbs in the past on either side for each in the present, and at all
@@ -42,11 +32,14 @@ AT_THE_START = 1  # points more for the first paragraph behind a break, which ma
 NONE_PAST, NEAR_PAST, ALL_PAST = 2.0, 1.5, 1.5  # points: no verb in the past, the one before is in it, all around are
 BEFORE_IS_PAST, AROUND_IS_PAST, ONLY_IS = 0.75, 0.9, 0.6  # shares of verbs
 _NOT_TOLD = re.compile(
-    r"\b(?:as\sI\swrite|thought\s(?:I|he|she)|I(?:[’']m|\sam|\sam\snow)\swriting|I\s(?:now\s)?write\s(?:this|these|of|now|down|it|that)|I\snow\sknow|have\sI|(?:the|present)\swriter|readers?"
+    r"\b(?:as\sI\swrite|thought\s(?:I|he|she)|I(?:[’']m|\sam|\sam\snow)\swriting|I\s(?:now\s)?write\s(?:this|these|of|now|down|it|that)|I\snow\sknow|have\sI|(?:the|present)\swriter|(?:the|my|dear|gentle)\s(?:\w+\s)?readers?(?![’'])|readers"
     r"|it\sis\s(?:well|needless|worth|necessary|proper|only\sfair|to\sbe)|there\s(?:is|are)\s(?:an?\s)?(?:kind|sort)s?\sof|shall|let\s(?:us|me|it)|thee|thou|hath|doth"
-    r"|(?<!as\sif\s)(?<!the\sway\s)(?<!the\sway\sthat\s)you|your|yourself|ye|please|[a-z]{2,}(?<!b)(?<!te)(?<!ti)(?<!n)eth)\b|(?:^|[.;!?]\s)Let\b",
+    r"|your|yourself|ye|please|[a-z]{2,}(?<!b)(?<!te)(?<!ti)(?<!n)eth)\b|(?:^|[.;!?]\s)Let\b",
     re.IGNORECASE,
 )  # the teller speaks, or what is to be is spoken of, or a sermon
+_YOU = re.compile(r"(?<!\bas\sif\s)(?<!\bthe\sway\s)(?<!\bthe\sway\sthat\s)\b(?:you|yourself)\b", re.IGNORECASE)
+_YOU_DO = re.compile(r"(?:^|[.;!?—]\s*)(?:\w+,?\s){0,2}you\b", re.IGNORECASE)  # 'If you let a boat lie'
+_WE_TURN = re.compile(r"\bwe\s(?:now\s)?(?:come|turn|return|pass|leave|follow)\b", re.IGNORECASE)  # with the reader
 _PAST = re.compile(r"\b(?:was|were|had|did)\b")
 _SET_IN = re.compile(r"^\s*[*_\[(‘“'\"—]|,\s*$")
 _NOW = re.compile(r"\b(?:now|here|yet|just|to-?day|to-?night|at\spresent|already)\b", re.IGNORECASE)
@@ -79,14 +72,14 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     """Whether the paragraph, which holds no speech, tells of somebody in the present where the scene is in the past."""
     text, scene = seen.texts[number][place], seen.facts[number]
     one = scene.counted[place]
-    acting = others_act(scene, place, text)
+    acting = others_act(scene, place, text) or mine(scene, place, text) >= LEAST
     verbs = max(one.present, deeds(scene, place, text))  # some of which the pipeline takes for nouns
     if not (place or goes_on(seen, number)) or (verbs < LEAST if acting else one.present < PLENTY):
         return False
-    if FEW * one.past > one.present or _NOT_TOLD.search(text) or _SET_IN.search(text):
+    if FEW * one.past > verbs or _is_the_tellers(scene, text, acting=acting):
         return False
     if one.past and (
-        (told_by_i(scene) and TELLERS_FEW * one.past > one.present) or _PAST.search(text[slice(*sentences(text)[0])])
+        (told_by_i(scene) and TELLERS_FEW * one.past > verbs) or _PAST.search(text[slice(*sentences(text)[0])])
     ):
         return False
     if not place and not _is_anyone_there(scene, place, text):
@@ -106,6 +99,12 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
         return False
     more = diary + WHERE_NOBODY_ACTS * nobody + AT_THE_START * (not place)
     return not (diary and _NOW.search(text)) and found >= ENOUGH + more
+
+
+def _is_the_tellers(scene: SceneFacts, text: str, *, acting: bool) -> bool:
+    """Whether the teller speaks there; where somebody acts, one 'you' may be anybody: 'as far as you can throw it'."""
+    said = _NOT_TOLD.search(text) or _SET_IN.search(text) or _YOU_DO.search(text)
+    return bool(said) or len(_YOU.findall(text)) > acting or bool(_WE_TURN.search(text) and not told_by_i(scene))
 
 
 def stands_alone(seen: Seen, number: int, place: int) -> bool:
@@ -156,21 +155,19 @@ def is_diary(seen: Seen) -> bool:
 def points(seen: Seen, number: int, place: int) -> float:
     scene, text = seen.facts[number], seen.texts[number][place]
     one = scene.counted[place]
-    here = [it for it in scene.mentions if it.paragraph == place and not it.spoken]
     before, behind = beside(seen, number, place)
     last = next((it for it in before[-CLOSE:][::-1] if it.past + it.present), None)
-    mine = sum(it.kind == "self" and acts_myself(text, it) for it in here)
-    others = sum(tells(it) and (acts(text, it) or many_act(text, it)) for it in here) + nameless(text)
     only_is = len(re.findall(r"\b(?:is|are)\b", text)) >= ONLY_IS * one.present
     return (
         NONE_PAST * (one.past == 0)
         + NEAR_PAST * (last is None or share([last]) >= BEFORE_IS_PAST)
         + ALL_PAST * (share([*before, *behind]) >= AROUND_IS_PAST)
         + (one.present >= MANY)
-        + min(mine, MOST)
-        + min(others, MOST) / 2
+        + min(mine(scene, place, text), MOST)
+        + min(of_others(scene, place, text), MOST) / 2
         + min(len(_SOMEBODY.findall(text)), MOST) / 2
         - sum(bool(sign.search(text)) for sign in _AGAINST)
+        - bool(_YOU.search(text))
         - bool(_ANYBODY.search(text)) / 2
         - only_is
         - (not _is_anyone_there(scene, place, text))
