@@ -26,6 +26,7 @@ _THINKS = words_of(
     grant guess are venture forget were dare
     """
 ) | {""}  # after an I, of the time of telling
+_TO_HIM = re.compile(r"\s+(?:tell|give|ask|say\sto|call\sto)\s(?:him|her|them|it)\b")  # who is there: 'I tell him'
 _AND = re.compile(r"\band (?:then |now )?([a-z]+)\b")
 _HOW = r"(?:(?:\w+ly|then|now|still|just|only|also|even|both|all)\s)?"
 _BEHIND = (
@@ -129,7 +130,9 @@ def acts(text: str, one: Mention) -> bool:
 def acts_myself(text: str, one: Mention) -> bool:
     """Of I and they, whose verbs have no ending: no thought, and nothing that is said."""
     word = _next(text, one)
-    return one.subject and word not in _NO_VERB | _THINKS and form(word) == "base"
+    return (
+        one.subject and form(word) == "base" and (word not in _NO_VERB | _THINKS or bool(_TO_HIM.match(text, one.end)))
+    )
 
 
 def _next(text: str, one: Mention) -> str:

@@ -45,7 +45,7 @@ _SET_IN = re.compile(r"^\s*[*_\[(‘“'\"—]|,\s*$")
 _NOW = re.compile(r"\b(?:now|here|yet|just|to-?day|to-?night|at\spresent|already)\b", re.IGNORECASE)
 _SOMEBODY = re.compile(r"\b(?:he|him|his|himself|she|her|herself)\b", re.IGNORECASE)
 _ANYONE_THERE = re.compile(r"\b(?:I|me|my|we|us|our|they|them|their|he|him|his|she|her)\b", re.IGNORECASE)
-_CUSTOM = re.compile(r"[?!]|\b(?:each|every|always|sometimes|for\s(?:example|instance))\b", re.IGNORECASE)
+_CUSTOM = re.compile(r"[?!]|\b(?:each(?!\sother)|every|always|sometimes|for\s(?:example|instance))\b", re.IGNORECASE)
 _TO_BE = re.compile(r"\b(?:will|must|ought|should|would|let)\b")
 _AGAINST = (
     re.compile(r"\b(?:I|you|we|it|that|there|what|who|here|let)[’'](?:s|ll|re|ve|m|d)\b", re.IGNORECASE),  # a voice
@@ -55,7 +55,7 @@ _AGAINST = (
     re.compile(
         r"(?:^|[.;!?—:]\s+)(?:(?:But|And|For|Yet|Now|Then|Thus|When|If|As|Besides)[, ]+)?(?:an?|every|any|no|those|such"
         r"|few|many|most|some|all|men|women|people|one(?!\sof)|whatever|whoever|anybody)\b"
-        r"|\b(?:an?|every|any|each)\s(?:[\w-]+\s)?[\w-]+[’']s\b",
+        r"|(?<!\blike\s)(?<!\bthan\s)\b(?:an?|every|any|each)\s(?:[\w-]+\s)?[\w-]+[’']s\b",
         re.IGNORECASE,
     ),  # of anybody, or of none in particular
 )
