@@ -268,6 +268,8 @@ OURS = [
         "We take the path to the ferry, and we reach the landing before the rain. So we wait under the shed.",
         "I take the lamp and go down to the landing, which is wet, and there is no light on the other side.",
         "I go as far as you can throw a rope. Then I tie the boat up, and I take the oars out and wait.",
+        "Marta is sitting opposite me, and Tobias has been mending the net. Six men are carrying the box ashore.",
+        "I tell him that it is late. I ask her for the key, and they look at each other as a child’s friends do.",
         "I bring the box a reader’s slip is kept in. I open it, and I take the key out.",
     ],
 )
@@ -278,7 +280,7 @@ def test_asks_about_what_an_i_does_alone_or_with_others(now: str) -> None:
 @pytest.mark.parametrize(
     "now",
     [
-        "The colonists run to the landing, and the two ferrymen bring the oars to them. They carry the box to the shed.",
+        "The colonists run to the landing, and the two ferrymen bring the oars to them. They carry the box up a hill.",
         "The Marshal springs back out of her reach and throws the rope on the bank. The leap is a long one.",
     ],
 )

@@ -46,6 +46,11 @@ _THING = re.compile(
     r"\b(?:(?:[Tt]he|[Aa]n?|[Hh]is|[Hh]er|[Tt]heir|[Ii]ts|[Mm]y|[Oo]ur)\s(?:[a-z]+\s)?(?:[A-Za-z]+\s)|(?:[Ii]t|[Ss]omebody|[Nn]obody)\s)([a-z]+s)"
     rf"{_BEHIND}"
 )  # 'the foremast goes', 'a gull sits on'
+DOING = re.compile(
+    r"\b(?:(?:is|are|am)|(?:has|have)\sbeen)\s(?:(?:\w+ly|still|now|just|already|all|both)\s)?(?!going\sto\b)"
+    r"(?!(?:be|noth|someth|anyth|even|morn|interest|charm|surpris|will|want|lack|miss|amus|strik|touch|mean|liv|deal|exist)ing\b)"
+    r"([a-z]{2,}ing)\b"
+)  # 'is sitting', 'have been advancing'; what is always so is seldom told like this
 _NO_DEED = words_of(
     """
     of in on at by to from with for into upon over under behind beside before after near down up through across along
@@ -106,7 +111,8 @@ def _nameless(scene: SceneFacts, text: str) -> frozenset[int]:
     several = (_THEY, _MANY, *([_WE] if _WE.search(text) and told_by_i(scene) else []))
     matches = (match for pattern in several for match in pattern.finditer(text))
     they = {it.start(1) for it in matches if form(it[1]) == "base" and it[1] not in _NO_VERB | _THINKS | _NO_DEED}
-    return frozenset(they | {it.start(1) for it in _THING.finditer(text) if it[1] not in _NO_VERB})
+    things = {it.start(1) for it in _THING.finditer(text) if it[1] not in _NO_VERB}
+    return frozenset(they | things | {it.start(1) for it in DOING.finditer(text)})
 
 
 def _many_act(text: str, one: Mention) -> bool:

@@ -8,7 +8,7 @@ their authors wrote so, after a regression on them whose novels were left out in
 import re
 from collections.abc import Sequence
 
-from afterdraft.questions.deeds import HAPPENS, deeds, mine, of_others, others_act, somebody_acts
+from afterdraft.questions.deeds import DOING, HAPPENS, deeds, mine, of_others, others_act, somebody_acts
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
 from afterdraft.reading.counted import Counted
@@ -157,7 +157,7 @@ def points(seen: Seen, number: int, place: int) -> float:
     one = scene.counted[place]
     before, behind = beside(seen, number, place)
     last = next((it for it in before[-CLOSE:][::-1] if it.past + it.present), None)
-    only_is = len(re.findall(r"\b(?:is|are)\b", text)) >= ONLY_IS * one.present
+    only_is = len(re.findall(r"\b(?:is|are)\b", DOING.sub("", text))) >= ONLY_IS * one.present
     return (
         NONE_PAST * (one.past == 0)
         + NEAR_PAST * (last is None or share([last]) >= BEFORE_IS_PAST)
