@@ -8,7 +8,7 @@ their authors wrote so, after a regression on them whose novels were left out in
 import re
 from collections.abc import Sequence
 
-from afterdraft.questions.deeds import DOING, HAPPENS, deeds, mine, of_others, others_act, somebody_acts
+from afterdraft.questions.deeds import DOING, deeds, mine, of_others, others_act, somebody_acts
 from afterdraft.questions.seen import Seen
 from afterdraft.questions.sentences import sentences
 from afterdraft.reading.counted import Counted
@@ -18,17 +18,15 @@ from afterdraft.whole.evidence import told_by_i
 ENOUGH, WHERE_NOBODY_ACTS = 4.5, 0.5  # points, and how many more
 FEW = 4  # verbs in the present of such a paragraph where somebody acts, for each in the past
 TELLERS_FEW = 8  # likewise where an I tells
-LEAST, SURE = 2, 6.5  # verbs there, points from which so few will do
+LEAST = 2  # verbs there
 PLENTY = 3  # where nobody acts but an I, who may speak of the time of telling
-TOLD = 0.6  # share of a scene's verbs in the past beside it
 ROUND, CLOSE = 8, 3  # paragraphs on either side, and before it where the nearest verbs are looked for
-AROUND, LEAST_AROUND = 2, 3  # verbs in the past on either side for each in the present, and at all
+AROUND = 2  # verbs in the past on either side for each in the present
 MANY, LONG = 4, 120  # verbs in the present, words
 MOST = 3  # signs of one kind that count
 HEADING = 12  # words of the date over a letter, with its place; a paragraph of more goes on with the story
 SIGNED = 2  # paragraphs from the words of a letter to its date and its signature
 DIARY = 0.1  # share of a book's scenes that are headed by a date
-AT_THE_START = 1  # points more for the first paragraph behind a break, which may set the scene
 NONE_PAST, NEAR_PAST, ALL_PAST = 2.0, 1.5, 1.5  # points: no verb in the past, the one before is in it, all around are
 BEFORE_IS_PAST, AROUND_IS_PAST, ONLY_IS = 0.75, 0.9, 0.6  # shares of verbs
 _NOT_TOLD = re.compile(
@@ -87,17 +85,14 @@ def is_told_now(seen: Seen, number: int, place: int) -> bool:
     if place and seen.texts[number][place - 1].rstrip().endswith((":", ":—")):
         return False
     past, present = _sums([one for side in beside(seen, number, place) for one in side])
-    others = [it for at, it in enumerate(scene.counted) if at != place]
-    if past < max(LEAST_AROUND, AROUND * present) or share(others) < TOLD:
+    if past < max(1, AROUND * present):
         return False
     nobody = not somebody_acts(scene, place, text)
     if text.count("!") > 1 or (nobody and (_TO_BE.search(text) or _CUSTOM.search(text))):
         return False
     diary = is_diary(seen)
     found = points(seen, number, place)
-    if verbs < HAPPENS and found < SURE:
-        return False
-    more = diary + WHERE_NOBODY_ACTS * nobody + AT_THE_START * (not place)
+    more = diary + WHERE_NOBODY_ACTS * nobody
     return not (diary and _NOW.search(text)) and found >= ENOUGH + more
 
 

@@ -142,5 +142,5 @@ CHECK = Check(
     "where nothing says so.",
     reads=("words", "facts", "cast"),
     find=find,
-    recipe=23,
+    recipe=24,
 )
