@@ -6,9 +6,11 @@ from afterdraft.reading import lexicon, speech_words
 from afterdraft.reading.analysed import Analysed
 from afterdraft.reading.facts import Entity, Gender, Kind, Mention
 from afterdraft.reading.lexicon import words_of
+from afterdraft.reading.names_besides import GIVEN, SURNAMES, is_meant, is_titled
 
 SUBJECTS = frozenset({"nsubj", "nsubjpass"})
 HIDDEN = SUBJECTS | {"poss"}
+TAKEN = frozenset({"aux", "npadvmod"})  # what the pipeline takes a subject for that is a verb or a time besides
 PLACING = words_of(
     """
     in at near from through across towards toward into via around
@@ -30,7 +32,8 @@ def mentions(
 ) -> tuple[Mention, ...]:
     """All mentions of paragraph `number`, in order; `speech` is where it is spoken, in order.
 
-    `known` are names that are words besides: the pipeline takes them for words where they begin a sentence."""
+    `known` are names that are words besides: the pipeline takes them for words where they begin a sentence, or as
+    `names_besides` says."""
     spoken = _inside(analysed, speech)
     found: list[Mention] = []
     token = 0
@@ -154,6 +157,10 @@ def _is_name(analysed: Analysed, place: int, before: Sequence[str], known: froze
     small = bare(word)
     if small in lexicon.TITLES:
         return not before or before[-1] in lexicon.TITLES
+    if small in lexicon.NO_NAMES and small in SURNAMES:
+        return (bool(before) and is_titled(before[-1], small)) or (
+            small in known and _is_besides(analysed, place, small)
+        )
     if small in lexicon.NO_NAMES or not any(map(str.isalpha, word)) or (word.isupper() and _roman(small)):
         return False
     if word.isupper() and len(word) > 3:
@@ -164,6 +171,12 @@ def _is_name(analysed: Analysed, place: int, before: Sequence[str], known: froze
         return analysed.pos[place] in ("PROPN", "NOUN", "ADJ", "X", "INTJ", "VERB", "ADV")
     plain = analysed.pos[place] == "PROPN" or analysed.kinds[place] == "PERSON"
     return plain or _is_hidden(analysed, place, known)
+
+
+def _is_besides(analysed: Analysed, place: int, small: str) -> bool:
+    before = [bare(word) for word in analysed.words[max(0, place - 2) : place]]
+    after = bare(analysed.words[place + 1]) if place + 1 < len(analysed.words) else ""
+    return is_meant(small, before, after, first=_first(analysed, place))
 
 
 def _roman(small: str) -> bool:
@@ -214,7 +227,7 @@ def _mention(
         kind=kind,
         form=form,
         gender=gender(form, kind),
-        entity=_entity(analysed.kinds[last]) if kind == "name" else "",
+        entity=_entity(analysed.kinds[last], form) if kind == "name" else "",
         subject=subject,
         speaks=verb in lexicon.SPEECH,
         answers=verb in speech_words.ANSWERING,
@@ -257,12 +270,15 @@ def _head(analysed: Analysed, token: int, last: int) -> int:
 def _is_subject(analysed: Analysed, token: int) -> bool:
     while analysed.deps[token] == "conj" and analysed.heads[token] != token:
         token = analysed.heads[token]
-    return analysed.deps[token] in SUBJECTS
+    taken = analysed.deps[token] in TAKEN and bare(analysed.words[token]) in GIVEN
+    return analysed.deps[token] in SUBJECTS or taken
 
 
-def _entity(kind: str) -> Entity:
+def _entity(kind: str, form: str) -> Entity:
     if kind == "PERSON":
         return "person"
+    if form in GIVEN:
+        return ""  # who is called June is no date
     return "place" if kind in PLACES else "other" if kind in OTHERS else ""
 
 

@@ -11,6 +11,7 @@ from afterdraft.reading.facts import Mention, Quote, SceneFacts
 from afterdraft.reading.grammar import Grammar, grammar
 from afterdraft.reading.measures import counted
 from afterdraft.reading.mentions import hides, mentions, names_within
+from afterdraft.reading.names_besides import names_besides
 from afterdraft.reading.place import Place
 from afterdraft.reading.places import places
 from afterdraft.reading.quotations import Quote as Stretch
@@ -20,7 +21,7 @@ from afterdraft.reading.times import times
 from afterdraft.reading.trait import Trait
 from afterdraft.reading.traits import traits
 
-RECIPE = 27  # part of every cache key: a change of what is read off a scene counts it up
+RECIPE = 28  # part of every cache key: a change of what is read off a scene counts it up
 
 
 def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
@@ -61,8 +62,9 @@ def scene_facts(analysed: Iterable[Analysed]) -> SceneFacts:
 def _mentions(paragraphs: Sequence[Analysed], stretches: Mapping[int, Sequence[Stretch]]) -> list[tuple[Mention, ...]]:
     """Of each paragraph; read again where a name of the scene is hidden in it."""
     speech = [_spans(stretches.get(number, ())) for number in range(len(paragraphs))]
-    found = [mentions(one, number, speech[number]) for number, one in enumerate(paragraphs)]
-    known = names_within(chain.from_iterable(found))
+    besides = names_besides(one.text for one in paragraphs)
+    found = [mentions(one, number, speech[number], besides) for number, one in enumerate(paragraphs)]
+    known = names_within(chain.from_iterable(found)) | besides
     return [
         mentions(one, number, speech[number], known) if hides(one, known) else here
         for number, (one, here) in enumerate(zip(paragraphs, found, strict=True))
