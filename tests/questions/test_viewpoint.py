@@ -127,6 +127,12 @@ def test_is_silent_where_the_one_whose_scene_it_is_is_not_there() -> None:
     assert not found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, *away, *MIND], [*ILSE, *MIND])
 
 
+def test_speech_between_them_does_not_take_the_one_whose_scene_it_is_away() -> None:
+    talk = ["“It is late.”", "“It was late yesterday.”", "“Then go.”", "“I mean to.”", "“Well?”", "“Well.”"]
+    asked = found_in(CHECK, [*ILSE, *MIND], [*ILSE, *MIND, *talk, OTHER, *talk, *MIND], [*ILSE, *MIND])
+    assert quotes(asked) == [[OTHER]]
+
+
 def test_is_silent_in_a_book_of_one_scene() -> None:
     assert not found_in(CHECK, [*ILSE, *MIND, OTHER, *MIND])
 

@@ -16,7 +16,7 @@ AROUND, ALL_BUT = (
     3,
     1,
 )  # thoughts before and behind another's; how many of them may be another's too; on the tuning half
-BESIDE = 4  # paragraphs on either side of a stray in which the one is whose scene it is
+BESIDE, FAR = 4, 12  # paragraphs that are not all speech, and at all, from a stray to the one whose scene it is
 _INNER = re.compile(r"\b(?:would|could|might|should|must|had not)\b")
 _OF: Mapping[Gender, re.Pattern[str]] = {
     "m": re.compile(r"\b(?:he|him|his)\b", re.IGNORECASE),
@@ -86,7 +86,9 @@ def _is_beside(seen: Seen, number: int, stray: Mention, own: Mention) -> bool:
     """Whether the telling has the viewpoint a few paragraphs off, and not only in what the other thinks."""
     start, end = sentence(seen.texts[number][stray.paragraph], stray.start, stray.end)
     apart = own.paragraph != stray.paragraph or not start <= own.start < end
-    return apart and not own.spoken and abs(own.paragraph - stray.paragraph) <= BESIDE
+    first, last = sorted((own.paragraph, stray.paragraph))
+    told = sum(one.words > one.spoken for one in seen.facts[number].counted[first + 1 : last])
+    return apart and not own.spoken and (told < BESIDE and last - first <= FAR)
 
 
 def _goes_on(seen: Seen, number: int, stray: Thought) -> bool:

@@ -76,11 +76,11 @@ CHECK = Check(
     "where a clause of its own tells it as known, and of those that stray alone in words for what nobody sees "
     "(wondered, was thinking of, it occurred to), or it is said that nobody was told; and where it can be nobody "
     "else's: a name thinks, or a ‘he’ or ‘she’ behind the one name; where the "
-    f"viewpoint is no more than {BESIDE} paragraphs off, and the sentence behind does not go on "
-    "with the other (‘He would not have liked it’). What is told aloud without marks (‘he said’ in its sentence or "
-    "in those before it), or seen by somebody (‘she saw’), is no such thought. In scenes of an I, who is near and does "
-    "not say how it knows, and where somebody's mind is entered in no other scene while somebody is there whose mind "
-    "is, no thoughts of the viewpoint's need stand round it, but those words are needed. Only in books "
+    f"viewpoint is no more than {BESIDE} paragraphs off, lines of speech not counted, and the sentence behind does not "
+    "go on with the other (‘He would not have liked it’). What is told aloud without marks (‘he said’ in its sentence "
+    "or in those before it), or seen by somebody (‘she saw’), is no such thought. In scenes of an I, who is near and "
+    "does not say how it knows, and where somebody's mind is entered in no other scene while somebody is there whose "
+    "mind is, no thoughts of the viewpoint's need stand round it, but those words are needed. Only in books "
     f"of {SCENES} scenes and more with somebody's mind, most of which keep to one, where strays are rare. In scenes "
     "whose viewpoint you marked, also any ‘he’ or ‘she’ that can only be another's. The rule is our own.",
     blind="Thoughts without a verb of thought. What somebody knows or decides, where what is done shows it. A ‘he’ "
@@ -89,5 +89,5 @@ CHECK = Check(
     "telling knows everybody's mind are not asked about.",
     reads=("words", "cast", "marks"),
     find=find,
-    recipe=17,
+    recipe=18,
 )
