@@ -95,3 +95,20 @@ def test_behind_a_title_such_a_word_is_a_surname(name: str) -> None:
 def test_behind_a_title_that_calls_it_is_none() -> None:
     assert "sir will" not in names("“Sir Will you come?” said Tobias.")
     assert "miss nothing" not in names("They miss nothing. Tobias would miss August.")
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("name", ["Ada Young", "Ada King", "Tom Bishop", "Maud Dean", "Ben Church", "Ruth March"])
+def test_behind_a_given_name_it_is_a_surname(name: str) -> None:
+    assert names(f"{name} came down to the ferry.", f"“Late,” said {name}.") == [name.lower(), name.lower()]
+
+
+@pytest.mark.slow
+def test_a_surname_alone_is_somebody_and_a_people_or_a_building_is_nobody() -> None:
+    found = names(
+        "“Late,” said French. Young looked at French, and French laughed.",
+        "He had French wine and a young dog. The French laughed at the Church, and Young wine was sold.",
+    )
+    assert found.count("french") == 3
+    assert found.count("young") == 1
+    assert not names("The Church looked at him. The French laughed, and English ladies nodded.")

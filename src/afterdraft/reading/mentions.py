@@ -6,10 +6,11 @@ from afterdraft.reading import lexicon, speech_words
 from afterdraft.reading.analysed import Analysed
 from afterdraft.reading.facts import Entity, Gender, Kind, Mention
 from afterdraft.reading.lexicon import words_of
-from afterdraft.reading.names_besides import GIVEN, SURNAMES, is_meant, is_titled
+from afterdraft.reading.names_besides import ALONE, GIVEN, SURNAMES, TITLES_TOO, is_meant, is_titled
 
 SUBJECTS = frozenset({"nsubj", "nsubjpass"})
 HIDDEN = SUBJECTS | {"poss"}
+WITHIN = frozenset({"amod", "compound", "det", "nummod"})
 TAKEN = frozenset({"aux", "npadvmod"})  # what the pipeline takes a subject for that is a verb or a time besides
 PLACING = words_of(
     """
@@ -155,12 +156,12 @@ def _title_point(analysed: Analysed, place: int) -> bool:
 def _is_name(analysed: Analysed, place: int, before: Sequence[str], known: frozenset[str]) -> bool:
     word = analysed.words[place]
     small = bare(word)
+    full = bool(before) and analysed.kinds[place] == analysed.kinds[place - 1] == "PERSON"  # 'Ada King'
     if small in lexicon.TITLES:
-        return not before or before[-1] in lexicon.TITLES
+        return not before or before[-1] in lexicon.TITLES or (full and small in TITLES_TOO)
     if small in lexicon.NO_NAMES and small in SURNAMES:
-        return (bool(before) and is_titled(before[-1], small)) or (
-            small in known and _is_besides(analysed, place, small)
-        )
+        titled = bool(before) and is_titled(before[-1], small)
+        return titled or full or (small in known and _is_besides(analysed, place, small))
     if small in lexicon.NO_NAMES or not any(map(str.isalpha, word)) or (word.isupper() and _roman(small)):
         return False
     if word.isupper() and len(word) > 3:
@@ -176,6 +177,8 @@ def _is_name(analysed: Analysed, place: int, before: Sequence[str], known: froze
 def _is_besides(analysed: Analysed, place: int, small: str) -> bool:
     before = [bare(word) for word in analysed.words[max(0, place - 2) : place]]
     after = bare(analysed.words[place + 1]) if place + 1 < len(analysed.words) else ""
+    if small in ALONE and (analysed.deps[place] in WITHIN or "the" in before[-1:]):
+        return False  # 'French wine', 'the Church'
     return is_meant(small, before, after, first=_first(analysed, place))
 
 
@@ -277,7 +280,7 @@ def _is_subject(analysed: Analysed, token: int) -> bool:
 def _entity(kind: str, form: str) -> Entity:
     if kind == "PERSON":
         return "person"
-    if form in GIVEN:
+    if form in GIVEN | ALONE:
         return ""  # who is called June is no date
     return "place" if kind in PLACES else "other" if kind in OTHERS else ""
 

@@ -14,14 +14,18 @@ from afterdraft.reading.tense_forms import form
 VERBS = words_of("will may")
 TIMES = words_of("april may june august march monday tuesday wednesday thursday friday saturday sunday")
 GIVEN = VERBS | TIMES | words_of("christian paris india london")
-SURNAMES = GIVEN | words_of(
+ALONE = words_of("english french german irish welsh roman england church street park house young little good asia")
+SURNAMES = (
+    GIVEN
+    | ALONE
+    | words_of(
+        """
+    january february july september october november december christmas lent easter italian russian scotch scottish
+    spanish dutch france italy germany rome road square book part chapter poor look see pray hall-door first second so
     """
-    january february july september october november december christmas lent english french german italian russian irish
-    scotch scottish welsh roman spanish dutch england france italy germany rome street road park square house church
-    pope book part chapter young little poor good look see lord pray hall-door first second hello nothing so day way
-    lear must
-    """
-)  # behind a title
+    )
+)  # behind a title, or behind a given name
+TITLES_TOO = words_of("king prince duke bishop dean judge major justice marshall master constable squire")
 _BY_TITLE = lexicon.PLAIN_TITLES | words_of(
     """
     miss mme madame mlle dr doctor prof professor captain capt colonel col major lieutenant sergeant sgt corporal
@@ -45,8 +49,8 @@ _NOT_THEIRS = words_of(
     """
 )
 _PERSON = (lexicon.SPEECH | lexicon.FEELING | _ACTS) - _NOT_THEIRS
-_NAMES = "|".join(sorted(one.capitalize() for one in GIVEN))
-_ACTING = re.compile(rf"\b({_NAMES})\s(?:\w+ly\s|then\s|only\s|just\s)?([a-z]+)\b")
+_NAMES = "|".join(sorted(one.capitalize() for one in GIVEN | ALONE))
+_ACTING = re.compile(rf"(?<![Tt]he\s)\b({_NAMES})\s(?:\w+ly\s|then\s|only\s|just\s)?([a-z]+)\b")
 _TAGGED = re.compile(
     rf"[”\"’'»]\s*([a-z]+)\s({_NAMES})\b(?!\s(?:was|were|is|are|had|has|would|will|might|could|should|next|last)\b)"
 )
