@@ -1,9 +1,11 @@
 """Ages that do not fit."""
 
+from dataclasses import replace
+
 import pytest
 
 from afterdraft.questions.each.ages import CHECK
-from tests.questions.asked import found_in
+from tests.questions.asked import found_in, read
 from tests.questions.people import ILSE, MARTA, NIGHT
 
 pytestmark = pytest.mark.slow
@@ -257,3 +259,11 @@ def test_is_silent_about_what_is_no_age_of_hers(other: str) -> None:
 def test_is_silent_about_an_age_that_is_put_right_or_of_another_time(other: str) -> None:
     assert not found_in(CHECK, [*ILSE, "Ilse was forty-two years old."], MARTA, [*NIGHT, other])
     assert found_in(CHECK, [*ILSE, "Ilse was forty-two years old."], MARTA, [*NIGHT, "Ilse was thirty-eight."])
+
+
+def test_years_of_headings_pass_between_two_ages() -> None:
+    first, other = "Ilse was six years old.", "Ilse was twenty-three years old."
+    scenes = [[*ILSE, "It rained."], [*ILSE, first], [*ILSE, "It shone."], [*NIGHT, other]]
+    seen = read(scenes)
+    assert not list(CHECK.find(replace(seen, heads=(("Part One: 1944",), (), ("Part Two: 1961",), ()))))
+    assert list(CHECK.find(replace(seen, heads=(("Part One: 1944",), (), ("Part Two: 1945",), ()))))

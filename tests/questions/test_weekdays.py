@@ -300,3 +300,10 @@ def test_a_month_on_a_ticket_is_that_of_the_day_below_it() -> None:
     told, ticket = "It was Monday, the sixth of November.", "Tolland to Kell. 12 OCT. Coach C, seat 41."
     assert not found(CHECK, [told], ["It rained."], [ticket, "The twelfth was Thursday."])
     assert found(CHECK, [told], ["It rained."], ["Tolland to Kell. Coach C.", "The twelfth was Thursday."])
+
+
+def test_is_silent_about_days_under_headings_of_other_years() -> None:
+    """The 9th and the 18th of one month cannot be a Sunday and a Wednesday; of two they can."""
+    texts = (("It fell upon the Sunday, the ninth.",), ("The eighteenth was a Wednesday.",))
+    assert list(CHECK.find(Seen(texts=texts, heads=(("One",), ("Two",)))))
+    assert not list(CHECK.find(Seen(texts=texts, heads=(("Part One: 1926",), ("Part Two: 1931",)))))

@@ -62,6 +62,20 @@ def test_the_heading_dates_the_scene_under_it() -> None:
     assert bounds(found)[0] == ("1893-05-03", "1893-05-03")
 
 
+def test_a_heading_that_says_a_year_places_what_stands_under_it() -> None:
+    heads = [["Part One: 1921"], [], ["Part Two: 1926"], ["1931"], ["1936 to 1940"]]
+    found = story("It rained.", "It shone.", "On the 9th of May it rained.", "It shone.", "It blew.", heads=heads)
+    assert [one.earliest for one in found.scenes] == [
+        "1921-01-01",
+        "1921-01-01",
+        "1926-05-09",
+        "1931-01-01",
+        "1931-01-01",
+    ]
+    assert found.scenes[0].latest == "1921-12-31"
+    assert not found.contradictions
+
+
 def test_what_she_says_wins() -> None:
     found = story("On 3 May 1893 it rained.", "It shone.", hers={0: "10 June 1901, in the evening"})
     assert bounds(found)[0] == ("1901-06-10T17:00", "1901-06-10T23:00")

@@ -11,6 +11,7 @@ _YEAR = re.compile(
     r"\b(?:January|February|March|April|May|June|July|August|September|October|November|December|spring|summer|autumn"
     r"|fall|winter),?\s(?:of\s)?(?:\d{1,2}(?:st|nd|rd|th)?,\s)?((?:1[5-9]|20)\d\d)\b"
 )  # a year alone may be of long ago
+_HEADED = re.compile(r"(?<!\d)(?:1[5-9]|20)\d\d(?!\d)")
 _PASS = re.compile(
     r"\byears? (?:later|after\w*|passed|pass|went|go by|gone|rolled|had (?:passed|gone)|have (?:passed|gone))\b"
     r"|\bafter (?:\w+ )?(?:\w+ )?years\b|\b(?:next|following) year\b",
@@ -34,7 +35,12 @@ def _years(seen: Seen, number: int) -> set[int]:
     """Those of the dates that a scene or its heading says, outside speech."""
     scene = seen.facts[number]
     texts = [silenced(text, scene.quotes, place) for place, text in enumerate(seen.texts[number])]
-    return {int(year) for text in (*(seen.heads[number] if seen.heads else ()), *texts) for year in _YEAR.findall(text)}
+    return {int(year) for text in texts for year in _YEAR.findall(text)} | headed(seen, number)
+
+
+def headed(seen: Seen, number: int) -> set[int]:
+    """The years that the heading right over a scene says: 'Part Two: 1926'."""
+    return {int(year) for line in (seen.heads[number] if seen.heads else ()) for year in _HEADED.findall(line)}
 
 
 def _pass(seen: Seen, number: int) -> bool:

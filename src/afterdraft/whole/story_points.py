@@ -1,7 +1,7 @@
 """The points of a book's story time: its scenes, and the entries under a date of their own within them."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from afterdraft.reading.facts import SceneFacts
@@ -87,11 +87,24 @@ def _scene(number: int, scene: SceneFacts, heads: Sequence[Sequence[str]], hers:
         opening = (*lines, *_opening(scene, 0, starts[0].paragraph if starts else scene.paragraphs))
         head = next((one for one in lines if one.kind == "date" and len(one.value) >= len("XXXX-05-03")), None)
         inside = next((one for one in opening if one.kind == "date" and _is_day(one) and not one.aside), None)
-        yield Point(number, opening, head or inside, head is not None, begins=True)
+        year = _year_of(lines) if not head else None
+        told = _in_year(inside, year) if inside and year else head or inside or year
+        yield Point(number, opening, told, bool(head or year), begins=True)
     ends = [one.paragraph for one in starts[1:]] + [scene.paragraphs]
     for place, (start, end) in enumerate(zip(starts, ends, strict=False)):
         opening = _opening(scene, start.paragraph, max(end, start.paragraph + 1))
         yield Point(number, opening, start, True, begins=not place and start.paragraph < PREAMBLE)
+
+
+def _year_of(lines: Sequence[Time]) -> Time | None:
+    """The one year, or month of a year, that a heading says: 'Part Two: 1926'."""
+    years = [one for one in lines if one.kind == "date" and _year_said(one)]
+    return years[0] if len(years) == 1 else None
+
+
+def _in_year(inside: Time, year: Time) -> Time:
+    """A day whose year is not said, in that of its heading."""
+    return inside if _year_said(inside) else replace(inside, value=year.value[:4] + inside.value[4:])
 
 
 def _opening(scene: SceneFacts, first: int, end: int) -> tuple[Time, ...]:

@@ -105,5 +105,5 @@ CHECK = Check(
     blind="Most ages are told of ‘he’ or ‘she’ at a distance from the name.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=12,
+    recipe=13,
 )

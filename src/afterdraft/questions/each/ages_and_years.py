@@ -168,5 +168,5 @@ CHECK = Check(
     blind="Years that stand in another sentence than the age, and ages told at a distance from the name.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=2,
+    recipe=3,
 )

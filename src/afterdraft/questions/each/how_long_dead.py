@@ -96,5 +96,5 @@ CHECK = Check(
     "and years of birth and death.",
     reads=("words", "cast", "time"),
     find=find,
-    recipe=5,
+    recipe=6,
 )

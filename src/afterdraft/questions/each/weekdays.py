@@ -12,6 +12,7 @@ from afterdraft.questions.question import Finding
 from afterdraft.questions.remembered_days import remembered
 from afterdraft.questions.running_days import Placed, is_shown, is_spoken, looks_back, placed, running
 from afterdraft.questions.seen import Seen
+from afterdraft.questions.years_between import headed
 from afterdraft.reading.time_words import DAYS
 
 NEAR = 45  # days between two days of named months up to which no other year is thought of; chosen by hand
@@ -97,9 +98,11 @@ def _of_two_months(one: Placed, other: Placed) -> bool:
 
 
 def _may_be_years_apart(seen: Seen, first: Placed, second: Placed) -> bool:
-    """Whether many scenes lie between two days, or the paragraph of either tells a year besides."""
+    """Whether many scenes lie between two days, or years by their headings, or the paragraph of either tells a year
+    besides."""
     texts = (text for one in (first, second) for text in one.around(seen))
-    return second.scene - first.scene > FAR or any(_YEAR_TOLD.search(text) for text in texts)
+    years = any(headed(seen, scene) for scene in range(first.scene + 1, second.scene + 1))
+    return second.scene - first.scene > FAR or years or any(_YEAR_TOLD.search(text) for text in texts)
 
 
 def _can_follow(one: Placed, other: Placed) -> bool:
@@ -213,5 +216,5 @@ CHECK = Check(
     "about where nothing says so.",
     reads=("words",),
     find=find,
-    recipe=12,
+    recipe=13,
 )

@@ -1,5 +1,6 @@
 """A date whose year is another than that of the dates round it."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -12,6 +13,10 @@ from afterdraft.reading.time import Time
 
 NEAR = 45  # days from the dates round it within which the day would lie in their year; chosen by hand
 _WHOLE = len("1893-05-03")
+_ENTERED = re.compile(
+    r"\b(?:born|bapti[sz]ed|christened|died|buried|married|built|founded|laid|dated|erected|registered)\b",
+    re.IGNORECASE,
+)  # what a register, a stone or an old paper says is of its own time
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +31,8 @@ def find(seen: Seen) -> Iterator[Finding]:
     for at in range(1, len(named) - 1):
         before, one, after = named[at - 1 : at + 2]
         year = before.day.year
-        if year == after.day.year != one.day.year and _would_fit(before.day, one.day, after.day):
+        stands_alone = year == after.day.year != one.day.year and _would_fit(before.day, one.day, after.day)
+        if stands_alone and not _ENTERED.search(_span(seen, one).quote):
             yield Finding(
                 evidence=tuple(_span(seen, each) for each in (one, before, after)),
                 strength=0.85,
@@ -70,8 +76,10 @@ CHECK = Check(
     family="continuity",
     looks_at="A date whose year is not that of the dates before and after it, though its day and month would lie among "
     "them.",
-    method="Dates with day, month and year, three in a row. The rule is our own.",
+    method="Dates with day, month and year, three in a row; what was born, married, built or dated then is let be. The "
+    "rule is our own.",
     blind="Dates whose year is not printed. An anniversary that is told among letters of another year is asked about.",
     reads=("words", "facts"),
     find=find,
+    recipe=2,
 )
