@@ -59,8 +59,24 @@ def test_of_one_repetition_one_check_asks() -> None:
     assert {one.check for one in ask(scenes, checks=checks(8)[1:])} == {"echo"}
 
 
+def test_a_name_that_drifts_is_not_left_over_besides() -> None:
+    left = replace(BY_ID["left over"], find=partial(_two_places, 3, 6), reads=("words",))
+    drift = replace(BY_ID["name drift"], find=partial(_two_places, 0, 20), reads=("words",))
+    scenes = book([["On the sill stood a jar of screws, and he wept."]] * 2)
+    assert [one.check for one in ask(scenes, checks=[left, drift])] == ["name drift"]
+    assert [one.check for one in ask(scenes, checks=[left])] == ["left over"]
+
+
 def _two_places(start: int, end: int, seen: Seen) -> Iterator[Finding]:
-    words = {"begins": "On the sill", "words": "the sill", "first": "one", "again": "two"}
+    words = {
+        "begins": "On the sill",
+        "words": "the sill",
+        "first": "one",
+        "again": "two",
+        "name": "Orde",
+        "other": "Orne",
+        "usual": "Orde",
+    }
     spans = tuple(seen.span(scene, 0, start, end) for scene in seen.scenes)
     yield Finding(spans, 0.5, words=words, numbers={"words": 8, "changed": 0})
 

@@ -11,7 +11,10 @@ from afterdraft.questions.question import Finding, Question, Span, fingerprint
 from afterdraft.questions.seen import READ, Seen
 from afterdraft.questions.wording import worded
 
-REPEATS = ("twice", "echo", "said twice")  # of those on the same passages the first is asked
+SAME = (
+    ("twice", "echo", "said twice"),
+    ("name drift", "left over"),
+)  # of those on the same passages the first is asked
 Kept = MutableMapping[str, tuple[Finding, ...]]  # by `key`: what checks found
 
 
@@ -59,9 +62,9 @@ def _questions(seen: Seen, found: Iterable[tuple[Check, Finding]]) -> Iterator[Q
 
 
 def _once(questions: Sequence[Question]) -> Iterator[Question]:
-    """Without those that ask about a repetition that another asks about: words of a passage that stands twice."""
+    """Without those that ask about what another asks about: a passage that stands twice, a name that drifts."""
     for one in questions:
-        before = REPEATS[: REPEATS.index(one.check)] if one.check in REPEATS else ()
+        before = next((row[: row.index(one.check)] for row in SAME if one.check in row), ())
         if not any(_meet(one, other) for other in questions if other.check in before):
             yield one
 
