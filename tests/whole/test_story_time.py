@@ -76,6 +76,12 @@ def test_a_heading_that_says_a_year_places_what_stands_under_it() -> None:
     assert not found.contradictions
 
 
+@pytest.mark.parametrize("day", ["the 29th of February", "the 31st of June"])
+def test_a_day_that_the_year_of_its_heading_has_not_leaves_the_year(day: str) -> None:
+    found = story(f"It was {day}.", heads=[["Part Two: 1926"]])
+    assert bounds(found) == [("1926-01-01", "1926-12-31")]
+
+
 def test_what_she_says_wins() -> None:
     found = story("On 3 May 1893 it rained.", "It shone.", hers={0: "10 June 1901, in the evening"})
     assert bounds(found)[0] == ("1901-06-10T17:00", "1901-06-10T23:00")
@@ -151,3 +157,9 @@ def test_every_day_is_its_own_minutes(day: datetime.date) -> None:
 @given(st.lists(st.text(alphabet="3 May 1893,later next day before.Onw", max_size=60), max_size=6))
 def test_any_words_give_each_scene_a_time(texts: list[str]) -> None:
     assert len(story(*texts).scenes) == len(texts)
+
+
+@given(st.lists(st.text(alphabet="1926 Part:-May29thFebruary", max_size=30), min_size=3, max_size=3))
+def test_any_headings_give_each_scene_a_time(heads: list[str]) -> None:
+    texts = ["It was the 29th of February.", "On the ninth it rained.", "Three days later."]
+    assert len(story(*texts, heads=[[one] for one in heads]).scenes) == len(texts)

@@ -103,8 +103,11 @@ def _year_of(lines: Sequence[Time]) -> Time | None:
 
 
 def _in_year(inside: Time, year: Time) -> Time:
-    """A day whose year is not said, in that of its heading."""
-    return inside if _year_said(inside) else replace(inside, value=year.value[:4] + inside.value[4:])
+    """A day whose year is not said, in that of its heading; the year alone where it has no such day."""
+    if _year_said(inside):
+        return inside
+    day = replace(inside, value=year.value[:4] + inside.value[4:])
+    return day if span(day, None) else year
 
 
 def _opening(scene: SceneFacts, first: int, end: int) -> tuple[Time, ...]:

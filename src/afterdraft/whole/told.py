@@ -16,7 +16,7 @@ from afterdraft.whole.times_form import contradictions_form, scene_times_form, t
 from afterdraft.whole.traits import find_traits
 from afterdraft.whole.turns import meant
 
-RECIPE = 28  # part of the key under which a result is kept: a change of what is told counts it up
+RECIPE = 29  # part of the key under which a result is kept: a change of what is told counts it up
 Row = list[Any]  # positions in a paragraph, and what stands there
 
 
